@@ -1,0 +1,67 @@
+package loopwright.course;
+
+import java.util.List;
+import java.util.Optional;
+import loopwright.geo.LatLon;
+import loopwright.geo.Region;
+
+/**
+ * A course in its own local frame.
+ *
+ * @param origin centre of the local frame
+ * @param boundary what lies beyond is out of bounds; empty: no out of bounds is known
+ * @param boundaryGuessed true if the boundary is only the mapped border of the property
+ * @param holes in playing order, numbers unique
+ * @param teeSets longest first
+ */
+public record Course(
+        String name,
+        LatLon origin,
+        Optional<Region> boundary,
+        boolean boundaryGuessed,
+        List<Area> areas,
+        List<Tree> trees,
+        List<Hole> holes,
+        List<TeeSet> teeSets) {
+    public Course {
+        areas = List.copyOf(areas);
+        trees = List.copyOf(trees);
+        holes = List.copyOf(holes);
+        teeSets = List.copyOf(teeSets);
+        if (holes.stream().mapToInt(Hole::number).distinct().count() != holes.size()) {
+            throw new IllegalArgumentException("two holes of " + name + " have the same number");
+        }
+    }
+
+    public Hole getHole(int number) {
+        return holes.stream()
+                .filter(h -> h.number() == number)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(name + " has no hole " + number));
+    }
+
+    public int par() {
+        return holes.stream().mapToInt(Hole::par).sum();
+    }
+
+    /** A set by its name, or by "back", "middle", "forward", which always work. */
+    public Optional<TeeSet> findTeeSet(String wanted) {
+        for (TeeSet set : teeSets) {
+            if (set.name().equalsIgnoreCase(wanted)) {
+                return Optional.of(set);
+            }
+        }
+        int last = teeSets.size() - 1;
+        return switch (wanted.toLowerCase(java.util.Locale.ROOT)) {
+            case "back" -> Optional.of(teeSets.get(0));
+            case "middle" -> Optional.of(teeSets.get(last / 2));
+            case "forward" -> Optional.of(teeSets.get(last));
+            default -> Optional.empty();
+        };
+    }
+
+    /** Length of a hole from a set of tees along the line of play to today's hole location, metres. */
+    public double lengthMetres(Hole hole, TeeSet tees) {
+        return hole.lineFrom(tees.getPlace(hole.number()).place()).lengthMetres();
+    }
+}

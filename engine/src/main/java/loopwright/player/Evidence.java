@@ -1,0 +1,17 @@
+package loopwright.player;
+
+/**
+ * What a pattern rests on.
+ *
+ * @param balls measured balls of this very club and effort
+ * @param assumedShare 0 (measured) to 1 (prior only): weight of the prior in the fitted spread
+ */
+public record Evidence(int balls, double assumedShare) {
+    public static final Evidence ASSUMED = new Evidence(0, 1);
+
+    public Evidence {
+        if (balls < 0 || !(assumedShare >= 0 && assumedShare <= 1)) {
+            throw new IllegalArgumentException("evidence needs balls >= 0 and an assumed share between 0 and 1");
+        }
+    }
+}

@@ -1,0 +1,54 @@
+package loopwright.player;
+
+import java.util.List;
+
+/**
+ * A short shot whose length the player chooses: chip, pitch or bunker shot.
+ *
+ * <p>For an intended total distance d (landing plus run) the solid ball finishes at distance N(d, (a + b d)^2) in
+ * direction N(0, sd^2); {@code runShare} of it is run on a green. Mishits scale d by their carry factor.
+ *
+ * @param minMetres shortest intended distance
+ * @param maxMetres longest intended distance
+ * @param distanceSdFloorMetres a, 0 or more
+ * @param distanceSdShare b, 0 or more
+ * @param directionSdRadians spread of direction
+ * @param runShare 0 to 1
+ */
+public record TouchShot(
+        Kind kind,
+        double minMetres,
+        double maxMetres,
+        double distanceSdFloorMetres,
+        double distanceSdShare,
+        double directionSdRadians,
+        double runShare,
+        List<Mishit> mishits,
+        Evidence evidence) {
+
+    /** The trade's short shots. A bunker shot is played from sand only, the others from grass only. */
+    public enum Kind {
+        CHIP,
+        PITCH,
+        BUNKER_SHOT
+    }
+
+    public TouchShot {
+        mishits = List.copyOf(mishits);
+        if (!(minMetres > 0 && maxMetres > minMetres)) {
+            throw new IllegalArgumentException("a short shot needs 0 < shortest < longest distance");
+        }
+        if (!(distanceSdFloorMetres >= 0 && distanceSdShare >= 0 && distanceSdFloorMetres + distanceSdShare > 0)
+                || !(directionSdRadians > 0)
+                || !(runShare >= 0 && runShare <= 1)) {
+            throw new IllegalArgumentException("a short shot needs spreads above zero and a run share of 0 to 1");
+        }
+        if (!(mishits.stream().mapToDouble(Mishit::rate).sum() < 1)) {
+            throw new IllegalArgumentException("the mishit rates of a short shot must sum to less than 1");
+        }
+    }
+
+    public double distanceSdMetres(double intendedMetres) {
+        return distanceSdFloorMetres + distanceSdShare * intendedMetres;
+    }
+}

@@ -1,0 +1,44 @@
+package loopwright.cli;
+
+import java.io.PrintWriter;
+import java.util.Locale;
+import java.util.concurrent.ThreadLocalRandom;
+import loopwright.action.UserFault;
+import picocli.CommandLine;
+
+/** Runs a command line and turns every kind of trouble into one sentence and an exit code. */
+public final class Terminal {
+    private static final int OUR_FAULT = 1;
+    private static final int USER_FAULT = 2;
+
+    private Terminal() {}
+
+    public static int run(CommandLine line, String... args) {
+        line.setParameterExceptionHandler((e, a) -> {
+            PrintWriter err = e.getCommandLine().getErr();
+            err.println(oneLine(String.valueOf(e.getMessage())) + " Try: "
+                    + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+            return USER_FAULT;
+        });
+        line.setExecutionExceptionHandler((e, command, parsed) -> report(e, command));
+        return line.execute(args);
+    }
+
+    private static int report(Exception e, CommandLine command) {
+        if (e instanceof UserFault) {
+            command.getErr().println(oneLine(String.valueOf(e.getMessage())));
+            return USER_FAULT;
+        }
+        String id =
+                String.format(Locale.ROOT, "%08x", ThreadLocalRandom.current().nextInt());
+        command.getErr()
+                .println("Something went wrong inside Loopwright (fault " + id
+                        + "); nothing was written. Please report it with this id; details are in "
+                        + FaultLog.append(id, e) + ".");
+        return OUR_FAULT;
+    }
+
+    private static String oneLine(String message) {
+        return message.replaceAll("\\s*\\R\\s*", " ");
+    }
+}
