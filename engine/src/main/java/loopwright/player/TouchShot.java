@@ -26,11 +26,12 @@ public record TouchShot(
         List<Mishit> mishits,
         Evidence evidence) {
 
-    /** The trade's short shots. A bunker shot is played from sand only, the others from grass only. */
+    /** The trade's short shots. A bunker shot is played from sand only, the others from anywhere else; a punch stays under branches. */
     public enum Kind {
         CHIP,
         PITCH,
-        BUNKER_SHOT
+        BUNKER_SHOT,
+        PUNCH
     }
 
     public TouchShot {

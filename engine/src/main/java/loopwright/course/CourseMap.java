@@ -1,0 +1,184 @@
+package loopwright.course;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import loopwright.geo.Box;
+import loopwright.geo.Place;
+import loopwright.geo.Region;
+import loopwright.ground.Surface;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The exact surface at any place of one hole: the topmost area by the order of {@link AreaKind}, else rough inside the
+ * boundary and out of bounds beyond it. Greens of other holes count as fairway (Rule 13.1f gives free relief from a
+ * wrong green; the shot from beside it is much the same).
+ *
+ * <p>Answers come from the polygons themselves. A grid of 4 m cells, filled on first use, only remembers which areas
+ * have an edge near a cell and which covers it whole, so that most answers need no polygon test.
+ */
+public final class CourseMap {
+    private static final double CELL_METRES = 4;
+    private static final double HALF_DIAGONAL = CELL_METRES / 2 * Math.sqrt(2) + 1e-6;
+
+    private final Course course;
+    private final Hole hole;
+    private final List<Layer> layers;
+    private final Box box;
+    private final int columns;
+    private final int rows;
+    private final AtomicReferenceArray<@Nullable Cell> cells;
+
+    /** One area with the surface it gives on this hole; {@code outside}: the surface lies beyond the region. */
+    private record Layer(Region region, boolean outside, Surface surface, double notFoundChance) {
+        boolean covers(double x, double y) {
+            return region.contains(x, y) != outside;
+        }
+    }
+
+    /** Areas with an edge near the cell, topmost first, then what covers the cell below them; and trees near it. */
+    private static final class Cell {
+        final Layer[] near;
+        final Layer below;
+        final Tree[] trees;
+
+        Cell(List<Layer> near, Layer below, List<Tree> trees) {
+            this.near = near.toArray(Layer[]::new);
+            this.below = below;
+            this.trees = trees.toArray(Tree[]::new);
+        }
+    }
+
+    private static final Layer ROUGH = new Layer(Region.circle(new Place(0, 0), 1), false, Surface.ROUGH, 0);
+
+    public CourseMap(Course course, Hole hole) {
+        this.course = course;
+        this.hole = hole;
+        this.layers = layersOf(course, hole);
+        this.box = extent(course, hole).grown(2 * CELL_METRES);
+        this.columns = (int) Math.ceil(box.width() / CELL_METRES);
+        this.rows = (int) Math.ceil(box.height() / CELL_METRES);
+        this.cells = new AtomicReferenceArray<>(columns * rows);
+    }
+
+    private static List<Layer> layersOf(Course course, Hole hole) {
+        List<Layer> out = new ArrayList<>();
+        course.boundary().ifPresent(b -> out.add(new Layer(b, true, Surface.OUT_OF_BOUNDS, 0)));
+        out.add(new Layer(hole.green(), false, Surface.GREEN, 0));
+        course.areas().stream()
+                .filter(a -> a.kind().surface() != null)
+                .sorted(Comparator.comparing(Area::kind))
+                .map(a -> new Layer(a.region(), false, surfaceHere(a), a.notFoundChance()))
+                .forEach(out::add);
+        return List.copyOf(out);
+    }
+
+    private static Surface surfaceHere(Area area) {
+        Surface surface = Objects.requireNonNull(area.kind().surface());
+        return surface == Surface.GREEN ? Surface.FAIRWAY : surface;
+    }
+
+    private static Box extent(Course course, Hole hole) {
+        Box box = Box.around(hole.line().places()).union(hole.green().box());
+        for (Area a : course.areas()) {
+            box = box.union(a.region().box());
+        }
+        return course.boundary().map(Region::box).map(box::union).orElse(box);
+    }
+
+    public Course course() {
+        return course;
+    }
+
+    public Hole hole() {
+        return hole;
+    }
+
+    public Surface surfaceAt(double x, double y) {
+        return layerAt(x, y).surface;
+    }
+
+    public Surface surfaceAt(Place place) {
+        return surfaceAt(place.x(), place.y());
+    }
+
+    /** Chance, 0 to 1, that a ball at rest here is not found within three minutes. */
+    public double notFoundChanceAt(double x, double y) {
+        return layerAt(x, y).notFoundChance;
+    }
+
+    /** Trees above this place, or null where none stand; where crowns overlap, the highest. */
+    public @Nullable TreeCover findTreesAt(double x, double y) {
+        Cell cell = cellAt(x, y);
+        if (cell == null) {
+            return null;
+        }
+        double height = surfaceIn(cell, x, y).surface == Surface.WOODS ? TreeCover.WOODS_DEFAULT.heightMetres() : 0;
+        for (Tree tree : cell.trees) {
+            if (Math.hypot(tree.place().x() - x, tree.place().y() - y) <= tree.crownRadiusMetres()) {
+                height = Math.max(height, tree.heightMetres());
+            }
+        }
+        return height == 0 ? null : new TreeCover(height, Math.min(TreeCover.WOODS_DEFAULT.gapMetres(), height));
+    }
+
+    /** Areas that give a surface on this hole, topmost first, for drawing into a raster. */
+    public List<SurfaceLayer> surfaceLayers() {
+        return layers.stream()
+                .map(l -> new SurfaceLayer(l.region, l.outside, l.surface, l.notFoundChance))
+                .toList();
+    }
+
+    /** A region and the surface it gives where nothing above it covers it (or, {@code outside}, all beyond it). */
+    public record SurfaceLayer(Region region, boolean outside, Surface surface, double notFoundChance) {}
+
+    private Layer layerAt(double x, double y) {
+        Cell cell = cellAt(x, y);
+        if (cell == null) {
+            return course.boundary().isPresent() ? layers.get(0) : ROUGH;
+        }
+        return surfaceIn(cell, x, y);
+    }
+
+    private static Layer surfaceIn(Cell cell, double x, double y) {
+        for (Layer layer : cell.near) {
+            if (layer.covers(x, y)) {
+                return layer;
+            }
+        }
+        return cell.below;
+    }
+
+    /** The grid cell of a place, or null beyond everything that is mapped. */
+    private @Nullable Cell cellAt(double x, double y) {
+        int column = (int) Math.floor((x - box.minX()) / CELL_METRES);
+        int row = (int) Math.floor((y - box.minY()) / CELL_METRES);
+        if (column < 0 || row < 0 || column >= columns || row >= rows) {
+            return null;
+        }
+        Cell cell = cells.get(row * columns + column);
+        if (cell == null) {
+            cell = fill(new Place(box.minX() + (column + 0.5) * CELL_METRES, box.minY() + (row + 0.5) * CELL_METRES));
+            cells.set(row * columns + column, cell);
+        }
+        return cell;
+    }
+
+    private Cell fill(Place centre) {
+        List<Tree> trees = course.trees().stream()
+                .filter(t -> t.place().distanceTo(centre) <= t.crownRadiusMetres() + HALF_DIAGONAL)
+                .toList();
+        List<Layer> near = new ArrayList<>();
+        for (Layer layer : layers) {
+            boolean farOff = !layer.region.box().grown(HALF_DIAGONAL).contains(centre.x(), centre.y());
+            if (!farOff && layer.region.distanceToEdge(centre) <= HALF_DIAGONAL) {
+                near.add(layer);
+            } else if (layer.covers(centre.x(), centre.y())) {
+                return new Cell(near, layer, trees);
+            }
+        }
+        return new Cell(near, ROUGH, trees);
+    }
+}
