@@ -42,11 +42,12 @@ public final class LieTable {
     private static LieEffect effect(Surface surface, Situation situation) {
         return switch (surface) {
             case TEE -> TEE;
-            case ROUGH -> switch (situation) {
-                case SITTING_UP -> SITTING_UP;
-                case DOWN -> DOWN;
-                default -> ROUGH;
-            };
+            case ROUGH ->
+                switch (situation) {
+                    case SITTING_UP -> SITTING_UP;
+                    case DOWN -> DOWN;
+                    default -> ROUGH;
+                };
             case DEEP_ROUGH -> situation == Situation.DOWN ? DEEP_DOWN : DEEP;
             case BUNKER -> SAND;
             case WASTE_AREA -> WASTE;

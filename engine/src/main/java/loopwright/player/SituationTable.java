@@ -20,16 +20,18 @@ public final class SituationTable {
     /** Situations of a surface, probabilities summing to 1. */
     public static List<Chance> of(Surface surface) {
         return switch (surface) {
-            case ROUGH -> List.of(
-                    new Chance(Situation.ORDINARY, 0.5),
-                    new Chance(Situation.SITTING_UP, 0.25),
-                    new Chance(Situation.DOWN, 0.25));
+            case ROUGH ->
+                List.of(
+                        new Chance(Situation.ORDINARY, 0.5),
+                        new Chance(Situation.SITTING_UP, 0.25),
+                        new Chance(Situation.DOWN, 0.25));
             case DEEP_ROUGH -> List.of(new Chance(Situation.ORDINARY, 0.4), new Chance(Situation.DOWN, 0.6));
             case BUNKER -> List.of(new Chance(Situation.ORDINARY, 0.93), new Chance(Situation.PLUGGED, 0.07));
-            case WOODS -> List.of(
-                    new Chance(Situation.CLEAR, 0.3),
-                    new Chance(Situation.WINDOW, 0.4),
-                    new Chance(Situation.SIDEWAYS_ONLY, 0.3));
+            case WOODS ->
+                List.of(
+                        new Chance(Situation.CLEAR, 0.3),
+                        new Chance(Situation.WINDOW, 0.4),
+                        new Chance(Situation.SIDEWAYS_ONLY, 0.3));
             default -> ALWAYS_ORDINARY;
         };
     }
