@@ -8,28 +8,21 @@ package loopwright.ground;
  * deceleration off the green was found; the green's is set equal to a fairway's for running approach shots.
  */
 public final class RunResistance {
-    private static final double[] BY_SURFACE = new double[Surface.values().length];
-
-    static {
-        BY_SURFACE[Surface.TEE.ordinal()] = 1;
-        BY_SURFACE[Surface.FAIRWAY.ordinal()] = 1;
-        BY_SURFACE[Surface.GREEN.ordinal()] = 1;
-        BY_SURFACE[Surface.PATH.ordinal()] = 0.6;
-        BY_SURFACE[Surface.WASTE_AREA.ordinal()] = 2.5;
-        BY_SURFACE[Surface.ROUGH.ordinal()] = 3;
-        BY_SURFACE[Surface.OUT_OF_BOUNDS.ordinal()] = 3;
-        BY_SURFACE[Surface.DEEP_ROUGH.ordinal()] = 8;
-        BY_SURFACE[Surface.WOODS.ordinal()] = 6;
-        // Sand and penalty areas keep the ball: any run is spent at once.
-        BY_SURFACE[Surface.BUNKER.ordinal()] = 1000;
-        BY_SURFACE[Surface.RED_PENALTY_AREA.ordinal()] = 1000;
-        BY_SURFACE[Surface.YELLOW_PENALTY_AREA.ordinal()] = 1000;
-    }
+    /** Sand and penalty areas keep the ball: any run is spent at once. */
+    private static final double KEEPS_THE_BALL = 1000;
 
     private RunResistance() {}
 
     /** Metres of level fairway used up by one metre of this surface; above 0. */
     public static double of(Surface surface) {
-        return BY_SURFACE[surface.ordinal()];
+        return switch (surface) {
+            case TEE, FAIRWAY, GREEN -> 1;
+            case PATH -> 0.6;
+            case WASTE_AREA -> 2.5;
+            case ROUGH, OUT_OF_BOUNDS -> 3;
+            case WOODS -> 6;
+            case DEEP_ROUGH -> 8;
+            case BUNKER, RED_PENALTY_AREA, YELLOW_PENALTY_AREA -> KEEPS_THE_BALL;
+        };
     }
 }
