@@ -33,6 +33,7 @@ class ArchitectureTest {
             Map.entry("putting", Set.of("ground")),
             Map.entry("player", Set.of("flight", "putting", "ground")),
             Map.entry("action", ENGINE),
+            Map.entry("adapter.chart", plus(ENGINE, "action")),
             Map.entry("cli", plus(ENGINE, "action")),
             Map.entry("boot", plus(ENGINE, "action", "cli"))));
 

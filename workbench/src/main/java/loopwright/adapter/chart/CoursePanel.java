@@ -1,0 +1,214 @@
+package loopwright.adapter.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+import loopwright.course.Area;
+import loopwright.course.AreaKind;
+import loopwright.course.Course;
+import loopwright.course.Hole;
+import loopwright.course.TeeSet;
+import loopwright.units.Distance;
+
+/** The panel beside the chart of a course: name, table of holes, key to the textures, scale and north. */
+final class CoursePanel {
+    private static final double ROW = 12.6;
+    private static final double KEY_ROW = 17;
+    private static final int MOST_SETS = 5;
+
+    private final Course course;
+    private final Extent frame;
+    private final List<Mark> out = new ArrayList<>();
+    private double y;
+
+    CoursePanel(Course course, Extent frame) {
+        this.course = course;
+        this.frame = frame;
+    }
+
+    /** Sheet height that the panel asks for. */
+    static double height(Course course) {
+        return 52
+                + 2 * 26
+                + 46
+                + (course.holes().size() + 3) * ROW
+                + (kinds(course).size() + 2) * KEY_ROW
+                + 110;
+    }
+
+    List<Mark> marks(SheetView view, int scale) {
+        y = frame.top();
+        title();
+        table();
+        key();
+        foot(view, scale);
+        return List.copyOf(out);
+    }
+
+    private void title() {
+        y += 18;
+        out.add(fitted(course.name(), 19));
+        y += 17;
+        String tees = course.teeSets().size() == 1
+                ? "one set of tees"
+                : course.teeSets().size() + " sets of tees";
+        say(course.holes().size() + " holes, par " + course.par() + ", " + tees, 10, Ink.LINE);
+        y += 8;
+    }
+
+    private Mark fitted(String text, double size) {
+        double width = Face.BOLD.width(text, size);
+        double fit = width <= frame.width() ? size : Math.max(9, size * frame.width() / width);
+        return Mark.text(text, new Point(frame.left(), y), Mark.Anchor.START, fit, Face.BOLD, Ink.LINE);
+    }
+
+    private void say(String text, double size, Ink ink) {
+        out.add(Mark.text(text, new Point(frame.left(), y), Mark.Anchor.START, size, Face.REGULAR, ink));
+    }
+
+    /** Holes down, sets of tees across, yards. */
+    private void table() {
+        List<TeeSet> sets = shownSets();
+        y += ROW;
+        cell("hole", 22, Face.ITALIC);
+        cell("par", 48, Face.ITALIC);
+        double columns = (frame.width() - 52) / Math.max(1, sets.size());
+        for (int i = 0; i < sets.size(); i++) {
+            cell(shortened(sets.get(i).name(), columns - 5), 52 + (i + 1) * columns, Face.ITALIC);
+        }
+        rule(4);
+        double[] sums = new double[sets.size()];
+        for (Hole hole : course.holes()) {
+            y += ROW;
+            cell(Integer.toString(hole.number()), 22, Face.BOLD);
+            cell(Integer.toString(hole.par()), 48, Face.REGULAR);
+            for (int i = 0; i < sets.size(); i++) {
+                if (sets.get(i).placeByHole().containsKey(hole.number())) {
+                    double metres = course.lengthMetres(hole, sets.get(i));
+                    sums[i] += metres;
+                    cell(yards(metres), 52 + (i + 1) * columns, Face.REGULAR);
+                }
+            }
+        }
+        rule(4);
+        y += ROW;
+        cell("all", 22, Face.BOLD);
+        cell(Integer.toString(course.par()), 48, Face.BOLD);
+        for (int i = 0; i < sums.length; i++) {
+            cell(yards(sums[i]), 52 + (i + 1) * columns, Face.BOLD);
+        }
+        y += 6;
+    }
+
+    private List<TeeSet> shownSets() {
+        return course.teeSets().subList(0, Math.min(MOST_SETS, course.teeSets().size()));
+    }
+
+    private static String shortened(String name, double width) {
+        String text = name;
+        while (text.length() > 1 && Face.ITALIC.width(text, 9) > width) {
+            text = text.substring(0, text.length() - 1);
+        }
+        return text;
+    }
+
+    private static String yards(double metres) {
+        return String.format(
+                Locale.ROOT, "%,d", Math.round(Distance.ofMetres(metres).yards()));
+    }
+
+    private void cell(String text, double right, Face face) {
+        out.add(Mark.text(text, new Point(frame.left() + right, y), Mark.Anchor.END, 9, face, Ink.LINE));
+    }
+
+    private void rule(double below) {
+        double at = y + below;
+        out.add(Mark.drawn(
+                Pen.of(Ink.SOFT, 0.5), Trace.line(new Point(frame.left(), at), new Point(frame.right(), at))));
+        y = at;
+    }
+
+    private void key() {
+        y += 8;
+        for (AreaKind kind : kinds(course)) {
+            sample(kind);
+        }
+        if (course.boundary().isPresent()) {
+            Extent box = nextSample();
+            Trace edge = Trace.line(
+                    new Point(box.left(), box.centre().y() + 3),
+                    new Point(box.right(), box.centre().y() + 3));
+            out.add(Mark.drawn(Pen.of(Ink.LINE, 1), edge));
+            out.add(new Mark.Window(
+                    Trace.rectangle(box),
+                    List.of(Mark.drawn(
+                            Pen.of(Ink.LINE, 0.45),
+                            Texture.fringe(
+                                    Trace.rectangle(new Extent(
+                                            box.left() - 9, box.centre().y() + 3, box.right() + 9, box.bottom() + 40)),
+                                    2.1,
+                                    4.6,
+                                    true)))));
+            name(
+                    course.boundaryGuessed()
+                            ? "out of bounds beyond (guessed: map border)"
+                            : "out of bounds beyond the line");
+        }
+    }
+
+    private void sample(AreaKind kind) {
+        Extent box = nextSample();
+        List<Trace> rings = List.of(Trace.rectangle(box));
+        out.add(new Mark.Window(Trace.rectangle(box.grown(2)), new Lies(0.62, box.grown(3)).marks(kind, rings)));
+        name(words(kind));
+    }
+
+    private Extent nextSample() {
+        y += KEY_ROW;
+        return new Extent(frame.left() + 1, y - 9, frame.left() + 33, y + 3);
+    }
+
+    private void name(String text) {
+        out.add(Mark.text(text, new Point(frame.left() + 42, y), Mark.Anchor.START, 9));
+    }
+
+    private void foot(SheetView view, int scale) {
+        double bottom = frame.bottom();
+        out.addAll(Furniture.scaleBar(new Point(frame.left() + 8, bottom - 26), view.pointsPerMetre(), 140));
+        out.add(Mark.text(
+                "1:" + String.format(Locale.ROOT, "%,d", scale) + " where a point is 1/72 inch",
+                new Point(frame.left(), bottom - 4),
+                Mark.Anchor.START,
+                8.5,
+                Face.ITALIC,
+                Ink.SOFT));
+        out.addAll(Furniture.northArrow(new Point(frame.right() - 16, bottom - 40), 52, view.up()));
+    }
+
+    private static List<AreaKind> kinds(Course course) {
+        TreeSet<AreaKind> kinds = new TreeSet<>();
+        course.areas().stream().map(Area::kind).forEach(kinds::add);
+        return List.copyOf(kinds);
+    }
+
+    private static String words(AreaKind kind) {
+        return switch (kind) {
+            case GREEN -> "green";
+            case BUNKER -> "bunker";
+            case TEE -> "tee";
+            case YELLOW_PENALTY_AREA -> "penalty area, yellow stakes";
+            case RED_PENALTY_AREA -> "penalty area, red stakes";
+            case OUT_OF_BOUNDS -> "out of bounds";
+            case FAIRWAY -> "fairway";
+            case WASTE_AREA -> "waste area";
+            case WOODS -> "woods";
+            case DEEP_ROUGH -> "deep rough";
+            case ROUGH -> "rough (bare paper)";
+            case PATH -> "path";
+            case ROAD -> "road";
+            case BUILDING -> "building";
+            case PRACTICE -> "practice ground";
+        };
+    }
+}

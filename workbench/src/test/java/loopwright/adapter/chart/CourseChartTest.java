@@ -1,0 +1,61 @@
+package loopwright.adapter.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import loopwright.action.UserFault;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CourseChartTest {
+    private static final Drawing CHART = CourseChart.of(SyntheticCourse.twoHoles());
+
+    @Test
+    void everyTextLiesOnTheSheetAndOverNoOther() {
+        List<Mark.Label> labels = Labels.of(CHART.marks());
+        assertThat(labels).hasSizeGreaterThan(30);
+        for (Mark.Label label : labels) {
+            assertThat(CHART.sheet().contains(label.extent())).as(label.text()).isTrue();
+        }
+        assertThat(Labels.listOverlaps(labels)).isEmpty();
+    }
+
+    @Test
+    void numbersEveryHole() {
+        assertThat(Labels.of(CHART.marks()).stream().map(Mark.Label::text)).contains("1", "2");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"course.png", "course.svg"})
+    void sameCourseSameBytes(String name, @TempDir Path folder) throws Exception {
+        Path first = folder.resolve("1-" + name);
+        Path second = folder.resolve("2-" + name);
+        new ChartedCourses().drawCourse(SyntheticCourse.twoHoles(), first);
+        new ChartedCourses().drawCourse(SyntheticCourse.twoHoles(), second);
+        assertThat(Files.readAllBytes(first)).isEqualTo(Files.readAllBytes(second));
+        try (var files = Files.list(folder)) {
+            assertThat(new ArrayList<>(files.toList())).hasSize(2);
+        }
+    }
+
+    @Test
+    void anotherEndingIsRefusedInOneSentence(@TempDir Path folder) {
+        assertThatThrownBy(() -> new ChartedCourses().drawCourse(SyntheticCourse.twoHoles(), folder.resolve("c.gif")))
+                .isInstanceOf(UserFault.class)
+                .hasMessage("The picture's name \"c.gif\" must end in .png or .svg, which says how to draw it.");
+    }
+
+    @Test
+    void aMissingFolderIsNamed(@TempDir Path folder) {
+        Path missing = folder.resolve("none");
+        assertThatThrownBy(() -> new ChartedCourses().drawCourse(SyntheticCourse.twoHoles(), missing.resolve("c.png")))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining(missing.toString());
+    }
+}

@@ -1,0 +1,54 @@
+package loopwright.adapter.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.w3c.dom.Document;
+
+class SvgPageTest {
+    @Test
+    void aCourseIsWellFormedXmlWithItsNameAsTitle() throws Exception {
+        String svg = SvgPage.of(CourseChart.of(SyntheticCourse.twoHoles()));
+        Document xml = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
+        assertThat(
+                        xml.getDocumentElement().getLocalName() == null
+                                ? xml.getDocumentElement().getTagName()
+                                : xml.getDocumentElement().getLocalName())
+                .isEqualTo("svg");
+        assertThat(xml.getElementsByTagName("title").item(0).getTextContent())
+                .isEqualTo("Chart of Synthetic <Test> & Sons");
+    }
+
+    @Test
+    void carriesNeitherStyleSheetNorScript() {
+        assertThat(SvgPage.of(CourseChart.of(SyntheticCourse.twoHoles())))
+                .doesNotContain("<style", " style=", "<script");
+    }
+
+    @Test
+    void charactersThatXmlForbidsAreDropped() {
+        assertThat(SvgPage.escaped("a\u0000b\u0007c<&\uFFFF")).isEqualTo("abc&lt;&amp;");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0,0", "1,1", "-1.5,-1.5", "0.054,0.05", "-0.054,-0.05", "12.3456,12.35", "-0.001,0", "99.999,100"})
+    void numbersAreShortAndNeverLocal(double value, String text) {
+        assertThat(SvgPage.number(value)).isEqualTo(text);
+    }
+
+    @Test
+    void statesTheMeasuredWidthOfEveryText() {
+        Drawing drawing =
+                new Drawing("t", 100, 20, List.of(Mark.text("twelve yards", new Point(2, 15), Mark.Anchor.START, 9)));
+        assertThat(SvgPage.of(drawing))
+                .contains("textLength=\"" + SvgPage.number(Face.REGULAR.width("twelve yards", 9)));
+    }
+}
