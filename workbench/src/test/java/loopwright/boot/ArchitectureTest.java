@@ -21,8 +21,8 @@ class ArchitectureTest {
     /** Every package may also use units and numerics. */
     private static final Set<String> EVERYWHERE = Set.of("units", "numerics");
 
-    private static final Set<String> ENGINE =
-            Set.of("units", "numerics", "geo", "ground", "course", "putting", "player");
+    private static final Set<String> ENGINE = Set.of(
+            "units", "numerics", "geo", "ground", "course", "putting", "player", "strategy", "scoring", "handicap");
 
     private static final Map<String, Set<String>> ALLOWED = new TreeMap<>(Map.ofEntries(
             Map.entry("units", Set.of()),
@@ -32,6 +32,9 @@ class ArchitectureTest {
             Map.entry("course", Set.of("ground", "geo")),
             Map.entry("putting", Set.of("ground")),
             Map.entry("player", Set.of("flight", "putting", "ground")),
+            Map.entry("strategy", Set.of("player", "course", "rules", "putting", "flight", "ground", "geo")),
+            Map.entry("scoring", Set.of("strategy", "player", "putting", "rules", "course", "ground", "geo")),
+            Map.entry("handicap", Set.of()),
             Map.entry("action", ENGINE),
             Map.entry("adapter.chart", plus(ENGINE, "action")),
             Map.entry("cli", plus(ENGINE, "action")),
