@@ -15,7 +15,7 @@ class HandicapReferenceTest {
     private static final TeeRating STANDARD_NINE = new TeeRating(33.7, 113);
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/reference/handicap/rounding.csv", numLinesToSkip = 3)
+    @CsvFileSource(resources = "/reference/handicap/rounding.csv", numLinesToSkip = 1)
     void differentialsAreRoundedUpwardFromAHalf(double exact, double rounded) {
         assertThat(Rounding.toTenth(exact)).isEqualTo(rounded);
     }

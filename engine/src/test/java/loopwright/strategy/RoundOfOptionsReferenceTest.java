@@ -22,7 +22,7 @@ class RoundOfOptionsReferenceTest {
     }
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/reference/strategy/target-play.csv", numLinesToSkip = 5)
+    @CsvFileSource(resources = "/reference/strategy/target-play.csv", numLinesToSkip = 1)
     void bestPlayAndAlwaysRisky(int n, int d, double best, double risky) {
         RoundOfOptions round = holes(n);
         assertThat(round.targetPlay().chance(4 * n + d)).isCloseTo(best, within(SIX_DIGITS));
