@@ -5,13 +5,14 @@ import static loopwright.player.PriorTable.at;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import loopwright.putting.PuttingSkill;
+import loopwright.putting.PuttingSkillPrior;
 import loopwright.units.Distance;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What is assumed of a player before a ball is seen: length from what he says of himself, spread, mishits, short game and
- * putting from his level. Every number is in {@link PriorTable} and {@link MishitTable}.
+ * putting from his level. Every number is in {@link PriorTable} and {@link MishitTable}, those of putting in
+ * {@link PuttingSkillPrior}.
  */
 public final class PlayerPrior {
     private final double level;
@@ -75,7 +76,7 @@ public final class PlayerPrior {
         }
         swings.sort(Comparator.comparingDouble((Swing s) -> s.pattern().carryMetres())
                 .reversed());
-        return new Player(name, hand, level, swings, touchShots(swings), putting(), -1);
+        return new Player(name, hand, level, swings, touchShots(swings), PuttingSkillPrior.ofLevel(level), -1);
     }
 
     /** The clubs of the bag, without partial efforts. */
@@ -209,14 +210,6 @@ public final class PlayerPrior {
                         0.4,
                         MishitTable.sand(level, sand),
                         Evidence.ASSUMED));
-    }
-
-    private PuttingSkill putting() {
-        return new PuttingSkill(
-                Math.toRadians(at(level, PriorTable.PUTT_LINE_DEGREES)),
-                at(level, PriorTable.PUTT_PACE),
-                at(level, PriorTable.PUTT_READING),
-                0);
     }
 
     private static Distance positive(Distance carry) {

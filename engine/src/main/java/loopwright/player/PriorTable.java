@@ -12,7 +12,7 @@ import static java.lang.Math.toRadians;
  *
  * <p>Sources. [BK] Broadie and Ko, "A simulation model to analyze the impact of distance and direction on golf scores",
  * Winter Simulation Conference 2009: 80-golfer driver 250.6 yd, direction SD 5.5 deg; 100-golfer 225 yd, 7.9 deg; length
- * is carry and run, the SD includes bad shots. [B12] Broadie, Interfaces 42(2), 2012: tour putting. [CR] Course Rating
+ * is carry and run, the SD includes bad shots. [CR] Course Rating
  * System: 20 yd of run on a full shot. [CS] CaddieSet, CVPR Workshops 2025: carry CV 6.2 to 17.6 %, start direction of
  * irons about half that of the driver. "Assumed" is our own judgement, open to correction.
  */
@@ -155,15 +155,6 @@ final class PriorTable {
     static final double PITCH_LONGEST_METRES = 45;
     static final double SAND_LONGEST_METRES = 30;
     static final double PITCH_LONGEST_SHARE = 0.8;
-
-    // ---- Putting: [B12] tour 1.46 deg (line and reading in one) and 5.7 % pace at 70; 90-golfer holes half from 5 ft
-    // ----
-
-    static final double[] PUTT_LINE_DEGREES = {2.1, 3.3};
-    static final double[] PUTT_PACE = {.09, .15};
-
-    /** Assumed. */
-    static final double[] PUTT_READING = {.25, .4};
 
     private PriorTable() {}
 

@@ -37,6 +37,7 @@ class ArchitectureTest {
             Map.entry("handicap", Set.of()),
             Map.entry("action", ENGINE),
             Map.entry("adapter.chart", plus(ENGINE, "action")),
+            Map.entry("adapter.table", plus(ENGINE, "action")),
             Map.entry("cli", plus(ENGINE, "action")),
             Map.entry("boot", plus(ENGINE, "action", "cli"))));
 
