@@ -22,7 +22,17 @@ class ArchitectureTest {
     private static final Set<String> EVERYWHERE = Set.of("units", "numerics");
 
     private static final Set<String> ENGINE = Set.of(
-            "units", "numerics", "geo", "ground", "course", "putting", "player", "strategy", "scoring", "handicap");
+            "units",
+            "numerics",
+            "geo",
+            "ground",
+            "flight",
+            "course",
+            "putting",
+            "player",
+            "strategy",
+            "scoring",
+            "handicap");
 
     private static final Map<String, Set<String>> ALLOWED = new TreeMap<>(Map.ofEntries(
             Map.entry("units", Set.of()),
@@ -30,6 +40,7 @@ class ArchitectureTest {
             Map.entry("geo", Set.of()),
             Map.entry("ground", Set.of("geo")),
             Map.entry("course", Set.of("ground", "geo")),
+            Map.entry("flight", Set.of("ground")),
             Map.entry("putting", Set.of("ground")),
             Map.entry("player", Set.of("flight", "putting", "ground")),
             Map.entry("strategy", Set.of("player", "course", "rules", "putting", "flight", "ground", "geo")),
