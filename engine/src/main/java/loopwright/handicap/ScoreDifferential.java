@@ -50,6 +50,12 @@ public final class ScoreDifferential {
      */
     public static double part(
             int adjustedGross, int holes, int parPlayed, TeeRating rating, int par, double conditions, double index) {
+        return Rounding.toTenth(partExact(adjustedGross, holes, parPlayed, rating, par, conditions, index));
+    }
+
+    /** The same before rounding. */
+    public static double partExact(
+            int adjustedGross, int holes, int parPlayed, TeeRating rating, int par, double conditions, double index) {
         requireConditions(conditions);
         if (holes <= NINE || holes >= HOLES) {
             throw new IllegalArgumentException("this is for 10 to 17 holes, not " + holes);
@@ -57,7 +63,7 @@ public final class ScoreDifferential {
         double share = (double) holes / HOLES;
         double ratingPlayed = parPlayed + share * (rating.courseRating() - par);
         double played = rating.toStandard(adjustedGross - ratingPlayed - share * conditions);
-        return Rounding.toTenth(played + expectedNine(index) * (HOLES - holes) / NINE);
+        return played + expectedNine(index) * (HOLES - holes) / NINE;
     }
 
     /**

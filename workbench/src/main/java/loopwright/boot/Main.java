@@ -1,5 +1,9 @@
 package loopwright.boot;
 
+import loopwright.action.HandicapSums;
+import loopwright.action.ResultFile;
+import loopwright.adapter.table.JsonResultFile;
+import loopwright.cli.HandicapVerb;
 import loopwright.cli.Loopwright;
 import loopwright.cli.Terminal;
 import picocli.CommandLine;
@@ -14,6 +18,9 @@ public final class Main {
 
     /** The whole command line, wired. */
     static CommandLine commandLine() {
-        return new CommandLine(new Loopwright());
+        ResultFile results = new JsonResultFile();
+        CommandLine line = new CommandLine(new Loopwright());
+        line.addSubcommand(new HandicapVerb(new HandicapSums(), results));
+        return line;
     }
 }

@@ -50,7 +50,7 @@ class ArchitectureTest {
             Map.entry("adapter.chart", plus(ENGINE, "action")),
             Map.entry("adapter.table", plus(ENGINE, "action")),
             Map.entry("cli", plus(ENGINE, "action")),
-            Map.entry("boot", plus(ENGINE, "action", "cli"))));
+            Map.entry("boot", plus(ENGINE, "action", "cli", "adapter.table"))));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
