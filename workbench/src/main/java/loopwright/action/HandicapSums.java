@@ -91,12 +91,13 @@ public final class HandicapSums {
                 played.holes(),
                 card.holes());
         TeeRating rating = rating(card);
+        require(played.par() != 0, "a round of %d holes needs their par too; add --par-played", played.holes());
         requirePar(played.par(), played.holes());
         requireConditions(conditions);
         requireGross(gross, played.holes());
         double known = needed(index, "a differential of " + played.holes() + " holes");
-        double exact = ScoreDifferential.partExact(
-                gross, played.holes(), played.par(), rating, card.par(), conditions, known);
+        double exact =
+                ScoreDifferential.partExact(gross, played.holes(), played.par(), rating, card.par(), conditions, known);
         double rounded =
                 ScoreDifferential.part(gross, played.holes(), played.par(), rating, card.par(), conditions, known);
         double expected = ScoreDifferential.expectedNine(known) * (EIGHTEEN - played.holes()) / NINE;
@@ -190,7 +191,10 @@ public final class HandicapSums {
     }
 
     private static double needed(OptionalDouble index, String what) {
-        require(index.isPresent(), "%s needs the player's index, since the holes not played are expected from it", what);
+        require(
+                index.isPresent(),
+                "%s needs the player's index, since the holes not played are expected from it",
+                what);
         requireIndex("index", index.getAsDouble());
         return index.getAsDouble();
     }
@@ -222,7 +226,7 @@ public final class HandicapSums {
     private static void requireWithin(String what, double value, double low, double high) {
         require(
                 value >= low && value <= high,
-                "the %s %s lies outside %s to %s",
+                "the %s %s lies outside %s to %s; look at it again",
                 what,
                 number(value),
                 number(low),
@@ -241,7 +245,8 @@ public final class HandicapSums {
 
     private static void require(boolean good, String sentence, @Nullable Object... values) {
         if (!good) {
-            throw new UserFault(String.format(Locale.ROOT, sentence, values) + ".");
+            String text = String.format(Locale.ROOT, sentence, values);
+            throw new UserFault(Character.toUpperCase(text.charAt(0)) + text.substring(1) + ".");
         }
     }
 }

@@ -55,4 +55,13 @@ final class DecimalList {
         String trimmed = text.strip();
         return trimmed.startsWith("+") ? -parseOne(option, trimmed.substring(1)) : parseOne(option, trimmed);
     }
+
+    /** A whole handicap: "+2" is a plus handicap and means two strokes given back. */
+    static int parseHandicap(String option, String text) {
+        double handicap = parseIndex(option, text);
+        if (handicap != Math.rint(handicap)) {
+            throw new UserFault(option + " takes a whole number, not \"" + text + "\".");
+        }
+        return (int) handicap;
+    }
 }

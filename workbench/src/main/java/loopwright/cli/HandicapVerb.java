@@ -25,7 +25,8 @@ import picocli.CommandLine.Spec;
         description = "Sums of the Rules of Handicapping. " + HandicapResults.NOTE,
         synopsisSubcommandLabel = "SUM")
 public final class HandicapVerb implements Runnable {
-    private static final String JSON = "Also write the numbers to this file as JSON (docs/schema/handicap.schema.json).";
+    private static final String JSON =
+            "Also write the numbers to this file as JSON (docs/schema/handicap.schema.json).";
 
     private final HandicapSums sums;
     private final ResultFile results;
@@ -41,8 +42,7 @@ public final class HandicapVerb implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec().commandLine(),
-                "Say which sum: index, differential, course, playing, caps or strokes.");
+                spec().commandLine(), "Say which sum: index, differential, course, playing, caps or strokes.");
     }
 
     @Command(mixinStandardHelpOptions = true, description = "An index from 3 or more score differentials.")
@@ -53,13 +53,19 @@ public final class HandicapVerb implements Runnable {
                             paramLabel = "15.3,15.2,16.6",
                             description = "Score differentials, the most recent last; the last 20 are used.")
                     String differentials,
-            @Option(names = "--low", description = "Low index of the last 365 days, for the caps (needs 20 scores).")
-                    @Nullable String low,
+            @Option(
+                            names = "--low",
+                            paramLabel = "INDEX",
+                            description = "Low index of the last 365 days, for the caps (needs 20 scores).")
+                    @Nullable
+                    String low,
             @Option(
                             names = "--current",
+                            paramLabel = "INDEX",
                             description = "Index the newest round was played off, for the exceptional score reduction.")
-                    @Nullable String current,
-            @Option(names = "--json", description = JSON) @Nullable Path json) {
+                    @Nullable
+                    String current,
+            @Option(names = "--json", paramLabel = "FILE", description = JSON) @Nullable Path json) {
         HandicapResults.Index r = sums.index(
                 DecimalList.parse("--differentials", differentials),
                 optional("--low", low),
@@ -73,14 +79,9 @@ public final class HandicapVerb implements Runnable {
                 r.mean(),
                 r.adjustment() == 0
                         ? ""
-                        : String.format(
-                                Locale.ROOT,
-                                ", less %.1f because there are few scores",
-                                -r.adjustment()));
+                        : String.format(Locale.ROOT, ", less %.1f because there are few scores", -r.adjustment()));
         if (r.exceptionalReduction() != 0) {
-            print(
-                    "The newest score was exceptional: %.1f came off every differential.",
-                    -r.exceptionalReduction());
+            print("The newest score was exceptional: %.1f came off every differential.", -r.exceptionalReduction());
         }
         if (r.softCap()) {
             print(capSentence(r.calculated(), r.hardCap()));
@@ -90,21 +91,48 @@ public final class HandicapVerb implements Runnable {
 
     @Command(mixinStandardHelpOptions = true, description = "The score differential of a round of 9 to 18 holes.")
     void differential(
-            @Option(names = "--gross", required = true, description = "Adjusted gross score of the holes played.")
+            @Option(
+                            names = "--gross",
+                            paramLabel = "STROKES",
+                            required = true,
+                            description = "Adjusted gross score of the holes played.")
                     int gross,
-            @Option(names = "--rating", required = true, description = "Course rating (of the nine for 9 holes).")
+            @Option(
+                            names = "--rating",
+                            paramLabel = "RATING",
+                            required = true,
+                            description = "Course rating (of the nine for 9 holes).")
                     String rating,
-            @Option(names = "--slope", required = true, description = "Slope, 55 to 155.") int slope,
-            @Option(names = "--pcc", defaultValue = "0", description = "Playing conditions calculation, -1 to 3.")
+            @Option(names = "--slope", paramLabel = "SLOPE", required = true, description = "Slope, 55 to 155.")
+                    int slope,
+            @Option(
+                            names = "--pcc",
+                            paramLabel = "PCC",
+                            defaultValue = "0",
+                            description = "Playing conditions calculation, -1 to 3.")
                     String conditions,
-            @Option(names = "--holes", defaultValue = "18", description = "Holes played, 9 to 18.") int holes,
-            @Option(names = "--index", description = "The player's index; needed below 18 holes.")
-                    @Nullable String index,
-            @Option(names = "--par", defaultValue = "72", description = "Par of the 18 holes; for 10 to 17 holes.")
+            @Option(
+                            names = "--holes",
+                            paramLabel = "HOLES",
+                            defaultValue = "18",
+                            description = "Holes played, 9 to 18.")
+                    int holes,
+            @Option(names = "--index", paramLabel = "INDEX", description = "The player's index; needed below 18 holes.")
+                    @Nullable
+                    String index,
+            @Option(
+                            names = "--par",
+                            paramLabel = "PAR",
+                            defaultValue = "72",
+                            description = "Par of the 18 holes; for 10 to 17 holes.")
                     int par,
-            @Option(names = "--par-played", defaultValue = "0", description = "Par of the holes played; 10 to 17.")
+            @Option(
+                            names = "--par-played",
+                            paramLabel = "PAR",
+                            defaultValue = "0",
+                            description = "Par of the holes played; 10 to 17.")
                     int parPlayed,
-            @Option(names = "--json", description = JSON) @Nullable Path json) {
+            @Option(names = "--json", paramLabel = "FILE", description = JSON) @Nullable Path json) {
         double pcc = DecimalList.parseOne("--pcc", conditions);
         Card card = new Card(DecimalList.parseOne("--rating", rating), slope, par, holes == 9 ? 9 : 18);
         OptionalDouble known = optional("--index", index);
@@ -123,12 +151,19 @@ public final class HandicapVerb implements Runnable {
 
     @Command(mixinStandardHelpOptions = true, description = "The course handicap on a set of tees.")
     void course(
-            @Option(names = "--index", required = true, description = "Index; +1.5 is a plus handicap.") String index,
-            @Option(names = "--slope", required = true, description = "Slope, 55 to 155.") int slope,
-            @Option(names = "--rating", required = true, description = "Course rating.") String rating,
-            @Option(names = "--par", required = true, description = "Par of the holes.") int par,
-            @Option(names = "--holes", defaultValue = "18", description = "9 or 18.") int holes,
-            @Option(names = "--json", description = JSON) @Nullable Path json) {
+            @Option(
+                            names = "--index",
+                            paramLabel = "INDEX",
+                            required = true,
+                            description = "Index; +1.5 is a plus handicap.")
+                    String index,
+            @Option(names = "--slope", paramLabel = "SLOPE", required = true, description = "Slope, 55 to 155.")
+                    int slope,
+            @Option(names = "--rating", paramLabel = "RATING", required = true, description = "Course rating.")
+                    String rating,
+            @Option(names = "--par", paramLabel = "PAR", required = true, description = "Par of the holes.") int par,
+            @Option(names = "--holes", paramLabel = "HOLES", defaultValue = "18", description = "9 or 18.") int holes,
+            @Option(names = "--json", paramLabel = "FILE", description = JSON) @Nullable Path json) {
         HandicapResults.Course r = sums.course(
                 DecimalList.parseIndex("--index", index),
                 new Card(DecimalList.parseOne("--rating", rating), slope, par, holes));
@@ -138,35 +173,50 @@ public final class HandicapVerb implements Runnable {
 
     @Command(mixinStandardHelpOptions = true, description = "The playing handicap: course handicap times allowance.")
     void playing(
-            @Option(names = "--index", required = true, description = "Index; +1.5 is a plus handicap.") String index,
-            @Option(names = "--slope", required = true, description = "Slope, 55 to 155.") int slope,
-            @Option(names = "--rating", required = true, description = "Course rating.") String rating,
-            @Option(names = "--par", required = true, description = "Par of the holes.") int par,
+            @Option(
+                            names = "--index",
+                            paramLabel = "INDEX",
+                            required = true,
+                            description = "Index; +1.5 is a plus handicap.")
+                    String index,
+            @Option(names = "--slope", paramLabel = "SLOPE", required = true, description = "Slope, 55 to 155.")
+                    int slope,
+            @Option(names = "--rating", paramLabel = "RATING", required = true, description = "Course rating.")
+                    String rating,
+            @Option(names = "--par", paramLabel = "PAR", required = true, description = "Par of the holes.") int par,
             @Option(
                             names = "--allowance",
+                            paramLabel = "PERCENT",
                             required = true,
                             description = "In per cent; 95 is common in stroke play, 100 in match play.")
                     String allowance,
-            @Option(names = "--holes", defaultValue = "18", description = "9 or 18.") int holes,
-            @Option(names = "--json", description = JSON) @Nullable Path json) {
+            @Option(names = "--holes", paramLabel = "HOLES", defaultValue = "18", description = "9 or 18.") int holes,
+            @Option(names = "--json", paramLabel = "FILE", description = JSON) @Nullable Path json) {
         HandicapResults.Playing r = sums.playing(
                 DecimalList.parseIndex("--index", index),
                 new Card(DecimalList.parseOne("--rating", rating), slope, par, holes),
                 DecimalList.parseOne("--allowance", allowance.replace("%", "")));
         print(
-                "Playing handicap %s: %.3f of the course handicap before rounding (%.3f).",
-                whole(r.playingHandicap()),
-                r.exact(),
-                r.courseHandicapExact());
+                "Playing handicap %s: %s %% of the unrounded course handicap %.3f is %.3f.",
+                whole(r.playingHandicap()), allowance.replace("%", ""), r.courseHandicapExact(), r.exact());
         finish(json, r);
     }
 
     @Command(mixinStandardHelpOptions = true, description = "The soft and the hard cap on a rising index.")
     void caps(
-            @Option(names = "--calculated", required = true, description = "Index as averaged, before caps.")
+            @Option(
+                            names = "--calculated",
+                            paramLabel = "INDEX",
+                            required = true,
+                            description = "Index as averaged, before caps.")
                     String calculated,
-            @Option(names = "--low", required = true, description = "Lowest index of the last 365 days.") String low,
-            @Option(names = "--json", description = JSON) @Nullable Path json) {
+            @Option(
+                            names = "--low",
+                            paramLabel = "INDEX",
+                            required = true,
+                            description = "Lowest index of the last 365 days.")
+                    String low,
+            @Option(names = "--json", paramLabel = "FILE", description = JSON) @Nullable Path json) {
         HandicapResults.Cap r =
                 sums.caps(DecimalList.parseIndex("--calculated", calculated), DecimalList.parseIndex("--low", low));
         print("Index %s.", index(r.index()));
@@ -176,17 +226,33 @@ public final class HandicapVerb implements Runnable {
 
     @Command(mixinStandardHelpOptions = true, description = "Strokes received and net double bogey, hole by hole.")
     void strokes(
-            @Option(names = "--handicap", required = true, description = "Course or playing handicap, a whole number.")
+            @Option(
+                            names = "--handicap",
+                            paramLabel = "STROKES",
+                            required = true,
+                            description = "Course or playing handicap, a whole number.")
                     String handicap,
-            @Option(names = "--stroke-indexes", required = true, description = "Of 9 or 18 holes, with commas.")
+            @Option(
+                            names = "--stroke-indexes",
+                            paramLabel = "7,3,15...",
+                            required = true,
+                            description = "Of 9 or 18 holes, with commas.")
                     String strokeIndexes,
-            @Option(names = "--pars", defaultValue = "", description = "Pars of the holes: adds net double bogey.")
+            @Option(
+                            names = "--pars",
+                            paramLabel = "4,4,3...",
+                            defaultValue = "",
+                            description = "Pars of the holes: adds net double bogey.")
                     String pars,
-            @Option(names = "--scores", defaultValue = "", description = "Scores: adds the adjusted gross score.")
+            @Option(
+                            names = "--scores",
+                            paramLabel = "5,4,4...",
+                            defaultValue = "",
+                            description = "Scores: adds the adjusted gross score.")
                     String scores,
-            @Option(names = "--json", description = JSON) @Nullable Path json) {
+            @Option(names = "--json", paramLabel = "FILE", description = JSON) @Nullable Path json) {
         HandicapResults.Strokes r = sums.strokes(
-                (int) DecimalList.parseIndex("--handicap", handicap),
+                DecimalList.parseHandicap("--handicap", handicap),
                 DecimalList.parseWhole("--stroke-indexes", strokeIndexes),
                 DecimalList.parseWhole("--pars", pars),
                 DecimalList.parseWhole("--scores", scores));

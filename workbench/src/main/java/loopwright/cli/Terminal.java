@@ -14,6 +14,8 @@ public final class Terminal {
     private Terminal() {}
 
     public static int run(CommandLine line, String... args) {
+        line.registerConverter(Integer.class, Terminal::wholeNumber);
+        line.registerConverter(int.class, Terminal::wholeNumber);
         line.setParameterExceptionHandler((e, a) -> {
             PrintWriter err = e.getCommandLine().getErr();
             err.println(oneLine(String.valueOf(e.getMessage())) + " Try: "
@@ -36,6 +38,13 @@ public final class Terminal {
                         + "); nothing was written. Please report it with this id; details are in "
                         + FaultLog.append(id, e) + ".");
         return OUR_FAULT;
+    }
+
+    private static Integer wholeNumber(String text) {
+        if (!text.matches("[+-]?\\d{1,9}")) {
+            throw new CommandLine.TypeConversionException("\"" + text + "\" is not a whole number.");
+        }
+        return Integer.valueOf(text);
     }
 
     private static String oneLine(String message) {

@@ -13,7 +13,7 @@ public final class JsonResultFile implements ResultFile {
     private final ObjectMapper mapper = JsonMapper.builder()
             .enable(SerializationFeature.INDENT_OUTPUT)
             .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
-            .serializationInclusion(JsonInclude.Include.NON_NULL)
+            .defaultPropertyInclusion(JsonInclude.Value.ALL_NON_NULL)
             .build();
 
     @Override
