@@ -58,7 +58,7 @@ final class Shapes {
         int steps = (int) Math.max(8, Math.ceil((to - from) / 6));
         for (int i = 0; i <= steps; i++) {
             double at = from + (to - from) * i / steps;
-            double end = Math.min(at - from, to - at);
+            double end = Math.max(0, Math.min(at - from, to - at));
             double taper = end >= rounding ? 1 : Math.sqrt(1 - Math.pow(1 - end / rounding, 2));
             Place place = line.placeAt(at);
             double bearing = line.placeAt(Math.max(from, at - 4)).bearingTo(line.placeAt(Math.min(to, at + 4)));
