@@ -46,6 +46,18 @@ public final class Region {
         return of(outer, List.of());
     }
 
+    /** Several polygons, each an outer ring and then its holes, as {@link #polygons()} gives them. */
+    public static Region ofPolygons(List<List<List<Place>>> polygons) {
+        Polygon[] parts = polygons.stream()
+                .map(rings -> FACTORY.createPolygon(
+                        ring(rings.get(0)),
+                        rings.subList(1, rings.size()).stream()
+                                .map(Region::ring)
+                                .toArray(LinearRing[]::new)))
+                .toArray(Polygon[]::new);
+        return ofGeometry(parts.length == 1 ? parts[0] : FACTORY.createMultiPolygon(parts));
+    }
+
     /** A regular polygon of 32 corners whose corners lie on the circle. */
     public static Region circle(Place centre, double radiusMetres) {
         return ofGeometry(

@@ -1,8 +1,14 @@
 package loopwright.boot;
 
 import loopwright.action.HandicapSums;
+import loopwright.action.ReadCourse;
 import loopwright.action.ResultFile;
+import loopwright.adapter.chart.ChartedCourses;
+import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.adapter.table.JsonResultFile;
+import loopwright.cli.CourseCommand;
+import loopwright.cli.CourseListCommand;
+import loopwright.cli.CourseReadCommand;
 import loopwright.cli.HandicapVerb;
 import loopwright.cli.Loopwright;
 import loopwright.cli.Terminal;
@@ -21,6 +27,14 @@ public final class Main {
         ResultFile results = new JsonResultFile();
         CommandLine line = new CommandLine(new Loopwright());
         line.addSubcommand(new HandicapVerb(new HandicapSums(), results));
+        line.addSubcommand(course(results));
         return line;
+    }
+
+    private static CommandLine course(ResultFile results) {
+        ReadCourse read = new ReadCourse(new OsmCourseFiles(), new ChartedCourses(), results);
+        return new CommandLine(new CourseCommand())
+                .addSubcommand(new CourseReadCommand(read))
+                .addSubcommand(new CourseListCommand(read));
     }
 }

@@ -1,0 +1,35 @@
+package loopwright.adapter.osm;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import loopwright.action.UserFault;
+
+/** Writes text so that the file appears whole or not at all. */
+final class WholeFile {
+    private WholeFile() {}
+
+    static void write(Path target, String text) {
+        Path absolute = target.toAbsolutePath();
+        Path folder = absolute.getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw new UserFault(target + ": its folder does not exist; make it first or choose another place.");
+        }
+        if (Files.isDirectory(absolute)) {
+            throw new UserFault(target + " is a folder; name a file to write.");
+        }
+        try {
+            Path beside = Files.createTempFile(folder, ".loopwright", ".tmp");
+            try {
+                Files.writeString(beside, text, StandardCharsets.UTF_8);
+                Files.move(beside, absolute, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(beside);
+            }
+        } catch (IOException e) {
+            throw new UserFault(target + " cannot be written (" + e.getMessage() + "); choose another place.", e);
+        }
+    }
+}
