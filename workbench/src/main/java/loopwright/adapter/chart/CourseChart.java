@@ -12,11 +12,11 @@ import loopwright.geo.Place;
 final class CourseChart {
     /** Scales an engraver would choose, 1:N. */
     private static final int[] SCALES = {
-        1000, 1250, 1500, 2000, 2500, 3000, 3500, 4000, 5000, 6000, 7500, 10_000, 15_000
+        1000, 1250, 1500, 2000, 2500, 3000, 3500, 4000, 4500, 5000, 6000, 7500, 10_000, 15_000
     };
 
     private static final double WIDEST = 900;
-    private static final double TALLEST = 700;
+    private static final double TALLEST = 760;
     private static final double MARGIN = 26;
     private static final double PANEL = 232;
     private static final double STATION = 15;
@@ -137,7 +137,7 @@ final class CourseChart {
                     .orElse(new Box(-100, -100, 100, 100));
         }
         if (course.boundary().isPresent()) {
-            Box border = course.boundary().get().box().grown(25);
+            Box border = course.boundary().get().box().grown(42);
             if (border.width() <= box.width() * 1.6 && border.height() <= box.height() * 1.6) {
                 box = box.union(border);
             }
