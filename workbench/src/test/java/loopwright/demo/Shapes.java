@@ -55,7 +55,7 @@ final class Shapes {
             Line line, double from, double to, DoubleUnaryOperator left, DoubleUnaryOperator right, double rounding) {
         List<Place> port = new ArrayList<>();
         List<Place> starboard = new ArrayList<>();
-        int steps = (int) Math.max(8, Math.ceil((to - from) / 6));
+        int steps = (int) Math.max(8, Math.ceil((to - from) / 3));
         for (int i = 0; i <= steps; i++) {
             double at = from + (to - from) * i / steps;
             double end = Math.max(0, Math.min(at - from, to - at));

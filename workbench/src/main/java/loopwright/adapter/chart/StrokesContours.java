@@ -1,0 +1,88 @@
+package loopwright.adapter.chart;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.BiConsumer;
+import loopwright.action.HolePicture.StrokesField;
+import loopwright.geo.Box;
+import loopwright.geo.Place;
+
+/** Lines of equal strokes to hole out, with their number on the line, like pressure on a weather chart. */
+final class StrokesContours {
+    private static final double SIZE = 8.5;
+    private static final double STEP = 0.2;
+
+    private final StrokesField field;
+    private final SheetView view;
+    private final Extent window;
+
+    StrokesContours(StrokesField field, SheetView view, Extent window) {
+        this.field = field;
+        this.view = view;
+        this.window = window;
+    }
+
+    List<Mark> lines() {
+        List<Mark> out = new ArrayList<>();
+        forEach((step, traces) -> {
+            // Whole strokes are drawn heavier, as hundreds of metres are on a height map.
+            boolean whole = step % Math.round(1 / STEP) == 0;
+            out.add(Mark.drawn(Pen.of(Ink.SOFT, whole ? 0.9 : 0.45), traces));
+        });
+        return out;
+    }
+
+    void letter(Lettering lettering) {
+        forEach((step, traces) -> traces.stream()
+                .filter(t -> t.length() > 70)
+                .forEach(t ->
+                        lettering.turnedOnLine(t, String.format(Locale.ROOT, "%.1f", step * STEP), SIZE, Ink.SOFT)));
+    }
+
+    private void forEach(BiConsumer<Long, List<Trace>> each) {
+        double[][] values = values();
+        DoubleSummaryStatistics range = Arrays.stream(values)
+                .flatMapToDouble(Arrays::stream)
+                .filter(v -> !Double.isNaN(v))
+                .summaryStatistics();
+        for (long i = (long) Math.ceil(range.getMin() / STEP); i * STEP < range.getMax(); i++) {
+            each.accept(i, contour(values, i * STEP));
+        }
+    }
+
+    private double[][] values() {
+        Box box = field.box();
+        int columns = (int) Math.max(2, Math.floor(box.width() / field.cellMetres()) + 1);
+        int rows = (int) Math.max(2, Math.floor(box.height() / field.cellMetres()) + 1);
+        double[][] values = new double[rows][columns];
+        for (int r = 0; r < rows; r++) {
+            for (int c = 0; c < columns; c++) {
+                values[r][c] = field.strokes().applyAsDouble(place(c, r));
+            }
+        }
+        return values;
+    }
+
+    private Place place(double column, double row) {
+        return new Place(
+                field.box().minX() + column * field.cellMetres(), field.box().minY() + row * field.cellMetres());
+    }
+
+    private List<Trace> contour(double[][] values, double level) {
+        List<Trace> out = new ArrayList<>();
+        for (Trace t : Isolines.of(values, level)) {
+            Trace onSheet = new Trace(
+                    t.points().stream()
+                            .map(p -> view.toSheet(place(p.x(), p.y())))
+                            .toList(),
+                    t.closed());
+            if (onSheet.length() > 24 && onSheet.extent().overlaps(window)) {
+                out.add(onSheet);
+            }
+        }
+        return out;
+    }
+}
