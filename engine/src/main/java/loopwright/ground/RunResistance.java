@@ -25,4 +25,13 @@ public final class RunResistance {
             case BUNKER, RED_PENALTY_AREA, YELLOW_PENALTY_AREA -> KEEPS_THE_BALL;
         };
     }
+
+    /**
+     * The same on a slope along the run (rise per metre): gravity adds or takes what a rolling ball spends on the climb, in
+     * the fairway's own deceleration. May be negative downhill, where the ball gains.
+     */
+    public static double of(Surface surface, double slopeAlong) {
+        double level = 1 / Math.sqrt(1 + slopeAlong * slopeAlong);
+        return level * (of(surface) + slopeAlong / Turf.FAIRWAY_RESISTANCE);
+    }
 }
