@@ -49,6 +49,11 @@ public final class BallFlight {
         return fly(launch, landingMetres, null);
     }
 
+    /** Flies the first {@code count} launches of a workspace, many at once, with the same results to the last bit. */
+    public void fly(FlightWorkspace balls, int count, double landingMetres) {
+        balls.block.fly(equations, balls, count, stepSeconds, landingMetres);
+    }
+
     /** The points of a flight, one per step, from the strike to the landing. */
     public List<FlightPoint> trace(Launch launch, double landingMetres) {
         List<FlightPoint> points = new ArrayList<>();
@@ -63,7 +68,14 @@ public final class BallFlight {
         double[] next = new double[FlightEquations.SIZE];
         double[] axis = new double[3];
         FlightEquations.Scratch scratch = new FlightEquations.Scratch();
-        FlightEquations.launch(launch, now, axis);
+        FlightEquations.launch(
+                launch.speedMetresPerSecond(),
+                launch.launchRadians(),
+                launch.startRadians(),
+                launch.spinRadiansPerSecond(),
+                launch.axisRadians(),
+                now,
+                axis);
         double apex = 0;
         for (int i = 0; i * stepSeconds < LONGEST_SECONDS; i++) {
             if (trace != null) {

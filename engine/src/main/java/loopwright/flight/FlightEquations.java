@@ -83,26 +83,27 @@ final class FlightEquations {
         derive(s.at, axis, s.k3);
         s.advance(from, s.k3, h);
         derive(s.at, axis, s.k4);
+        double sixth = h / 6;
         for (int i = 0; i < SIZE; i++) {
-            to[i] = from[i] + h / 6 * (s.k1[i] + 2 * (s.k2[i] + s.k3[i]) + s.k4[i]);
+            to[i] = from[i] + sixth * (s.k1[i] + 2 * (s.k2[i] + s.k3[i]) + s.k4[i]);
         }
     }
 
     /** The state right after the strike. */
-    static void launch(Launch launch, double[] y, double[] axis) {
-        double sinUp = Math.sin(launch.launchRadians());
-        double cosUp = Math.cos(launch.launchRadians());
-        double sinStart = Math.sin(launch.startRadians());
-        double cosStart = Math.cos(launch.startRadians());
-        double sinTilt = Math.sin(launch.axisRadians());
-        double cosTilt = Math.cos(launch.axisRadians());
+    static void launch(double speed, double up, double start, double spin, double tilt, double[] y, double[] axis) {
+        double sinUp = Math.sin(up);
+        double cosUp = Math.cos(up);
+        double sinStart = Math.sin(start);
+        double cosStart = Math.cos(start);
+        double sinTilt = Math.sin(tilt);
+        double cosTilt = Math.cos(tilt);
         y[0] = 0;
         y[1] = 0;
         y[Z] = 0;
-        y[VX] = launch.speedMetresPerSecond() * cosUp * cosStart;
-        y[VY] = launch.speedMetresPerSecond() * cosUp * sinStart;
-        y[VZ] = launch.speedMetresPerSecond() * sinUp;
-        y[SPIN] = launch.spinRadiansPerSecond();
+        y[VX] = speed * cosUp * cosStart;
+        y[VY] = speed * cosUp * sinStart;
+        y[VZ] = speed * sinUp;
+        y[SPIN] = spin;
         // level and square to the start, then tilted towards the underside of the path
         axis[0] = -cosTilt * sinStart + sinTilt * sinUp * cosStart;
         axis[1] = cosTilt * cosStart + sinTilt * sinUp * sinStart;
