@@ -84,10 +84,10 @@ public final class BallFlight {
             equations.step(now, axis, stepSeconds, next, scratch);
             if (next[FlightEquations.VZ] < 0) {
                 if (now[FlightEquations.VZ] > 0) {
-                    apex = Touchdown.apexMetres(now, next, stepSeconds);
+                    apex = LastStep.apexMetres(now, next, stepSeconds);
                 }
                 if (next[FlightEquations.Z] <= landingMetres) {
-                    return Touchdown.land(now, next, i * stepSeconds, stepSeconds, landingMetres, apex);
+                    return LastStep.land(now, next, i * stepSeconds, stepSeconds, landingMetres, apex);
                 }
             }
             double[] swap = now;

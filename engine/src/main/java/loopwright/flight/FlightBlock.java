@@ -94,10 +94,10 @@ final class FlightBlock {
             to[k] = next[k][lane];
         }
         if (top) {
-            apex[lane] = Touchdown.apexMetres(from, to, h);
+            apex[lane] = LastStep.apexMetres(from, to, h);
         }
         if (down) {
-            w.keep(ball[lane], Touchdown.land(from, to, steps[lane] * h, h, landing, apex[lane]));
+            w.keep(ball[lane], LastStep.land(from, to, steps[lane] * h, h, landing, apex[lane]));
         }
         return down;
     }

@@ -43,7 +43,7 @@ final class Bounce {
             tx = ball.nz;
             ty = 0;
             tz = -ball.nx;
-            double size = Math.hypot(tx, tz);
+            double size = Math.sqrt(tx * tx + tz * tz);
             tx /= size;
             tz /= size;
         }
@@ -51,7 +51,7 @@ final class Bounce {
         double sy = ball.nz * tx - ball.nx * tz;
         double sz = ball.nx * ty - ball.ny * tx;
 
-        double speed = Math.hypot(along, down);
+        double speed = Math.sqrt(along * along + down * down);
         double fromNormal = Math.atan2(along, down);
         double wall = turf.craterFactor() * CRATER_RADIANS * speed / CRATER_SPEED * fromNormal / CRATER_ANGLE;
         double cos = Math.cos(wall);
@@ -62,7 +62,7 @@ final class Bounce {
         double ct = ball.cx * tx + ball.cy * ty + ball.cz * tz;
         double cs = ball.cx * sx + ball.cy * sy + ball.cz * sz;
 
-        double slip = Math.hypot(ut + ct, cs);
+        double slip = Math.sqrt((ut + ct) * (ut + ct) + cs * cs);
         double push = turf.friction() * vn * (1 + e);
         double us;
         if (push >= 2.0 / 7 * slip) {

@@ -57,10 +57,24 @@ public final class BounceAndRoll {
      * back.
      */
     public double planeRunMetres(Touchdown touch, Surface surface, double slopeAlong, RunWorkspace scratch) {
-        double sin = Math.sin(touch.bearingRadians());
-        double cos = Math.cos(touch.bearingRadians());
-        run(touch, Terrain.plane(surface, slopeAlong * sin, slopeAlong * cos), 0, 0, scratch);
-        return scratch.x * sin + scratch.y * cos;
+        start(
+                new Touchdown(
+                        touch.speedMetresPerSecond(), touch.descentRadians(), 0, touch.backspinRadiansPerSecond()),
+                scratch);
+        if (bounce(Terrain.plane(surface, 0, slopeAlong), 0, 0, scratch)) {
+            return scratch.y;
+        }
+        double speed = 5.0 / 7 * scratch.vy - 2.0 / 7 * scratch.cy;
+        double level = 1 / Math.sqrt(1 + slopeAlong * slopeAlong);
+        double brake = turf(surface).deceleration() * level;
+        double pull = Turf.ROLLING * Turf.GRAVITY * slopeAlong * level;
+        if (brake <= Math.abs(pull)) {
+            // steeper than friction holds: no closed form ends it
+            roll(Terrain.plane(surface, 0, slopeAlong), 0, 0, scratch);
+            return scratch.y;
+        }
+        double slowing = speed > 0 ? brake + pull : brake - pull;
+        return scratch.y + speed * Math.abs(speed) / (2 * slowing);
     }
 
     private static void start(Touchdown touch, RunWorkspace ball) {

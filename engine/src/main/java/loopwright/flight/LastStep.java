@@ -4,10 +4,10 @@ package loopwright.flight;
  * Where in the last step a ball came down: the cubic through both ends of the step with their rates (Hermite). Its error is
  * h^4 z'''' / 384, under a millimetre at the engine's step.
  */
-final class Touchdown {
+final class LastStep {
     private static final int ROOT_ITERATIONS = 60;
 
-    private Touchdown() {}
+    private LastStep() {}
 
     /** Share of the step at which the ball is highest; 0 if it was descending from the start. */
     static double apexShare(double[] from, double[] to, double h) {

@@ -1,0 +1,61 @@
+package loopwright.flight;
+
+/**
+ * The launches of one swing over a grid of still-air carries and finish directions: what was struck, whatever the day does with
+ * it. Nodes are even in carry (a tenth of the swing's usual carry, from 0.1 to {@value #LONGEST_SHARE} of it) and in direction
+ * ({@value #DIRECTION_STEP_DEGREES} degrees, to {@value #WIDEST_DEGREES} on either side).
+ */
+public final class LaunchGrid {
+    static final int CARRIES = 13;
+    static final int DIRECTIONS = 9;
+    static final double LONGEST_SHARE = 1.3;
+    static final double DIRECTION_STEP_DEGREES = 7.5;
+    static final double WIDEST_DEGREES = 30;
+
+    final double carryStepMetres;
+    private final Launch[] launches = new Launch[CARRIES * DIRECTIONS];
+
+    /** Calibrates every node in still standard air. */
+    public LaunchGrid(LaunchStyle style, double usualCarryMetres) {
+        if (!(usualCarryMetres > 0)) {
+            throw new IllegalArgumentException("a usual carry is above zero, not " + usualCarryMetres);
+        }
+        carryStepMetres = usualCarryMetres / 10;
+        LaunchFinder finder = new LaunchFinder();
+        double tilt = finder.tiltPerDirection(style, usualCarryMetres);
+        int middle = DIRECTIONS / 2;
+        for (int c = 0; c < CARRIES; c++) {
+            double carry = (c + 1) * carryStepMetres;
+            Launch straight = finder.straight(style, carry);
+            launches[c * DIRECTIONS + middle] = straight;
+            double speed = straight.speedMetresPerSecond();
+            for (int d = middle + 1; d < DIRECTIONS; d++) {
+                Launch right = finder.toward(style, carry, direction(d), tilt, speed);
+                speed = right.speedMetresPerSecond();
+                launches[c * DIRECTIONS + d] = right;
+                launches[c * DIRECTIONS + 2 * middle - d] =
+                        right.withStart(-right.startRadians()).withAxis(-right.axisRadians());
+            }
+        }
+    }
+
+    static double direction(int d) {
+        return Math.toRadians((d - DIRECTIONS / 2) * DIRECTION_STEP_DEGREES);
+    }
+
+    Launch at(int c, int d) {
+        return launches[c * DIRECTIONS + d];
+    }
+
+    /** The launch of the swing's usual carry, straight. */
+    public Launch usual() {
+        return at(9, DIRECTIONS / 2);
+    }
+
+    /** Run of the usual strike on a level fairway after still standard air. */
+    public double usualRunMetres(DayGround ground) {
+        Flight flight = new BallFlight(FlightSetting.standard()).fly(usual(), 0);
+        return ground.fairway()
+                .runMetres(flight.speedMetresPerSecond(), flight.descentRadians(), flight.spinRadiansPerSecond());
+    }
+}

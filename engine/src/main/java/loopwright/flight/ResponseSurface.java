@@ -1,0 +1,140 @@
+package loopwright.flight;
+
+/**
+ * What a day does to every strike of one swing: from (still-air carry, still-air finish direction) and the bearing of the aim to
+ * landing place, apex, descent, heading and run.
+ *
+ * <p>Every launch of a {@link LaunchGrid} is flown once for {@value #BEARINGS} bearings of the aim against the wind. Between nodes
+ * the shift of the landing place against still air is read by cubics through four nodes each way, all else linearly; a shorter
+ * carry than the shortest node scales that node's values down, a longer carry or wider direction is held at the edge. Against
+ * flights of their own, landing places differ by less than {@link #LARGEST_ERROR_METRES} in winds up to 10 m/s
+ * ({@code ResponseSurfaceTest}).
+ *
+ * <p>Gusts: the same flown once more in a wind stronger by one standard deviation gives the shift per deviation along the wind;
+ * across it the wind turns, by {@value #ACROSS_SHARE} of the deviation (assumed).
+ */
+public final class ResponseSurface {
+    public static final double LARGEST_ERROR_METRES = 0.5;
+
+    static final int BEARINGS = 16;
+    static final double ACROSS_SHARE = 0.75;
+
+    private static final int CARRIES = LaunchGrid.CARRIES;
+    private static final int DIRECTIONS = LaunchGrid.DIRECTIONS;
+    private static final double TURN = 2 * Math.PI;
+
+    private final double carryStep;
+    private final Wind wind;
+    private final float[][] tables;
+    private final float[][] gustTables;
+
+    public ResponseSurface(LaunchGrid grid, DayConditions day, DayGround ground) {
+        carryStep = grid.carryStepMetres;
+        wind = day.wind();
+        FlightWorkspace balls = new FlightWorkspace(CARRIES * DIRECTIONS);
+        for (int c = 0; c < CARRIES; c++) {
+            for (int d = 0; d < DIRECTIONS; d++) {
+                balls.put(c * DIRECTIONS + d, grid.at(c, d));
+            }
+        }
+        double speed = wind.speedMetresPerSecond();
+        tables = around(balls, day.air(), ground, speed);
+        boolean gusts = wind.gustSdMetresPerSecond() > 0 && !wind.isStill();
+        gustTables = gusts ? around(balls, day.air(), ground, speed + wind.gustSdMetresPerSecond()) : new float[0][];
+    }
+
+    /** One table per bearing; those with the wind from the left mirror those with it from the right. */
+    private float[][] around(FlightWorkspace balls, Air air, DayGround ground, double speed) {
+        if (wind.isStill()) {
+            return new float[][] {fly(balls, FlightSetting.of(air, Breeze.NONE), ground)};
+        }
+        float[][] out = new float[BEARINGS][];
+        for (int b = 0; b <= BEARINGS / 2; b++) {
+            Breeze breeze = Wind.steady(speed, b * TURN / BEARINGS).along(0);
+            out[b] = fly(balls, FlightSetting.of(air, breeze), ground);
+        }
+        for (int b = 1; b < BEARINGS / 2; b++) {
+            out[BEARINGS - b] = mirrored(out[b]);
+        }
+        return out;
+    }
+
+    private float[] fly(FlightWorkspace balls, FlightSetting setting, DayGround ground) {
+        int count = CARRIES * DIRECTIONS;
+        new BallFlight(setting).fly(balls, count, 0);
+        float[] out = new float[count * StrikeTable.FIELDS];
+        for (int i = 0; i < count; i++) {
+            double carry = (i / DIRECTIONS + 1) * carryStep;
+            double direction = LaunchGrid.direction(i % DIRECTIONS);
+            double speed = balls.landingSpeed[i];
+            double descent = balls.descent[i];
+            double spin = balls.landingSpin[i];
+            int at = i * StrikeTable.FIELDS;
+            out[at] = (float) (balls.forward[i] - carry * Math.cos(direction));
+            out[at + 1] = (float) (balls.right[i] - carry * Math.sin(direction));
+            out[at + 2] = (float) balls.apex[i];
+            out[at + 3] = (float) descent;
+            out[at + 4] = (float) (balls.heading[i] - direction);
+            out[at + 5] = (float) ground.fairway().runMetres(speed, descent, spin);
+            out[at + 6] = (float) ground.green().runMetres(speed, descent, spin);
+            out[at + 7] = (float) speed;
+        }
+        return out;
+    }
+
+    private static float[] mirrored(float[] table) {
+        float[] out = new float[table.length];
+        for (int c = 0; c < CARRIES; c++) {
+            for (int d = 0; d < DIRECTIONS; d++) {
+                int from = (c * DIRECTIONS + d) * StrikeTable.FIELDS;
+                int to = (c * DIRECTIONS + DIRECTIONS - 1 - d) * StrikeTable.FIELDS;
+                System.arraycopy(table, from, out, to, StrikeTable.FIELDS);
+                out[to + 1] = -out[to + 1];
+                out[to + 4] = -out[to + 4];
+            }
+        }
+        return out;
+    }
+
+    /** The surface for one bearing of the aim, ready for many strikes. */
+    public StrikeTable toward(double aimBearingRadians) {
+        double relative = wind.fromBearingRadians() - aimBearingRadians;
+        float[] here = slice(tables, relative);
+        if (gustTables.length == 0) {
+            return new StrikeTable(carryStep, here, null, null);
+        }
+        float[] stronger = slice(gustTables, relative);
+        // across the wind: turned by the angle one deviation makes, at most a quarter turn
+        double turn = Math.min(Math.PI / 2, ACROSS_SHARE * wind.gustSdMetresPerSecond() / wind.speedMetresPerSecond());
+        float[] turned = slice(tables, relative + turn);
+        return new StrikeTable(carryStep, here, less(stronger, here), less(turned, here));
+    }
+
+    private static float[] less(float[] a, float[] b) {
+        float[] out = new float[a.length];
+        for (int i = 0; i < a.length; i++) {
+            out[i] = a[i] - b[i];
+        }
+        return out;
+    }
+
+    /** The cubic through the four nearest bearings, around the circle. */
+    private static float[] slice(float[][] tables, double relative) {
+        if (tables.length == 1) {
+            return tables[0];
+        }
+        int n = tables.length;
+        double x = relative / TURN * n;
+        double cell = Math.floor(x);
+        double[] w = new double[4];
+        StrikeTable.cubic(x - cell, w);
+        float[] out = new float[tables[0].length];
+        for (int k = 0; k < 4; k++) {
+            float[] node = tables[Math.floorMod((int) cell - 1 + k, n)];
+            for (int i = 0; i < out.length; i++) {
+                out[i] += (float) (w[k] * node[i]);
+            }
+        }
+        return out;
+    }
+}

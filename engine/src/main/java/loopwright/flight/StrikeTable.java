@@ -1,0 +1,132 @@
+package loopwright.flight;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A {@link ResponseSurface} for one bearing of the aim: reads single strikes. Immutable; any number of threads may share it.
+ */
+public final class StrikeTable {
+    /** Shift forward and right, apex, descent, heading less direction, run on fairway and on green, landing speed. */
+    static final int FIELDS = 8;
+
+    private static final int ROW = LaunchGrid.DIRECTIONS * FIELDS;
+    private static final double STEP = Math.toRadians(LaunchGrid.DIRECTION_STEP_DEGREES);
+    private static final double WIDEST = Math.toRadians(LaunchGrid.WIDEST_DEGREES);
+
+    private final double carryStep;
+    private final float[] nodes;
+    private final float @Nullable [] perGustAlong;
+    private final float @Nullable [] perGustAcross;
+
+    StrikeTable(double carryStep, float[] nodes, float @Nullable [] perGustAlong, float @Nullable [] perGustAcross) {
+        this.carryStep = carryStep;
+        this.nodes = nodes;
+        this.perGustAlong = perGustAlong;
+        this.perGustAcross = perGustAcross;
+    }
+
+    /** True if the day's wind is gusty: a strike then needs two standard normal draws. */
+    public boolean isGusty() {
+        return perGustAlong != null;
+    }
+
+    /** Reads a strike in the mean wind. */
+    public void read(double carryMetres, double directionRadians, Strike out) {
+        read(carryMetres, directionRadians, 0, 0, out);
+    }
+
+    /**
+     * Reads a strike.
+     *
+     * @param carryMetres in still standard air, 0 or more
+     * @param directionRadians finish direction in still standard air, + right of the aim
+     * @param gustAlong standard normal draw: the wind is stronger by so many deviations
+     * @param gustAcross standard normal draw: it blows from further right by so many deviations
+     */
+    public void read(double carryMetres, double directionRadians, double gustAlong, double gustAcross, Strike out) {
+        double least = carryStep;
+        double held = Math.min(Math.max(carryMetres, least), LaunchGrid.CARRIES * carryStep);
+        double x = held / carryStep - 1;
+        double y = (Math.min(Math.max(directionRadians, -WIDEST), WIDEST) + WIDEST) / STEP;
+        int i = Math.min((int) x, LaunchGrid.CARRIES - 2);
+        int j = Math.min((int) y, LaunchGrid.DIRECTIONS - 2);
+        double fx = x - i;
+        double fy = y - j;
+        double small = Math.min(1, carryMetres / least);
+        linear(i, j, fx, fy, small, out);
+        double gustForward = 0;
+        double gustRight = 0;
+        if (perGustAlong != null && perGustAcross != null) {
+            gustForward = gustAlong * bilinear(perGustAlong, i, j, fx, fy, 0)
+                    + gustAcross * bilinear(perGustAcross, i, j, fx, fy, 0);
+            gustRight = gustAlong * bilinear(perGustAlong, i, j, fx, fy, 1)
+                    + gustAcross * bilinear(perGustAcross, i, j, fx, fy, 1);
+        }
+        shift(i, j, fx, fy, out);
+        out.forwardMetres = carryMetres * Math.cos(directionRadians) + small * (out.forwardMetres + gustForward);
+        out.rightMetres = carryMetres * Math.sin(directionRadians) + small * (out.rightMetres + gustRight);
+        out.headingRadians += directionRadians;
+    }
+
+    private void linear(int i, int j, double fx, double fy, double small, Strike out) {
+        out.apexMetres = small * bilinear(nodes, i, j, fx, fy, 2);
+        out.descentRadians = bilinear(nodes, i, j, fx, fy, 3);
+        out.headingRadians = bilinear(nodes, i, j, fx, fy, 4);
+        out.fairwayRunMetres = small * bilinear(nodes, i, j, fx, fy, 5);
+        out.greenRunMetres = small * bilinear(nodes, i, j, fx, fy, 6);
+        out.landingSpeed = bilinear(nodes, i, j, fx, fy, 7);
+    }
+
+    private static double bilinear(float[] table, int i, int j, double fx, double fy, int field) {
+        int at = i * ROW + j * FIELDS + field;
+        double near = table[at] + fy * (table[at + FIELDS] - table[at]);
+        double far = table[at + ROW] + fy * (table[at + ROW + FIELDS] - table[at + ROW]);
+        return near + fx * (far - near);
+    }
+
+    /** The two shifts, by cubics through four nodes each way (moved inward at an edge). */
+    private void shift(int i, int j, double fx, double fy, Strike out) {
+        int firstCarry = Math.min(Math.max(i - 1, 0), LaunchGrid.CARRIES - 4);
+        int firstDirection = Math.min(Math.max(j - 1, 0), LaunchGrid.DIRECTIONS - 4);
+        double tx = fx + i - firstCarry - 1;
+        double ty = fy + j - firstDirection - 1;
+        double w0 = -ty * (ty - 1) * (ty - 2) / 6;
+        double w1 = (ty + 1) * (ty - 1) * (ty - 2) / 2;
+        double w2 = -(ty + 1) * ty * (ty - 2) / 2;
+        double w3 = (ty + 1) * ty * (ty - 1) / 6;
+        double forward = 0;
+        double right = 0;
+        for (int k = 0; k < 4; k++) {
+            double v = lagrange(k, tx);
+            int at = (firstCarry + k) * ROW + firstDirection * FIELDS;
+            forward += v
+                    * (w0 * nodes[at]
+                            + w1 * nodes[at + FIELDS]
+                            + w2 * nodes[at + 2 * FIELDS]
+                            + w3 * nodes[at + 3 * FIELDS]);
+            right += v
+                    * (w0 * nodes[at + 1]
+                            + w1 * nodes[at + FIELDS + 1]
+                            + w2 * nodes[at + 2 * FIELDS + 1]
+                            + w3 * nodes[at + 3 * FIELDS + 1]);
+        }
+        out.forwardMetres = forward;
+        out.rightMetres = right;
+    }
+
+    private static double lagrange(int k, double t) {
+        return switch (k) {
+            case 0 -> -t * (t - 1) * (t - 2) / 6;
+            case 1 -> (t + 1) * (t - 1) * (t - 2) / 2;
+            case 2 -> -(t + 1) * t * (t - 2) / 2;
+            default -> (t + 1) * t * (t - 1) / 6;
+        };
+    }
+
+    /** Weights of the cubic through nodes -1, 0, 1, 2 at t. */
+    static void cubic(double t, double[] weights) {
+        for (int k = 0; k < 4; k++) {
+            weights[k] = lagrange(k, t);
+        }
+    }
+}

@@ -1,0 +1,45 @@
+package loopwright.player;
+
+import loopwright.flight.Strike;
+import loopwright.flight.StrikeTable;
+
+/** One swing of a bag on one day, aimed on one bearing: from a strike of its pattern to the landing. Immutable. */
+public final class AimedSwing {
+    private final StrikeTable solid;
+    private final StrikeTable low;
+    private final double runFactor;
+
+    AimedSwing(StrikeTable solid, StrikeTable low, double runFactor) {
+        this.solid = solid;
+        this.low = low;
+        this.runFactor = runFactor;
+    }
+
+    /** True if the wind is gusty: every strike then takes two standard normal draws of its own. */
+    public boolean isGusty() {
+        return solid.isGusty();
+    }
+
+    /**
+     * Lands one strike on ground as high as the ball lay; {@link Strike#shiftToHeight} moves it to other ground.
+     *
+     * @param carryMetres in still standard air, as the pattern says it
+     * @param directionRadians finish direction in still standard air, + right of the aim
+     * @param lowStrike thin, topped or bladed: flies under the wind
+     * @param gustAlong standard normal draw, 0 in a steady wind
+     * @param gustAcross standard normal draw, 0 in a steady wind
+     */
+    public void land(
+            double carryMetres,
+            double directionRadians,
+            boolean lowStrike,
+            double gustAlong,
+            double gustAcross,
+            Strike out) {
+        StrikeTable table = lowStrike ? low : solid;
+        table.read(carryMetres, directionRadians, gustAlong, gustAcross, out);
+        double b = DayFlight.RUN_OFFSET_METRES;
+        out.fairwayRunMetres = Math.max(0, runFactor * (out.fairwayRunMetres + b) - b);
+        out.greenRunMetres = runFactor * (out.greenRunMetres + b) - b;
+    }
+}

@@ -1,0 +1,78 @@
+package loopwright.player;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
+import loopwright.flight.DayConditions;
+import loopwright.flight.DayGround;
+import loopwright.flight.LaunchGrid;
+import loopwright.flight.LaunchStyle;
+import loopwright.flight.ResponseSurface;
+import loopwright.numerics.Watch;
+
+/**
+ * A bag in the day's air, wind and ground: for every swing a {@link ResponseSurface} of its solid and of its low strikes, calibrated
+ * so that still standard air and ordinary ground give back the swing's own pattern.
+ *
+ * <p>Launches are {@link TypicalLaunch} unless a measured style is given; the ball speed always follows from the carry. The run is the
+ * model's, brought to the player's own gap between carry and total: (run + b) = (model + b) (pattern's run + b) / (model's
+ * usual run + b), b = {@value #RUN_OFFSET_METRES} m, which keeps a wedge's run of nearly nothing from dividing by nothing.
+ */
+public final class DayFlight {
+    static final double RUN_OFFSET_METRES = 3;
+
+    private final DayConditions day;
+    private final DayGround ground;
+    private final Map<Swing, Surfaces> swings = new HashMap<>();
+
+    private record Surfaces(ResponseSurface solid, ResponseSurface low, double runFactor) {}
+
+    public DayFlight(List<Swing> swings, DayConditions day, Watch watch) {
+        this(swings, day, Map.of(), watch);
+    }
+
+    /**
+     * @param measured launch styles of swings whose launches were measured; others are typical
+     */
+    public DayFlight(List<Swing> swings, DayConditions day, Map<Swing, LaunchStyle> measured, Watch watch) {
+        this.day = day;
+        this.ground = DayGround.of(day);
+        AtomicInteger done = new AtomicInteger();
+        // each swing's surfaces depend on nothing but the swing, so any order of work gives the same bytes
+        List<Surfaces> made = swings.parallelStream()
+                .map(swing -> {
+                    watch.check();
+                    Surfaces surfaces = surfaces(swing, measured.getOrDefault(swing, TypicalLaunch.of(swing.club())));
+                    watch.at(done.incrementAndGet(), swings.size());
+                    return surfaces;
+                })
+                .toList();
+        for (int i = 0; i < made.size(); i++) {
+            this.swings.put(swings.get(i), made.get(i));
+        }
+    }
+
+    public DayConditions day() {
+        return day;
+    }
+
+    /** The swing aimed on a bearing: reads single strikes. Costs a few microseconds; keep it for a whole cloud. */
+    public AimedSwing toward(Swing swing, double bearingRadians) {
+        Surfaces surfaces = swings.get(swing);
+        if (surfaces == null) {
+            throw new IllegalArgumentException("no surface was made for " + swing.label());
+        }
+        return new AimedSwing(
+                surfaces.solid.toward(bearingRadians), surfaces.low.toward(bearingRadians), surfaces.runFactor);
+    }
+
+    private Surfaces surfaces(Swing swing, LaunchStyle style) {
+        double carry = swing.pattern().carryMetres();
+        LaunchGrid solid = new LaunchGrid(style, carry);
+        LaunchGrid low = new LaunchGrid(TypicalLaunch.low(swing.club()), carry);
+        double usualRun = solid.usualRunMetres(DayGround.STANDARD);
+        double factor = (swing.pattern().runMetres() + RUN_OFFSET_METRES) / (usualRun + RUN_OFFSET_METRES);
+        return new Surfaces(new ResponseSurface(solid, day, ground), new ResponseSurface(low, day, ground), factor);
+    }
+}
