@@ -11,8 +11,8 @@ final class LevelNodes {
     private static final double GROWTH = 1.04;
     private static final double LAST = 61;
 
-    /** How far past the hole the candidate paces mean to roll, metres. From a foot short to about four feet past. */
-    private static final double[] OVERSHOOTS = {-0.3, 0, 0.15, 0.3, 0.45, 0.6, 0.8, 1.0, 1.3};
+    /** How far past the hole the candidate paces mean to roll, metres. From three feet short to four and a half past. */
+    private static final double[] OVERSHOOTS = {-0.9, -0.5, -0.2, 0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.75, 0.9, 1.1, 1.4};
 
     private LevelNodes() {}
 

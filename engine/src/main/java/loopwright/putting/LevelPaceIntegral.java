@@ -1,18 +1,15 @@
 package loopwright.putting;
 
-import org.hipparchus.special.Erf;
-
 /**
  * Integrates one pace from one distance over the two normal errors of {@link LevelPutt}.
  *
  * <p>The start direction is cut where the path leaves the hole and integrated by Gauss-Legendre panels up to five standard deviations; for each
- * direction the rolls that drop are one interval, whose probability is a difference of normal distribution functions, and
- * the rolls that miss are integrated by panels on either side. A leave between two nodes is shared by distance,
+ * direction the rolls that miss are integrated by panels on either side of those that drop ({@link HoledChance}). A leave between two nodes is shared by distance,
  * so that the mean distance left is kept. The mass beyond five deviations (6e-7) is shared in
  * proportion.
  */
 final class LevelPaceIntegral {
-    private static final double DEVIATIONS = 5;
+    private static final double DEVIATIONS = HoledChance.DEVIATIONS;
 
     private final LevelPutt putt;
     private final double metres;
@@ -20,7 +17,6 @@ final class LevelPaceIntegral {
     private final double sd;
     private final double[] nodes;
     private final double[] leaves;
-    private double holed;
     private int cursor;
 
     private LevelPaceIntegral(LevelPutt putt, double metres, double overshoot, double[] nodes) {
@@ -35,7 +31,7 @@ final class LevelPaceIntegral {
     static LevelPace of(LevelPutt putt, double metres, double overshoot, double[] nodes) {
         LevelPaceIntegral integral = new LevelPaceIntegral(putt, metres, overshoot, nodes);
         integral.integrateDirections();
-        return integral.pace(overshoot);
+        return integral.pace(overshoot, HoledChance.of(putt, metres, overshoot));
     }
 
     private void integrateDirections() {
@@ -51,7 +47,7 @@ final class LevelPaceIntegral {
     /** Left and right are alike, so one side counts twice. */
     private void directions(double from, double to) {
         double s = putt.directionSdRadians();
-        Panel.forEach(from, to, (angle, width) -> direction(angle, 2 * width * density(angle / s) / s));
+        Panel.forEach(from, to, (angle, width) -> direction(angle, 2 * width * NormalLaw.density(angle / s) / s));
     }
 
     private void direction(double angle, double weight) {
@@ -64,7 +60,6 @@ final class LevelPaceIntegral {
         }
         double rim = LevelPutt.rimMetres(metres, angle);
         double last = rim + putt.windowMetres(metres, angle);
-        holed += weight * between(rim, last);
         misses(angle, weight, Double.NEGATIVE_INFINITY, rim);
         misses(angle, weight, last, Double.POSITIVE_INFINITY);
     }
@@ -75,7 +70,7 @@ final class LevelPaceIntegral {
         cursor = 0;
         Panel.forEach(low, high, (roll, width) -> {
             double left = LevelPutt.leftMetres(metres, angle, Math.max(0, roll));
-            share(left, weight * width * density((roll - mean) / sd) / sd);
+            share(left, weight * width * NormalLaw.density((roll - mean) / sd) / sd);
         });
     }
 
@@ -100,7 +95,7 @@ final class LevelPaceIntegral {
         return right;
     }
 
-    private LevelPace pace(double overshoot) {
+    private LevelPace pace(double overshoot, double holed) {
         double sum = holed;
         for (double leave : leaves) {
             sum += leave;
@@ -109,14 +104,5 @@ final class LevelPaceIntegral {
             leaves[i] /= sum;
         }
         return new LevelPace(overshoot, Math.min(1, holed / sum), leaves);
-    }
-
-    private double between(double from, double to) {
-        double root = Math.sqrt(2) * sd;
-        return 0.5 * Erf.erf((from - mean) / root, (to - mean) / root);
-    }
-
-    private static double density(double z) {
-        return Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI);
     }
 }

@@ -15,10 +15,10 @@ package loopwright.putting;
 public final class PuttingSkillPrior {
     static final double TOUR_LEVEL = 71;
     static final double NINETY_LEVEL = 90;
-    static final double TOUR_DIRECTION_DEGREES = 1.334;
-    static final double TOUR_PACE = 0.0918;
-    static final double NINETY_DIRECTION_DEGREES = 2.309;
-    static final double NINETY_PACE = 0.0997;
+    static final double TOUR_DIRECTION_DEGREES = 1.338;
+    static final double TOUR_PACE = 0.0919;
+    static final double NINETY_DIRECTION_DEGREES = 2.308;
+    static final double NINETY_PACE = 0.1000;
     private static final double TOUR_READING = 0.15;
     private static final double NINETY_READING = 0.30;
     private static final double MOST_READING = 0.5;

@@ -1,7 +1,5 @@
 package loopwright.putting;
 
-import org.hipparchus.special.Erf;
-
 /**
  * Putting of the tour as published: M. Broadie, "Assessing golfer performance on the PGA Tour", Interfaces 42(2) (2012)
  * 146-165, eq. 5 and section 3.3, from putts of 2003-2010.
@@ -42,17 +40,14 @@ public final class TourPutting implements PuttingOdds {
         double d = metres / YARD;
         double angle = Math.atan2(HOLE_RADIUS_YARDS, d);
         double spread = PACE_SD * (d + AIM_PAST_YARDS);
-        return (2 * phi(angle / DIRECTION_SD) - 1)
-                * (phi((MOST_PAST_YARDS - AIM_PAST_YARDS) / spread) - phi(-AIM_PAST_YARDS / spread));
+        return (2 * NormalLaw.below(angle / DIRECTION_SD) - 1)
+                * (NormalLaw.below((MOST_PAST_YARDS - AIM_PAST_YARDS) / spread)
+                        - NormalLaw.below(-AIM_PAST_YARDS / spread));
     }
 
     private static double threePutts(double metres) {
         double d = Math.min(metres / FOOT, TURN_FEET);
         double p = 1 / (1 + Math.exp(5.49 - 0.106 * d + 0.000563 * d * d)) - 0.00398;
         return Math.max(0, Math.min(p, 1 - onePutt(metres)));
-    }
-
-    private static double phi(double z) {
-        return 0.5 * Erf.erfc(-z / Math.sqrt(2));
     }
 }
