@@ -28,4 +28,22 @@ public final class Cup {
     public static double halfChordMetres(double offsetMetres) {
         return Math.sqrt(Math.max(0, RADIUS_METRES * RADIUS_METRES - offsetMetres * offsetMetres));
     }
+
+    /** The greatest offset that drops at a rim speed: b = R sqrt(1 - v / 1.63); 0 where none does. */
+    public static double widestOffsetMetres(double speedMetresPerSecond) {
+        return RADIUS_METRES * Math.sqrt(Math.max(0, 1 - speedMetresPerSecond / CENTRE_SPEED_METRES_PER_SECOND));
+    }
+
+    /**
+     * Whether a ball drops that passes the centre at an offset with a square of the speed there: it must cross the rim, and the rim speed,
+     * by 2 a times half the chord greater in the square, must not be too fast.
+     */
+    static boolean drops(double speedSquared, double deceleration, double offsetMetres) {
+        if (offsetMetres >= RADIUS_METRES) {
+            return false;
+        }
+        double rim = speedSquared + 2 * deceleration * halfChordMetres(offsetMetres);
+        double most = maxSpeedMetresPerSecond(offsetMetres);
+        return rim >= 0 && rim <= most * most;
+    }
 }

@@ -35,7 +35,7 @@ public final class LevelGreenOdds implements PuttingOdds {
         this.putt = putt;
         nodes = LevelNodes.metres();
         paces = LevelNodes.paces(nodes, putt);
-        LevelSolution solution = LevelSolution.of(nodes, paces);
+        PuttingOut solution = PuttingOut.of(paces);
         expected = FineTable.of(nodes, solution.expected(), STEP_METRES);
         overshoot = FineTable.of(nodes, solution.overshoot(), STEP_METRES);
         probability = new FineTable[MOST_PUTTS];

@@ -1,7 +1,7 @@
 package loopwright.putting;
 
 /** One pace from one distance: how often it is holed, and where the misses stop. */
-public final class LevelPace {
+public final class LevelPace implements CandidatePace {
     private final double overshootMetres;
     private final double holed;
     private final double[] leaves;
@@ -24,10 +24,12 @@ public final class LevelPace {
         return new LevelPace(0, 1, new double[nodes]);
     }
 
+    @Override
     public double overshootMetres() {
         return overshootMetres;
     }
 
+    @Override
     public double holed() {
         return holed;
     }
@@ -37,7 +39,7 @@ public final class LevelPace {
         return leaves[node];
     }
 
-    /** Sum over the leaves of probability times a value per node. */
+    @Override
     public double expectedOverLeaves(double[] nodeValues) {
         double sum = 0;
         for (int i = 0; i < leaves.length; i++) {

@@ -3,40 +3,41 @@ package loopwright.putting;
 import java.util.Arrays;
 import java.util.List;
 
-/** The best pace of every node and what follows from it, by Gauss-Seidel sweeps until no value moves by 1e-12. */
-final class LevelSolution {
+/** Putting out, solved: the best pace of every node and what follows from it, by Gauss-Seidel sweeps until no value moves by 1e-12. */
+final class PuttingOut {
     private static final double SETTLED = 1e-12;
     private static final int MOST_SWEEPS = 10_000;
 
     private final double[] expected;
-    private final LevelPace[] best;
+    private final CandidatePace[] best;
     private final double[][] probability;
 
-    private LevelSolution(double[] expected, LevelPace[] best, double[][] probability) {
+    private PuttingOut(double[] expected, CandidatePace[] best, double[][] probability) {
         this.expected = expected;
         this.best = best;
         this.probability = probability;
     }
 
-    static LevelSolution of(double[] nodes, List<List<LevelPace>> paces) {
-        double[] expected = new double[nodes.length];
+    static PuttingOut of(List<? extends List<? extends CandidatePace>> paces) {
+        double[] expected = new double[paces.size()];
         Arrays.fill(expected, 2);
-        LevelPace[] best = new LevelPace[nodes.length];
+        CandidatePace[] best = new CandidatePace[paces.size()];
         double moved = Double.POSITIVE_INFINITY;
         for (int sweep = 0; moved > SETTLED; sweep++) {
             if (sweep == MOST_SWEEPS) {
-                throw new IllegalStateException("the odds of a level green did not settle: " + moved);
+                throw new IllegalStateException("the odds of a green did not settle: " + moved);
             }
             moved = sweep(expected, best, paces);
         }
-        return new LevelSolution(expected, best, probabilities(best));
+        return new PuttingOut(expected, best, probabilities(best));
     }
 
-    private static double sweep(double[] expected, LevelPace[] best, List<List<LevelPace>> paces) {
+    private static double sweep(
+            double[] expected, CandidatePace[] best, List<? extends List<? extends CandidatePace>> paces) {
         double moved = 0;
         for (int i = 0; i < expected.length; i++) {
             double least = Double.POSITIVE_INFINITY;
-            for (LevelPace pace : paces.get(i)) {
+            for (CandidatePace pace : paces.get(i)) {
                 double value = 1 + pace.expectedOverLeaves(expected);
                 if (value < least) {
                     least = value;
@@ -50,7 +51,7 @@ final class LevelSolution {
     }
 
     /** P(k putts) = sum over leaves of P(k - 1); what is left after the last but one is folded into the last. */
-    private static double[][] probabilities(LevelPace[] best) {
+    private static double[][] probabilities(CandidatePace[] best) {
         int most = LevelGreenOdds.MOST_PUTTS;
         double[][] p = new double[most][best.length];
         for (int i = 0; i < best.length; i++) {

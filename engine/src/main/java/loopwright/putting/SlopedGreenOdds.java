@@ -1,0 +1,105 @@
+package loopwright.putting;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The odds of one player on a green whose slope was measured, for one hole location: from every place the chance of one, two, three and
+ * more putts, with several paces to choose from.
+ *
+ * <p>V(p) = min over paces of 1 + E[V(place of rest)] on {@link PolarNodes} round the hole, where each pace is {@link PuttFrom}'s; between nodes
+ * values are linear in distance and bearing. Places of rest beyond the outermost ring (43 m) count as there. The green is taken to go on as
+ * its surface says: a ball that rolls off it is putted from where it stops.
+ */
+public final class SlopedGreenOdds {
+    private final GreenRoll roll;
+    private final PuttingSkill skill;
+    private final double holeX;
+    private final double holeY;
+    private final PolarNodes nodes;
+    private final List<List<SlopedPace>> paces;
+    private final PuttingOut solution;
+
+    public SlopedGreenOdds(GreenSurface surface, GreenSpeed speed, PuttingSkill skill, double holeX, double holeY) {
+        this.roll = new GreenRoll(surface, speed);
+        this.skill = skill;
+        this.holeX = holeX;
+        this.holeY = holeY;
+        this.nodes = new PolarNodes(holeX, holeY);
+        this.paces = everyNode();
+        this.solution = PuttingOut.of(paces);
+    }
+
+    private List<List<SlopedPace>> everyNode() {
+        List<List<SlopedPace>> all = new ArrayList<>();
+        for (int node = 0; node < nodes.count(); node++) {
+            if (nodes.metres(node) <= Cup.RADIUS_METRES) {
+                all.add(List.of(inTheHole()));
+            } else {
+                all.add(from(nodes.x(node), nodes.y(node)));
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private SlopedPace inTheHole() {
+        PolarLeaves none = new PolarLeaves(nodes);
+        none.close();
+        return new SlopedPace(0, 0, 0, 1, none);
+    }
+
+    private List<SlopedPace> from(double x, double y) {
+        return new PuttFrom(roll, skill, x, y, holeX, holeY).paces(nodes);
+    }
+
+    /** The nodes all leaves refer to. */
+    public PolarNodes nodes() {
+        return nodes;
+    }
+
+    /** The candidate paces from a node, softest first. */
+    public List<SlopedPace> paces(int node) {
+        return paces.get(node);
+    }
+
+    /** Expected putts from a node. */
+    public double expectedPutts(int node) {
+        return solution.expected()[node];
+    }
+
+    /** Expected putts from a place, between nodes. */
+    public double expectedPutts(double x, double y) {
+        return at(x, y, solution.expected());
+    }
+
+    /** Probability of exactly this many putts from a place; the last count told apart holds all that need more. */
+    public double probability(double x, double y, int putts) {
+        if (putts < 1) {
+            throw new IllegalArgumentException("a number of putts is one or more, not " + putts);
+        }
+        return putts > LevelGreenOdds.MOST_PUTTS ? 0 : at(x, y, solution.probability(putts));
+    }
+
+    private double at(double x, double y, double[] values) {
+        double[] sum = new double[1];
+        nodes.share(x, y, (node, share) -> sum[0] += share * values[node]);
+        return sum[0];
+    }
+
+    /** One putt from an exact place, worked out afresh: every pace with what follows it. */
+    public PuttAdvice advice(double x, double y) {
+        List<SlopedPace> choices =
+                Math.hypot(x - holeX, y - holeY) <= Cup.RADIUS_METRES ? List.of(inTheHole()) : from(x, y);
+        SlopedPace best = choices.get(0);
+        double least = Double.POSITIVE_INFINITY;
+        for (SlopedPace pace : choices) {
+            double value = 1 + pace.expectedOverLeaves(solution.expected());
+            if (value < least) {
+                least = value;
+                best = pace;
+            }
+        }
+        double two = best.expectedOverLeaves(solution.probability(1));
+        return new PuttAdvice(best, choices, best.holed(), two, 1 - best.holed() - two, least);
+    }
+}
