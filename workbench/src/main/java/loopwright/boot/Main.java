@@ -3,15 +3,19 @@ package loopwright.boot;
 import loopwright.action.HandicapSums;
 import loopwright.action.ReadCourse;
 import loopwright.action.ResultFile;
+import loopwright.action.RoundReviews;
 import loopwright.adapter.chart.ChartedCourses;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.adapter.table.JsonResultFile;
+import loopwright.adapter.table.RoundCsv;
 import loopwright.cli.CourseCommand;
 import loopwright.cli.CourseListCommand;
 import loopwright.cli.CourseReadCommand;
 import loopwright.cli.HandicapVerb;
 import loopwright.cli.Loopwright;
+import loopwright.cli.RoundVerb;
 import loopwright.cli.Terminal;
+import loopwright.scoring.TourBaseline;
 import picocli.CommandLine;
 
 /** Starts Loopwright from the command line. */
@@ -28,6 +32,7 @@ public final class Main {
         CommandLine line = new CommandLine(new Loopwright());
         line.addSubcommand(new HandicapVerb(new HandicapSums(), results));
         line.addSubcommand(course(results));
+        line.addSubcommand(new RoundVerb(new RoundReviews(new RoundCsv(), new TourBaseline()), results));
         return line;
     }
 
