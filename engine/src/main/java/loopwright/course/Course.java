@@ -3,7 +3,9 @@ package loopwright.course;
 import java.util.List;
 import java.util.Optional;
 import loopwright.geo.LatLon;
+import loopwright.geo.Place;
 import loopwright.geo.Region;
+import loopwright.ground.HeightField;
 
 /**
  * A course in its own local frame.
@@ -13,6 +15,7 @@ import loopwright.geo.Region;
  * @param boundaryGuessed true if the boundary is only the mapped border of the property
  * @param holes in playing order, numbers unique
  * @param teeSets longest first
+ * @param heights of the ground; empty: the course is taken as flat
  */
 public record Course(
         String name,
@@ -22,7 +25,8 @@ public record Course(
         List<Area> areas,
         List<Tree> trees,
         List<Hole> holes,
-        List<TeeSet> teeSets) {
+        List<TeeSet> teeSets,
+        Optional<HeightField> heights) {
     public Course {
         areas = List.copyOf(areas);
         trees = List.copyOf(trees);
@@ -31,6 +35,32 @@ public record Course(
         if (holes.stream().mapToInt(Hole::number).distinct().count() != holes.size()) {
             throw new IllegalArgumentException("two holes of " + name + " have the same number");
         }
+    }
+
+    /** A flat course. */
+    public Course(
+            String name,
+            LatLon origin,
+            Optional<Region> boundary,
+            boolean boundaryGuessed,
+            List<Area> areas,
+            List<Tree> trees,
+            List<Hole> holes,
+            List<TeeSet> teeSets) {
+        this(name, origin, boundary, boundaryGuessed, areas, trees, holes, teeSets, Optional.empty());
+    }
+
+    public Course withHeights(HeightField field) {
+        return new Course(name, origin, boundary, boundaryGuessed, areas, trees, holes, teeSets, Optional.of(field));
+    }
+
+    public Course withHoles(List<Hole> newHoles) {
+        return new Course(name, origin, boundary, boundaryGuessed, areas, trees, newHoles, teeSets, heights);
+    }
+
+    /** How much higher {@code to} lies than {@code from}, metres; 0 where no heights are known. */
+    public double riseMetres(Place from, Place to) {
+        return heights.map(h -> h.riseMetres(from, to)).orElse(0.0);
     }
 
     public Hole getHole(int number) {
