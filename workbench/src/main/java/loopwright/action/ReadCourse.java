@@ -13,11 +13,13 @@ import loopwright.course.TeeSet;
 /** Reads a course from a map file, says what had to be assumed, and writes it, its picture and a report. */
 public final class ReadCourse {
     private final CourseFiles files;
+    private final TerrainFiles terrains;
     private final CoursePictures pictures;
     private final ResultFile reports;
 
-    public ReadCourse(CourseFiles files, CoursePictures pictures, ResultFile reports) {
+    public ReadCourse(CourseFiles files, TerrainFiles terrains, CoursePictures pictures, ResultFile reports) {
         this.files = files;
+        this.terrains = terrains;
         this.pictures = pictures;
         this.reports = reports;
     }
@@ -25,12 +27,20 @@ public final class ReadCourse {
     /** What to write besides reading; each is optional. */
     public record Outputs(Optional<Path> course, Optional<Path> picture, Optional<Path> report) {}
 
-    public CourseImport read(Path file, CourseChoice choice, Outputs outputs) {
-        CourseImport found = files.read(file, choice);
+    public CourseImport read(Path file, CourseChoice choice, Optional<Path> terrain, Outputs outputs) {
+        CourseImport map = files.read(file, choice);
+        CourseImport found = terrain.map(t -> withTerrain(map, t)).orElse(map);
         outputs.course().ifPresent(target -> files.write(found.course(), target));
         outputs.picture().ifPresent(target -> pictures.drawCourse(found.course(), target));
         outputs.report().ifPresent(target -> reports.write(target, report(found)));
         return found;
+    }
+
+    private CourseImport withTerrain(CourseImport map, Path terrain) {
+        TerrainFiles.Terrain heights = terrains.read(terrain, map.course());
+        List<ImportRecord> records = new ArrayList<>(heights.records());
+        records.addAll(map.records());
+        return new CourseImport(map.course().withHeights(heights.heights()), records);
     }
 
     public List<CourseListing> listCourses(Path file) {
@@ -59,6 +69,7 @@ public final class ReadCourse {
                         course.holes().size()));
         out.put("tees", course.teeSets().stream().map(t -> tees(course, t)).toList());
         out.put("holes", course.holes().stream().map(h -> hole(course, h)).toList());
+        course.heights().ifPresent(h -> out.put("heightResolutionMetres", h.resolutionMetres()));
         out.put("unsurveyed", unsurveyedHoles(course));
         out.put("records", found.records().stream().map(ReadCourse::record).toList());
         return out;
@@ -89,6 +100,14 @@ public final class ReadCourse {
         Map<String, Object> lengths = new LinkedHashMap<>();
         course.teeSets().forEach(t -> lengths.put(t.name(), course.lengthMetres(hole, t)));
         out.put("lengthMetres", lengths);
+        if (course.heights().isPresent()) {
+            Map<String, Object> rises = new LinkedHashMap<>();
+            course.teeSets()
+                    .forEach(t -> rises.put(
+                            t.name(),
+                            course.riseMetres(t.getPlace(hole.number()).place(), hole.holeLocation())));
+            out.put("riseMetres", rises);
+        }
         out.put("greenAssumed", hole.greenAssumed());
         out.put("unsurveyed", !hole.survey().complete());
         return out;

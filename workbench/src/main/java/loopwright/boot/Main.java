@@ -8,6 +8,7 @@ import loopwright.adapter.chart.ChartedCourses;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.adapter.table.JsonResultFile;
 import loopwright.adapter.table.RoundCsv;
+import loopwright.adapter.terrain.RasterTerrain;
 import loopwright.cli.CourseCommand;
 import loopwright.cli.CourseListCommand;
 import loopwright.cli.CourseReadCommand;
@@ -37,7 +38,7 @@ public final class Main {
     }
 
     private static CommandLine course(ResultFile results) {
-        ReadCourse read = new ReadCourse(new OsmCourseFiles(), new ChartedCourses(), results);
+        ReadCourse read = new ReadCourse(new OsmCourseFiles(), new RasterTerrain(), new ChartedCourses(), results);
         return new CommandLine(new CourseCommand())
                 .addSubcommand(new CourseReadCommand(read))
                 .addSubcommand(new CourseListCommand(read));

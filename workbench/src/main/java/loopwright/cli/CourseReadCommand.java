@@ -29,6 +29,12 @@ public final class CourseReadCommand implements Runnable {
     @Mixin
     private CourseChoiceOptions choice = new CourseChoiceOptions();
 
+    @Option(
+            names = "--terrain",
+            paramLabel = "FILE",
+            description = "Heights of the ground: GeoTIFF or ESRI ASCII grid.")
+    private @Nullable Path terrain;
+
     @Option(names = "--out", paramLabel = "FILE", description = "Write the course as GeoJSON.")
     private @Nullable Path out;
 
@@ -55,7 +61,7 @@ public final class CourseReadCommand implements Runnable {
         }
         var outputs = new ReadCourse.Outputs(
                 Optional.ofNullable(out), Optional.ofNullable(picture), Optional.ofNullable(json));
-        CourseImport found = action.read(file, choice.toChoice(), outputs);
+        CourseImport found = action.read(file, choice.toChoice(), Optional.ofNullable(terrain), outputs);
         PrintWriter terminal = spec.commandLine().getOut();
         new CourseReport(terminal, all).print(found);
         outputs.course().ifPresent(f -> terminal.println("Course written to " + f + "."));

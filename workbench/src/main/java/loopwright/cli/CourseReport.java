@@ -43,10 +43,14 @@ final class CourseReport {
     private void card(Course course) {
         out.printf("%-6s%-5s", "hole", "par");
         course.teeSets().forEach(t -> out.printf("%10s", t.name()));
-        out.println("   (yards)");
+        boolean heights = course.heights().isPresent();
+        out.println((heights ? "   rise" : "") + "   (yards" + (heights ? ", rise from the back tee in feet)" : ")"));
         for (Hole hole : course.holes()) {
             out.printf(Locale.ROOT, "%-6d%-5d", hole.number(), hole.par());
             course.teeSets().forEach(t -> out.printf("%10s", length(course, hole, t)));
+            if (heights) {
+                out.printf(Locale.ROOT, "%+7d", Math.round(riseFeet(course, hole)));
+            }
             out.println(hole.greenAssumed() ? "   green assumed" : "");
         }
         out.printf(Locale.ROOT, "%-6s%-5d", "total", course.par());
@@ -60,6 +64,11 @@ final class CourseReport {
         if (course.teeSets().stream().anyMatch(t -> course.holes().stream().anyMatch(h -> standsIn(h, t)))) {
             out.printf("* another tee stands in: the hole has none of this set.%n%n");
         }
+    }
+
+    private static double riseFeet(Course course, Hole hole) {
+        var back = course.teeSets().get(0).getPlace(hole.number()).place();
+        return Distance.ofMetres(course.riseMetres(back, hole.holeLocation())).feet();
     }
 
     private static boolean standsIn(Hole hole, TeeSet set) {

@@ -50,8 +50,18 @@ class ArchitectureTest {
             Map.entry("adapter.chart", plus(ENGINE, "action")),
             Map.entry("adapter.osm", plus(ENGINE, "action")),
             Map.entry("adapter.table", plus(ENGINE, "action")),
+            Map.entry("adapter.terrain", plus(ENGINE, "action")),
             Map.entry("cli", plus(ENGINE, "action")),
-            Map.entry("boot", plus(ENGINE, "action", "cli", "adapter.chart", "adapter.osm", "adapter.table"))));
+            Map.entry(
+                    "boot",
+                    plus(
+                            ENGINE,
+                            "action",
+                            "cli",
+                            "adapter.chart",
+                            "adapter.osm",
+                            "adapter.table",
+                            "adapter.terrain"))));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

@@ -24,6 +24,7 @@ import loopwright.geo.Line;
 import loopwright.geo.LocalFrame;
 import loopwright.geo.Place;
 import loopwright.geo.Region;
+import loopwright.ground.HeightField;
 
 /**
  * Reads what {@link CourseWriter} wrote, exactly, and with it features that a coach has drawn into the file since:
@@ -72,7 +73,19 @@ final class CourseReader {
                 areas,
                 trees(),
                 holes(),
-                teeSets());
+                teeSets(),
+                root.find(OwnKeys.HEIGHTS).map(this::heights));
+    }
+
+    private HeightField heights(String packed) {
+        try {
+            return PackedHeights.unpack(packed);
+        } catch (IllegalArgumentException x) {
+            throw new UserFault(
+                    label + ", " + OwnKeys.HEIGHTS + ": the packed heights are damaged (" + x.getMessage()
+                            + "); read the course again with --terrain.",
+                    x);
+        }
     }
 
     private List<Area> areas() {

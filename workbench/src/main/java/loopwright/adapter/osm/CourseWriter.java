@@ -73,6 +73,7 @@ final class CourseWriter {
                 List.of(course.origin().longitudeDegrees(), course.origin().latitudeDegrees()));
         p.put(OwnKeys.BOUNDARY, course.boundaryGuessed() ? "guessed" : "confirmed");
         p.put(OwnKeys.TEE_SETS, course.teeSets().stream().map(TeeSet::name).toList());
+        course.heights().ifPresent(h -> p.put(OwnKeys.HEIGHTS, PackedHeights.pack(h)));
         ObjectNode geometry = course.boundary().map(this::polygons).orElseGet(() -> point(course.origin()));
         feature("course", p, geometry);
     }

@@ -7,6 +7,7 @@ final class OwnKeys {
     static final String ORIGIN = PREFIX + "origin";
     static final String BOUNDARY = PREFIX + "boundary";
     static final String TEE_SETS = PREFIX + "tee_sets";
+    static final String HEIGHTS = PREFIX + "heights";
     static final String AREA = PREFIX + "area";
     static final String NOT_FOUND_CHANCE = PREFIX + "not_found_chance";
     static final String PAR_SOURCE = PREFIX + "par_source";

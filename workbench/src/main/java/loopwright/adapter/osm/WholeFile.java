@@ -21,7 +21,7 @@ final class WholeFile {
             throw new UserFault(target + " is a folder; name a file to write.");
         }
         try {
-            Path beside = Files.createTempFile(folder, ".loopwright", ".tmp");
+            Path beside = folder.resolve("." + absolute.getFileName() + ".part");
             try {
                 Files.writeString(beside, text, StandardCharsets.UTF_8);
                 Files.move(beside, absolute, StandardCopyOption.REPLACE_EXISTING);
