@@ -78,7 +78,7 @@ class HillsideCourseIT {
         int rows = (int) number(lines.get(1));
         List<double[]> out = new ArrayList<>();
         for (int r = 0; r < rows; r++) {
-            String[] words = lines.get(6 + r).strip().split(" +");
+            String[] words = lines.get(6 + r).strip().split(" +", -1);
             for (int c = 0; c < words.length; c++) {
                 double lat = south + (rows - r - 0.5) * step;
                 out.add(new double[] {lat, west + (c + 0.5) * step, Double.parseDouble(words[c])});
@@ -88,7 +88,7 @@ class HillsideCourseIT {
     }
 
     private static double number(String line) {
-        return Double.parseDouble(line.split(" +")[1]);
+        return Double.parseDouble(line.split(" +", -1)[1]);
     }
 
     private static Path shared(String name) {
