@@ -86,4 +86,24 @@ public final class HandicapResults {
             @Nullable List<Integer> most,
             @Nullable Integer adjustedGross,
             String note) {}
+
+    /**
+     * A whole scoring record.
+     *
+     * @param index after the last score; missing with fewer than three
+     */
+    public record Scores(String kind, @Nullable Double index, List<Entry> scores, String note) {}
+
+    /**
+     * One score of a record.
+     *
+     * @param adjustment sum of exceptional score reductions on it, those of later scores too
+     * @param low low index when the index after this score was computed; missing before there are 20 scores
+     */
+    public record Entry(
+            String date,
+            double differential,
+            double adjustment,
+            @Nullable Double low,
+            @Nullable Double indexAfter) {}
 }

@@ -1,5 +1,6 @@
 package loopwright.boot;
 
+import loopwright.action.HandicapHistory;
 import loopwright.action.HandicapSums;
 import loopwright.action.ReadCourse;
 import loopwright.action.ResultFile;
@@ -8,6 +9,7 @@ import loopwright.adapter.chart.ChartedCourses;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.adapter.table.JsonResultFile;
 import loopwright.adapter.table.RoundCsv;
+import loopwright.adapter.table.ScoreHistoryCsv;
 import loopwright.adapter.terrain.RasterTerrain;
 import loopwright.cli.CourseCommand;
 import loopwright.cli.CourseListCommand;
@@ -31,7 +33,9 @@ public final class Main {
     static CommandLine commandLine() {
         ResultFile results = new JsonResultFile();
         CommandLine line = new CommandLine(new Loopwright());
-        line.addSubcommand(new HandicapVerb(new HandicapSums(), results));
+        HandicapSums sums = new HandicapSums();
+        HandicapHistory history = new HandicapHistory(new ScoreHistoryCsv(), sums);
+        line.addSubcommand(new HandicapVerb(sums, history, results));
         line.addSubcommand(course(results));
         line.addSubcommand(new RoundVerb(new RoundReviews(new RoundCsv(), new TourBaseline()), results));
         return line;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import loopwright.action.HandicapHistory;
 import loopwright.action.HandicapResults;
 import loopwright.action.HandicapSums;
 import loopwright.action.HandicapSums.Card;
@@ -16,6 +17,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code loopwright handicap}: the sums of the Rules of Handicapping. */
@@ -29,20 +31,22 @@ public final class HandicapVerb implements Runnable {
             "Also write the numbers to this file as JSON (docs/schema/handicap.schema.json).";
 
     private final HandicapSums sums;
+    private final HandicapHistory history;
     private final ResultFile results;
 
     @Spec
     private @Nullable CommandSpec spec;
 
-    public HandicapVerb(HandicapSums sums, ResultFile results) {
+    public HandicapVerb(HandicapSums sums, HandicapHistory history, ResultFile results) {
         this.sums = sums;
+        this.history = history;
         this.results = results;
     }
 
     @Override
     public void run() {
         throw new ParameterException(
-                spec().commandLine(), "Say which sum: index, differential, course, playing, caps or strokes.");
+                spec().commandLine(), "Say which sum: index, differential, course, playing, caps, strokes or record.");
     }
 
     @Command(mixinStandardHelpOptions = true, description = "An index from 3 or more score differentials.")
@@ -267,6 +271,31 @@ public final class HandicapVerb implements Runnable {
         finish(json, r);
     }
 
+    @Command(
+            mixinStandardHelpOptions = true,
+            description = "The index after every score of a record: exceptional scores, low index and caps included.")
+    void record(
+            @Parameters(
+                            paramLabel = "FILE",
+                            description = "CSV in the order of play: date with differential, or with gross, rating,"
+                                    + " slope, and holes (9 or 18) and pcc where they differ from 18 and 0.")
+                    Path file,
+            @Option(names = "--json", paramLabel = "FILE", description = JSON) @Nullable Path json) {
+        HandicapResults.Scores r = history.of(file);
+        print("date       differential  reduced by  low index  index");
+        for (HandicapResults.Entry entry : r.scores()) {
+            print(
+                    "%s %13.1f %11s %10s %6s",
+                    entry.date(),
+                    entry.differential(),
+                    entry.adjustment() == 0 ? "" : tenth(-entry.adjustment()),
+                    entry.low() == null ? "" : signed(entry.low()),
+                    entry.indexAfter() == null ? "" : signed(entry.indexAfter()));
+        }
+        print(r.index() == null ? "No index yet: at least 3 scores are needed." : "Index " + index(r.index()) + ".");
+        finish(json, r);
+    }
+
     private void finish(@Nullable Path json, Object result) {
         print(HandicapResults.NOTE);
         if (json != null) {
@@ -290,6 +319,10 @@ public final class HandicapVerb implements Runnable {
 
     private static String index(double index) {
         return index < 0 ? String.format(Locale.ROOT, "+%.1f (a plus handicap)", -index) : tenth(index);
+    }
+
+    private static String signed(double index) {
+        return index < 0 ? "+" + tenth(-index) : tenth(index);
     }
 
     private static String whole(int handicap) {

@@ -102,4 +102,44 @@ class HandicapIT {
             assertThat(files).isEmpty();
         }
     }
+
+    @Test
+    void aRecordGivesTheIndexAfterEveryScore() throws IOException {
+        Path file = folder.resolve("record.csv");
+        Files.writeString(file, """
+                date,differential,gross,rating,slope,holes
+                2026-04-01,15.3,,,,
+                2026-04-08,15.2,,,,
+                2026-04-15,16.6,,,,
+                2026-04-22,,94,73.0,125,18
+                2026-04-29,,45,33.7,113,9
+                """);
+        JsonNode scores = json("record " + file).get("scores");
+        assertThat(scores.get(1).has("indexAfter")).isFalse();
+        assertThat(scores.get(2).get("indexAfter").asDouble()).isEqualTo(13.2);
+        assertThat(scores.get(3).get("differential").asDouble()).isEqualTo(19.0);
+        assertThat(scores.get(3).get("indexAfter").asDouble()).isEqualTo(14.2); // four scores: lowest less 1
+        // nine holes: 11.3 + 0.52 x 14.2 + 1.197 = 19.881
+        assertThat(scores.get(4).get("differential").asDouble()).isEqualTo(19.9);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "date,score|2026-04-01,90; needs the columns date and differential",
+                "date,differential|2026-04-01,x; line 2, column 2 (differential)",
+                "date,differential|,12; line 2, column 1 (date)",
+                "date,differential|2026-04-08,12|2026-04-01,12; line 3: 2026-04-01 is earlier",
+                "date,gross,rating,slope,holes|2026-04-01,45,33.7,113,9; line 2: A 9-hole differential needs",
+                "date,gross,rating,slope|2026-04-01,94,73.0,; a gross score with rating and slope",
+                "date,differential; has no scores"
+            })
+    void aRecordThatCannotBeUsedIsRefused(String lines, String says) throws IOException {
+        Path file = folder.resolve("record.csv");
+        Files.writeString(file, lines.replace('|', '\n') + "\n");
+        Typed run = Typed.run("handicap", "record", file.toString());
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err().strip()).contains(says).hasLineCount(1);
+    }
 }

@@ -1,6 +1,8 @@
 package loopwright.adapter.table;
 
+import java.time.LocalDate;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -48,7 +50,7 @@ record RoundRow(
         return new RoundRow(
                 row.line(),
                 name(cells),
-                date(cells),
+                cells.day("date").map(LocalDate::toString),
                 cells.text("course"),
                 cells.text("tees"),
                 cells.text("format"),
@@ -76,20 +78,6 @@ record RoundRow(
 
     private static String name(RowReader cells) {
         return cells.text("round").or(() -> cells.text("date")).orElse("1");
-    }
-
-    private static Optional<String> date(RowReader cells) {
-        Optional<String> date = cells.text("date");
-        date.filter(d -> !isDay(d)).ifPresent(d -> cells.reject("date", d, "a day written as 2026-05-31"));
-        return date;
-    }
-
-    private static boolean isDay(String text) {
-        try {
-            return text.equals(java.time.LocalDate.parse(text).toString());
-        } catch (java.time.format.DateTimeParseException e) {
-            return false;
-        }
     }
 
     private static Set<HoleMark> marks(RowReader cells) {
@@ -122,7 +110,7 @@ record RoundRow(
         }
         Optional<Distance> toHole = cells.distance("to_hole", LONGEST_HOLE);
         if (toHole.isEmpty()) {
-            String column = cells.present(java.util.List.of("to_hole_yd", "to_hole_m", "to_hole_ft", "to_hole_paces"));
+            String column = cells.present(List.of("to_hole_yd", "to_hole_m", "to_hole_ft", "to_hole_paces"));
             cells.reject(column, row.cell(column), "a distance to the hole; one column of to_hole must be filled");
         }
         return new ShotRecord(

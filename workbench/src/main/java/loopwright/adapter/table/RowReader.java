@@ -1,5 +1,7 @@
 package loopwright.adapter.table;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,6 +16,8 @@ final class RowReader {
     private static final Map<String, Boolean> YES_OR_NO = Map.of(
             "yes", true, "y", true, "1", true, "true", true, "x", true, "no", false, "n", false, "0", false, "false",
             false);
+
+    static final String DAY = "a day written as 2026-05-31";
 
     private final CsvRow row;
     private Optional<RowProblem> problem = Optional.empty();
@@ -68,6 +72,20 @@ final class RowReader {
         }
         reject(column, row.cell(column), String.format(Locale.ROOT, "a number from %s to %s", low, high));
         return OptionalDouble.empty();
+    }
+
+    /** A day as year-month-day. */
+    Optional<LocalDate> day(String column) {
+        String cell = row.cell(column);
+        if (cell.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(LocalDate.parse(cell));
+        } catch (DateTimeParseException e) {
+            reject(column, cell, DAY);
+            return Optional.empty();
+        }
     }
 
     boolean yes(String column) {
