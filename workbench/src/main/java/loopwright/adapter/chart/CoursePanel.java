@@ -54,7 +54,24 @@ final class CoursePanel {
                 ? "one set of tees"
                 : course.teeSets().size() + " sets of tees";
         say(course.holes().size() + " holes, par " + course.par() + ", " + tees, 10, Ink.LINE);
+        unsurveyed();
         y += 8;
+    }
+
+    /** An empty map is not an open hole: every output says which holes nobody has looked at. */
+    private void unsurveyed() {
+        List<String> numbers = course.holes().stream()
+                .filter(h -> !h.survey().complete())
+                .map(h -> Integer.toString(h.number()))
+                .toList();
+        if (numbers.isEmpty()) {
+            return;
+        }
+        String which = numbers.size() == course.holes().size() ? "all holes" : "holes " + String.join(", ", numbers);
+        Paragraph text = Paragraph.of("unsurveyed: " + which, frame.width() - 18, 10, Face.BOLD);
+        out.addAll(Furniture.beware(new Point(frame.left() + 6, y + 12), 6));
+        out.addAll(text.marks(new Point(frame.left() + 18, y + 4), Ink.BEWARE));
+        y += text.height() + 4;
     }
 
     private Mark fitted(String text, double size) {
@@ -79,6 +96,7 @@ final class CoursePanel {
         }
         rule(4);
         double[] sums = new double[sets.size()];
+        boolean anyBorrowed = false;
         for (Hole hole : course.holes()) {
             y += ROW;
             cell(Integer.toString(hole.number()), 22, Face.BOLD);
@@ -87,7 +105,10 @@ final class CoursePanel {
                 if (sets.get(i).placeByHole().containsKey(hole.number())) {
                     double metres = course.lengthMetres(hole, sets.get(i));
                     sums[i] += metres;
-                    cell(yards(metres), 52 + (i + 1) * columns, Face.REGULAR);
+                    boolean borrowed =
+                            sets.get(i).getPlace(hole.number()).standsIn().isPresent();
+                    cell(yards(metres), 52 + (i + 1) * columns, borrowed ? Face.ITALIC : Face.REGULAR);
+                    anyBorrowed |= borrowed;
                 }
             }
         }
@@ -97,6 +118,10 @@ final class CoursePanel {
         cell(Integer.toString(course.par()), 48, Face.BOLD);
         for (int i = 0; i < sums.length; i++) {
             cell(yards(sums[i]), 52 + (i + 1) * columns, Face.BOLD);
+        }
+        if (anyBorrowed) {
+            y += ROW;
+            say("Slanted: another set's tee stands in.", 9, Ink.LINE);
         }
         y += 6;
     }
@@ -152,7 +177,7 @@ final class CoursePanel {
                                     true)))));
             name(
                     course.boundaryGuessed()
-                            ? "out of bounds beyond (guessed: map border)"
+                            ? "out of bounds (guessed: map border)"
                             : "out of bounds beyond the line");
         }
     }

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import loopwright.action.UserFault;
+import loopwright.demo.DemoCourse;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,6 +30,22 @@ class CourseChartTest {
     @Test
     void numbersEveryHole() {
         assertThat(Labels.of(CHART.marks()).stream().map(Mark.Label::text)).contains("1", "2");
+    }
+
+    @Test
+    void saysWhichHolesNobodyHasLookedAt() {
+        assertThat(Labels.of(CHART.marks()).stream().map(Mark.Label::text)).contains("unsurveyed: all holes");
+        assertThat(Labels.of(CourseChart.of(DemoCourse.create()).marks()).stream()
+                        .map(Mark.Label::text))
+                .noneMatch(t -> t.startsWith("unsurveyed"));
+    }
+
+    @Test
+    void theDemoCourseIsLetteredWithoutOverlap() {
+        Drawing chart = CourseChart.of(DemoCourse.create());
+        List<Mark.Label> labels = Labels.of(chart.marks());
+        assertThat(labels).allMatch(l -> chart.sheet().grown(-12).contains(l.extent()));
+        assertThat(Labels.listOverlaps(labels)).isEmpty();
     }
 
     @ParameterizedTest
