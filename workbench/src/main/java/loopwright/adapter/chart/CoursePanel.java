@@ -175,10 +175,7 @@ final class CoursePanel {
                                     2.1,
                                     4.6,
                                     true)))));
-            name(
-                    course.boundaryGuessed()
-                            ? "out of bounds (guessed: map border)"
-                            : "out of bounds beyond the line");
+            name(course.boundaryGuessed() ? "out of bounds (guessed: map border)" : "out of bounds beyond the line");
         }
     }
 

@@ -1,0 +1,92 @@
+package loopwright.adapter.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import loopwright.player.Club;
+import loopwright.player.Evidence;
+import loopwright.player.Player;
+import loopwright.player.PlayerPrior;
+import loopwright.player.Shot;
+import loopwright.player.ShotLog;
+import loopwright.player.Swing;
+import org.junit.jupiter.api.Test;
+
+class PatternChartTest {
+    private static final Player ASSUMED = PlayerPrior.of(85, Player.Hand.RIGHT).player("synthetic");
+
+    @Test
+    void oneHeadingForEverySwingAndNoTextOverAnother() {
+        Drawing chart = PatternChart.of(ASSUMED, ShotLog.EMPTY);
+        List<Mark.Label> labels = Labels.of(chart.marks());
+        for (Swing swing : ASSUMED.swings()) {
+            assertThat(labels).anyMatch(l -> l.text().equals(swing.label()));
+        }
+        assertThat(labels).allMatch(l -> chart.sheet().grown(-12).contains(l.extent()));
+        assertThat(Labels.listOverlaps(labels)).isEmpty();
+        assertThat(labels.stream().filter(l -> l.text().equals("assumed")))
+                .hasSize(ASSUMED.swings().size());
+    }
+
+    @Test
+    void measuredIsDrawnUnbrokenAssumedDashed() {
+        assertThat(outlines(0.1)).isNotEmpty().allMatch(List::isEmpty);
+        assertThat(outlines(0.9)).isNotEmpty().noneMatch(List::isEmpty);
+    }
+
+    @Test
+    void mishitsHaveAShapeOfTheirOwn() {
+        Swing driver = ASSUMED.swings().get(0);
+        double carry = driver.pattern().carryMetres();
+        List<Shot> balls =
+                List.of(Shot.onCourse(driver.club(), carry, 0), Shot.onCourse(driver.club(), 0.75 * carry, 9));
+        List<Mark> marks = flat(new PatternPanel(driver, balls, new Point(0, 0)).marks());
+        assertThat(marks.stream()
+                        .filter(m -> m instanceof Mark.Shape s
+                                && s.pen() != null
+                                && s.pen().ink() == Ink.BEWARE)
+                        .mapToInt(m -> ((Mark.Shape) m).traces().size())
+                        .sum())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void ballsOffTheGroundAreCounted() {
+        Swing driver = ASSUMED.swings().get(0);
+        List<Shot> balls = List.of(Shot.onCourse(driver.club(), 30, 0), Shot.onCourse(driver.club(), 200, 70));
+        assertThat(Labels.of(new PatternPanel(driver, balls, new Point(0, 0)).marks()).stream()
+                        .map(Mark.Label::text))
+                .contains("2 off this ground");
+    }
+
+    /** Dashes of the outlines of a driver whose pattern is assumed to this share. */
+    private static List<List<Double>> outlines(double assumedShare) {
+        Swing driver = ASSUMED.swings().get(0);
+        Swing swing = new Swing(
+                new Club("driver", Club.Family.DRIVER), Swing.FULL, driver.pattern(), new Evidence(20, assumedShare));
+        List<List<Double>> out = new ArrayList<>();
+        for (Mark mark : flat(new PatternPanel(swing, List.of(), new Point(0, 0)).marks())) {
+            if (mark instanceof Mark.Shape s && s.traces().stream().anyMatch(Trace::closed)) {
+                Pen pen = s.pen();
+                boolean frame = s.traces().get(0).points().size() == 4;
+                if (pen != null && !frame) {
+                    out.add(pen.dashes());
+                }
+            }
+        }
+        return out;
+    }
+
+    private static List<Mark> flat(List<Mark> marks) {
+        List<Mark> out = new ArrayList<>();
+        for (Mark mark : marks) {
+            if (mark instanceof Mark.Window w) {
+                out.addAll(flat(w.inside()));
+            } else {
+                out.add(mark);
+            }
+        }
+        return out;
+    }
+}
