@@ -1,6 +1,6 @@
 /**
- * Keeping and explaining scores: published strokes to hole out, strokes gained, and rounds as they were recorded.
- * Deliberately not here: choosing a shot (that is {@code strategy}) and reading files.
+ * Scores: the play-out that referees every solver, score distributions and strokes gained.
+ * Deliberately not here: how a choice is found.
  */
 @NullMarked
 package loopwright.scoring;

@@ -1,6 +1,6 @@
 /**
- * Choosing: score distributions, score tables, and the options that cost fewest strokes or best beat a target.
- * Deliberately not here: replaying rounds against the rules, and strokes gained (that is {@code scoring}).
+ * The hole solver: outcomes of every option, the choice with the fewest expected strokes, and the evaluation of any fixed policy.
+ * Deliberately not here: the play-out that referees it ({@code scoring}), which shares no raster and no cloud with it.
  */
 @NullMarked
 package loopwright.strategy;

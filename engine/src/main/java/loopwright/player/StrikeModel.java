@@ -1,0 +1,186 @@
+package loopwright.player;
+
+import java.util.ArrayList;
+import java.util.List;
+import loopwright.ground.Situation;
+import loopwright.ground.Surface;
+
+/**
+ * Turns random numbers into strikes: the one place where a player's patterns and the effect of the lie become a
+ * landing. The solver feeds it well-spread numbers, the referee fresh random ones.
+ *
+ * <p>What the player can do is numbered: the full and partial swings first, in the player's order, then the touch
+ * shots, whose length is chosen. A mishit of a swing that stays low runs on by {@link #LOW_RUN_SHARE} of the solid
+ * carry. Runs vary by a log-normal factor of mean 1 (assumed).
+ */
+public final class StrikeModel {
+    /** Run of a low mishit as a share of the solid carry: assumed. */
+    private static final double LOW_RUN_SHARE = 0.12;
+    /** Height of a low mishit as a share of the solid apex: assumed. */
+    private static final double LOW_APEX_SHARE = 0.2;
+    /** Standard deviation of the logarithm of the run: assumed. */
+    private static final double RUN_LOG_SD = 0.35;
+    /** No lie makes more than this share of strikes mishits. */
+    private static final double MOST_MISHITS = 0.85;
+
+    private final List<Swing> swings;
+    private final List<TouchShot> touchShots;
+
+    public StrikeModel(Player player) {
+        swings = player.swings();
+        List<TouchShot> touch = new ArrayList<>(player.touchShots());
+        if (touch.stream().noneMatch(t -> t.kind() == TouchShot.Kind.PUNCH)) {
+            touch.add(Punch.assumed(player));
+        }
+        touchShots = List.copyOf(touch);
+    }
+
+    /** How many different shots the player has, swings and touch shots together. */
+    public int shots() {
+        return swings.size() + touchShots.size();
+    }
+
+    public boolean isTouch(int shot) {
+        return shot >= swings.size();
+    }
+
+    public Swing swing(int shot) {
+        return swings.get(shot);
+    }
+
+    public TouchShot touch(int shot) {
+        return touchShots.get(shot - swings.size());
+    }
+
+    /** "7-iron", "56-wedge half", "chip". */
+    public String label(int shot) {
+        return isTouch(shot)
+                ? touch(shot).kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')
+                : swing(shot).label();
+    }
+
+    /** Mean total length of a swing from a good lie; the longest intended length of a touch shot. */
+    public double lengthMetres(int shot) {
+        return isTouch(shot) ? touch(shot).maxMetres() : swing(shot).pattern().totalMetres();
+    }
+
+    /** True if the shot can be played from the lie at all. */
+    public boolean allows(int shot, Surface surface, Situation situation) {
+        if (isTouch(shot)) {
+            return switch (touch(shot).kind()) {
+                case BUNKER_SHOT -> surface == Surface.BUNKER;
+                case PUNCH -> surface == Surface.WOODS;
+                case CHIP, PITCH -> surface != Surface.BUNKER && surface != Surface.TEE
+                        && situation != Situation.SIDEWAYS_ONLY;
+            };
+        }
+        return situation != Situation.SIDEWAYS_ONLY && situation != Situation.PLUGGED && situation != Situation.WINDOW;
+    }
+
+    /** Effect of the lie on the shot. */
+    public LieEffect lie(int shot, Surface surface, Situation situation) {
+        return isTouch(shot)
+                ? LieTable.onTouchShot(surface, situation)
+                : LieTable.onSwing(surface, situation, swing(shot).pattern().carryMetres());
+    }
+
+    /** Ways in which a shot can go wrong, with the rates of a good lie. */
+    public List<Mishit> mishits(int shot) {
+        return isTouch(shot) ? touch(shot).mishits() : swing(shot).pattern().mishits();
+    }
+
+    /** Rate of the mishit with this index, in the lie. */
+    public double mishitRate(int shot, int mishit, LieEffect lie) {
+        List<Mishit> all = mishits(shot);
+        double sum = all.stream().mapToDouble(Mishit::rate).sum() * lie.mishits();
+        double cap = sum > MOST_MISHITS ? MOST_MISHITS / sum : 1;
+        return all.get(mishit).rate() * lie.mishits() * cap;
+    }
+
+    /**
+     * One strike.
+     *
+     * @param intendedMetres total length meant, for touch shots; ignored for swings
+     * @param mode uniform in [0, 1), selects solid or the kind of mishit
+     * @param z1 standard normal: length
+     * @param z2 standard normal: direction
+     * @param z3 standard normal: run
+     */
+    public void strike(
+            int shot, double intendedMetres, LieEffect lie, double mode, double z1, double z2, double z3, Landing out) {
+        int count = mishits(shot).size();
+        double left = mode;
+        for (int m = 0; m < count; m++) {
+            left -= mishitRate(shot, m, lie);
+            if (left < 0) {
+                mishit(shot, m, intendedMetres, lie, z1, z2, z3, out);
+                return;
+            }
+        }
+        solid(shot, intendedMetres, lie, z1, z2, z3, out);
+    }
+
+    /** A solid strike; arguments as {@link #strike}. */
+    public void solid(
+            int shot, double intendedMetres, LieEffect lie, double z1, double z2, double z3, Landing out) {
+        if (isTouch(shot)) {
+            TouchShot t = touch(shot);
+            double total = intendedMetres + t.distanceSdMetres(intendedMetres) * lie.distanceSpread() * z1;
+            touchLanding(t, total, t.directionSdRadians() * lie.directionSpread() * z2, lie, z3, out);
+            return;
+        }
+        ShotPattern p = swing(shot).pattern();
+        double carry = lie.carry() * (p.carryMetres() + p.carrySdMetres() * lie.distanceSpread() * z1);
+        double mixed = p.correlation() * z1 + Math.sqrt(1 - p.correlation() * p.correlation()) * z2;
+        double direction = p.directionRadians() + p.directionSdRadians() * lie.directionSpread() * mixed;
+        double share = Math.max(0, carry / p.carryMetres());
+        set(out, carry, direction, p.runMetres() * lie.run() * share * runFactor(z3), p.apexMetres() * share);
+    }
+
+    /** A strike that goes wrong in one way; arguments as {@link #strike}. */
+    public void mishit(
+            int shot, int index, double intendedMetres, LieEffect lie, double z1, double z2, double z3, Landing out) {
+        Mishit m = mishits(shot).get(index);
+        double share = Math.max(0, m.carryFactor() + m.carryFactorSd() * z1);
+        double turn = m.directionRadians() + m.directionSdRadians() * z2;
+        if (isTouch(shot)) {
+            touchLanding(touch(shot), intendedMetres * share, turn, lie, z3, out);
+            return;
+        }
+        ShotPattern p = swing(shot).pattern();
+        double carry = lie.carry() * p.carryMetres() * share;
+        double run = m.low() ? LOW_RUN_SHARE * p.carryMetres() : p.runMetres() * lie.run() * Math.min(1, share);
+        double apex = p.apexMetres() * Math.min(1, share) * (m.low() ? LOW_APEX_SHARE : 1);
+        set(out, carry, p.directionRadians() + turn, run * runFactor(z3), apex);
+    }
+
+    private static void touchLanding(
+            TouchShot t, double totalMetres, double direction, LieEffect lie, double z3, Landing out) {
+        double total = Math.max(0, totalMetres);
+        double run = total * t.runShare();
+        double carry = total - run;
+        set(out, carry, direction, run * lie.run() * runFactor(0.3 * z3), apexOf(t.kind()) * carry);
+    }
+
+    /** Height of a touch shot as a share of its carry: assumed. */
+    private static double apexOf(TouchShot.Kind kind) {
+        return switch (kind) {
+            case CHIP -> 0.1;
+            case PITCH -> 0.25;
+            case BUNKER_SHOT -> 0.3;
+            case PUNCH -> 0.015;
+        };
+    }
+
+    private static double runFactor(double z) {
+        return Math.exp(RUN_LOG_SD * z - RUN_LOG_SD * RUN_LOG_SD / 2);
+    }
+
+    private static void set(Landing out, double carry, double direction, double run, double apex) {
+        double forward = Math.max(0, carry);
+        out.forwardMetres = forward * Math.cos(direction);
+        out.rightMetres = forward * Math.sin(direction);
+        out.runMetres = run;
+        out.apexMetres = apex;
+    }
+}

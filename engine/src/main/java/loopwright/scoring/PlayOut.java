@@ -1,0 +1,230 @@
+package loopwright.scoring;
+
+import java.util.List;
+import java.util.random.RandomGenerator;
+import loopwright.course.CourseMap;
+import loopwright.course.TreeCover;
+import loopwright.geo.Place;
+import loopwright.ground.RunResistance;
+import loopwright.ground.Situation;
+import loopwright.ground.Surface;
+import loopwright.player.FlightShape;
+import loopwright.player.Landing;
+import loopwright.player.SituationTable;
+import loopwright.player.StrikeModel;
+import loopwright.putting.ChipIn;
+import loopwright.rules.Relief;
+import loopwright.strategy.Choice;
+import loopwright.strategy.Policy;
+
+/**
+ * The referee: plays one hole stroke by stroke with continuous positions, exact polygons and fresh random draws, and
+ * applies Rules 17 to 19 as written. It knows the course, the player and the Rules, and asks the policy for choices;
+ * it shares no raster, no cloud and no snapping with the solver.
+ *
+ * <p>A ball out of bounds or lost is replayed from the spot and the lie of the stroke (Rule 18.2). In a penalty area
+ * and where declared unplayable the policy's own values choose between the reliefs the Rules allow.
+ */
+public final class PlayOut {
+    /** Nobody takes this many strokes; reaching it means that a policy never advances, which is our fault. */
+    private static final int RUNAWAY = 200;
+
+    private static final double STEP_METRES = 0.25;
+    private static final double TREE_STEP_METRES = 1;
+
+    private final CourseMap map;
+    private final Place tee;
+    private final StrikeModel strikes;
+    private final GreenPlay green;
+    private final Policy policy;
+
+    public PlayOut(CourseMap map, Place tee, StrikeModel strikes, GreenPlay green, Policy policy) {
+        this.map = map;
+        this.tee = tee;
+        this.strikes = strikes;
+        this.green = green;
+        this.policy = policy;
+    }
+
+    /** The result of one hole: all strokes, those of them that are penalties, and putts. */
+    public record HoleScore(int strokes, int penaltyStrokes, int putts) {}
+
+    /** Plays the hole from the tee. */
+    public HoleScore play(RandomGenerator random) {
+        return playFrom(tee, Surface.TEE, Situation.ORDINARY, random);
+    }
+
+    /** Plays from a ball at rest, off or on the green. */
+    public HoleScore playFrom(Place place, Surface surface, Situation situation, RandomGenerator random) {
+        return new Ball(random).playOut(place, surface, situation, null);
+    }
+
+    /** Plays one given stroke from a ball at rest and then the policy. */
+    public HoleScore playFirst(
+            Choice.Stroke first, Place place, Surface surface, Situation situation, RandomGenerator random) {
+        return new Ball(random).playOut(place, surface, situation, first);
+    }
+
+    /** One ball on its way from tee to hole. */
+    private final class Ball {
+        private final RandomGenerator random;
+        private final Landing landing = new Landing();
+        private Place place = tee;
+        private Surface surface = Surface.TEE;
+        private Situation situation = Situation.ORDINARY;
+        private int strokes;
+        private int penalties;
+        private boolean holed;
+
+        Ball(RandomGenerator random) {
+            this.random = random;
+        }
+
+        HoleScore playOut(Place from, Surface on, Situation in, Choice.@org.jspecify.annotations.Nullable Stroke first) {
+            place = from;
+            surface = on;
+            situation = in;
+            if (first != null) {
+                stroke(first);
+            }
+            while (!holed && surface != Surface.GREEN) {
+                if (strokes > RUNAWAY) {
+                    throw new IllegalStateException(
+                            "hole " + map.hole().number() + " does not end from " + place + " on " + surface);
+                }
+                Choice choice = policy.choose(place, surface, situation);
+                if (choice instanceof Choice.Stroke s) {
+                    stroke(s);
+                } else if (choice instanceof Choice.Unplayable u) {
+                    drop(u.drop());
+                }
+            }
+            int putts = holed ? 0 : green.putts(place.distanceTo(map.hole().holeLocation()), random);
+            return new HoleScore(strokes + putts, penalties, putts);
+        }
+
+        private void stroke(Choice.Stroke s) {
+            strokes++;
+            double bearing = place.bearingTo(s.target());
+            strikes.strike(
+                    s.shot(),
+                    place.distanceTo(s.target()),
+                    strikes.lie(s.shot(), surface, situation),
+                    random.nextDouble(),
+                    random.nextGaussian(),
+                    random.nextGaussian(),
+                    random.nextGaussian(),
+                    landing);
+            Place down = place.offset(bearing, landing.forwardMetres, landing.rightMetres);
+            fly(place, down);
+        }
+
+        private void fly(Place from, Place down) {
+            double carry = from.distanceTo(down);
+            double line = carry > 0 ? from.bearingTo(down) : 0;
+            double stopped = firstTree(from, line, carry);
+            boolean hit = stopped < carry;
+            Place ground = hit ? from.along(line, stopped) : down;
+            come(from, line, ground, hit ? 0 : landing.runMetres);
+        }
+
+        /** How far the ball gets before a tree stops it; the whole carry if none does. */
+        private double firstTree(Place from, double line, double carry) {
+            double open = surface == Surface.WOODS ? FlightShape.openMetres(situation) : 0;
+            double patience = -Math.log(1 - random.nextDouble());
+            for (double s = open + TREE_STEP_METRES / 2; s < carry; s += TREE_STEP_METRES) {
+                TreeCover trees = map.findTreesAt(from.x() + Math.sin(line) * s, from.y() + Math.cos(line) * s);
+                if (trees != null) {
+                    double height = FlightShape.heightMetres(landing.apexMetres, s / carry);
+                    patience -= trees.stopsPerMetre(height) * TREE_STEP_METRES;
+                    if (patience < 0) {
+                        return s;
+                    }
+                }
+            }
+            return carry;
+        }
+
+        /** Lands, runs and comes to rest, or into trouble. */
+        private void come(Place from, double line, Place ground, double run) {
+            Place at = ground;
+            Surface here = map.surfaceAt(at);
+            double left = run;
+            while (left > 0 && !here.isPenaltyArea()) {
+                double cost = RunResistance.of(here) * STEP_METRES;
+                if (cost > left) {
+                    at = at.along(line, left / RunResistance.of(here));
+                    here = map.surfaceAt(at);
+                    break;
+                }
+                left -= cost;
+                at = at.along(line, STEP_METRES);
+                here = map.surfaceAt(at);
+            }
+            if (here == Surface.OUT_OF_BOUNDS || lost(at)) {
+                penalties++;
+                strokes++;
+            } else if (here.isPenaltyArea()) {
+                relieve(from, lastCrossing(at, line), here);
+            } else {
+                rest(at, here);
+            }
+        }
+
+        private boolean lost(Place at) {
+            double chance = map.notFoundChanceAt(at.x(), at.y());
+            return chance > 0 && random.nextDouble() < chance;
+        }
+
+        /** Goes back along the line until the penalty area is left: where the ball last crossed its edge. */
+        private Place lastCrossing(Place at, double line) {
+            Place back = at;
+            while (map.surfaceAt(back).isPenaltyArea()) {
+                back = back.along(line, -STEP_METRES);
+            }
+            return back;
+        }
+
+        private void relieve(Place from, Place crossing, Surface area) {
+            double best = policy.value(from, surface, situation);
+            Relief.Option taken = null;
+            for (Relief.Option o : Relief.fromPenaltyArea(map, crossing, area)) {
+                double value = o.penaltyStrokes() - 1 + policy.valueOfDrop(o.place(), map.surfaceAt(o.place()));
+                if (value < best) {
+                    best = value;
+                    taken = o;
+                }
+            }
+            if (taken == null) {
+                penalties++;
+                strokes++;
+            } else {
+                drop(taken);
+            }
+        }
+
+        private void drop(Relief.Option option) {
+            strokes += option.penaltyStrokes();
+            penalties += option.penaltyStrokes();
+            rest(option.place(), map.surfaceAt(option.place()));
+        }
+
+        private void rest(Place at, Surface on) {
+            place = at;
+            surface = on;
+            situation = draw(SituationTable.of(on));
+            holed = at.distanceTo(map.hole().holeLocation()) <= ChipIn.RADIUS_METRES;
+        }
+
+        private Situation draw(List<SituationTable.Chance> chances) {
+            double left = random.nextDouble();
+            for (SituationTable.Chance c : chances) {
+                left -= c.probability();
+                if (left < 0) {
+                    return c.situation();
+                }
+            }
+            return chances.get(chances.size() - 1).situation();
+        }
+    }
+}

@@ -1,0 +1,98 @@
+package loopwright.strategy;
+
+import java.util.SplittableRandom;
+import loopwright.numerics.SpreadSequence;
+import loopwright.player.Landing;
+import loopwright.player.LieEffect;
+import loopwright.player.StrikeModel;
+
+/**
+ * A weighted sample of the strikes of one shot from one lie, in cells along and right of the aim. The solid strikes and
+ * each kind of mishit are strata of their own with well-spread points, so that rare bad shots are always present with
+ * their right weight.
+ */
+final class Cloud {
+    /** Share of the points that goes to the solid strikes where there are mishits. */
+    private static final double SOLID_POINTS = 0.75;
+
+    final int size;
+    final float[] forward;
+    final float[] right;
+    /** Direction of the flight relative to the aim, radians, + right. */
+    final float[] turn;
+    /** Length of the flight, cells. */
+    final float[] carry;
+    /** Number of {@link RunField#RUN_STEP_CELLS} of run, rounded at random so that the mean is kept. */
+    final byte[] runClass;
+    final float[] apexMetres;
+    /** Expected stops by trees that this ball survives. */
+    final float[] patience;
+    final float[] weight;
+
+    private Cloud(int size) {
+        this.size = size;
+        forward = new float[size];
+        right = new float[size];
+        turn = new float[size];
+        carry = new float[size];
+        runClass = new byte[size];
+        apexMetres = new float[size];
+        patience = new float[size];
+        weight = new float[size];
+    }
+
+    static Cloud of(StrikeModel strikes, int shot, double intendedMetres, LieEffect lie, int points, long seed) {
+        int kinds = strikes.mishits(shot).size();
+        int solidPoints = kinds == 0 ? points : (int) (points * SOLID_POINTS);
+        int mishitPoints = kinds == 0 ? 0 : Math.max(2, (points - solidPoints) / kinds);
+        Cloud cloud = new Cloud(solidPoints + kinds * mishitPoints);
+        SplittableRandom random = new SplittableRandom(seed);
+        double solid = 1;
+        for (int m = 0; m < kinds; m++) {
+            double rate = strikes.mishitRate(shot, m, lie);
+            solid -= rate;
+            cloud.fill(strikes, shot, m, intendedMetres, lie, solidPoints + m * mishitPoints, mishitPoints, rate, random);
+        }
+        cloud.fill(strikes, shot, -1, intendedMetres, lie, 0, solidPoints, solid, random);
+        return cloud;
+    }
+
+    private void fill(
+            StrikeModel strikes,
+            int shot,
+            int mishit,
+            double intended,
+            LieEffect lie,
+            int from,
+            int count,
+            double rate,
+            SplittableRandom random) {
+        SpreadSequence points = new SpreadSequence(5, random);
+        Landing landing = new Landing();
+        double[] u = new double[5];
+        for (int i = from; i < from + count; i++) {
+            points.next(u);
+            double z1 = SpreadSequence.normal(u[0]);
+            double z2 = SpreadSequence.normal(u[1]);
+            double z3 = SpreadSequence.normal(u[2]);
+            if (mishit < 0) {
+                strikes.solid(shot, intended, lie, z1, z2, z3, landing);
+            } else {
+                strikes.mishit(shot, mishit, intended, lie, z1, z2, z3, landing);
+            }
+            set(i, landing, -Math.log(1 - u[3]), u[4], rate / count);
+        }
+    }
+
+    private void set(int i, Landing landing, double survives, double dither, double share) {
+        forward[i] = (float) (landing.forwardMetres / HoleRaster.CELL_METRES);
+        right[i] = (float) (landing.rightMetres / HoleRaster.CELL_METRES);
+        turn[i] = (float) Math.atan2(landing.rightMetres, landing.forwardMetres);
+        carry[i] = (float) Math.hypot(forward[i], right[i]);
+        double steps = landing.runMetres / (HoleRaster.CELL_METRES * RunField.RUN_STEP_CELLS);
+        runClass[i] = (byte) Math.min(RunField.RUN_CLASSES - 1, (int) Math.floor(steps + dither));
+        apexMetres[i] = (float) landing.apexMetres;
+        patience[i] = (float) survives;
+        weight[i] = (float) share;
+    }
+}

@@ -1,0 +1,210 @@
+package loopwright.strategy;
+
+import java.util.Arrays;
+import java.util.List;
+import loopwright.course.CourseMap;
+import loopwright.course.Tree;
+import loopwright.course.TreeCover;
+import loopwright.geo.Box;
+import loopwright.geo.Place;
+import loopwright.geo.Region;
+import loopwright.ground.Surface;
+
+/**
+ * A hole as square cells of one yard: surface, chance that a ball is not found, and tree tops, each exact for the cell's
+ * centre. Hot loops address a place by its cell coordinates (column and row as doubles, cell (0, 0) from 0 to 1);
+ * outside the raster the nearest edge cell answers.
+ */
+final class HoleRaster {
+    static final double CELL_METRES = 0.9144;
+    /** Longest distance to trees that is kept, cells. */
+    private static final int FAR = 120;
+
+    final double originX;
+    final double originY;
+    final int columns;
+    final int rows;
+    private final Surface[] surfaces = Surface.values();
+    private final byte[] surface;
+    private final float[] notFound;
+    /** Height of the trees over a cell, metres; 0 without trees. */
+    private final float[] treeTop;
+    /** Distance to the nearest cell with trees, cells, rounded down and never too long; 0 under trees. */
+    private final byte[] treeDistance;
+
+    HoleRaster(CourseMap map, Box box) {
+        originX = box.minX();
+        originY = box.minY();
+        columns = (int) Math.ceil(box.width() / CELL_METRES);
+        rows = (int) Math.ceil(box.height() / CELL_METRES);
+        surface = new byte[columns * rows];
+        notFound = new float[columns * rows];
+        treeTop = new float[columns * rows];
+        treeDistance = new byte[columns * rows];
+        Arrays.fill(surface, (byte) Surface.ROUGH.ordinal());
+        List<CourseMap.SurfaceLayer> layers = map.surfaceLayers();
+        for (int i = layers.size() - 1; i >= 0; i--) {
+            paint(layers.get(i));
+        }
+        plantTrees(map.course().trees());
+        measureTreeDistance();
+    }
+
+    int cells() {
+        return columns * rows;
+    }
+
+    double column(Place place) {
+        return (place.x() - originX) / CELL_METRES;
+    }
+
+    double row(Place place) {
+        return (place.y() - originY) / CELL_METRES;
+    }
+
+    Place place(double column, double row) {
+        return new Place(originX + column * CELL_METRES, originY + row * CELL_METRES);
+    }
+
+    /** The centre of a cell. */
+    Place centre(int cell) {
+        int row = cell / columns;
+        return place(cell - row * columns + 0.5, row + 0.5);
+    }
+
+    /** The cell of a place in cell coordinates, clamped to the raster. */
+    int cell(double column, double row) {
+        int c = column < 0 ? 0 : Math.min((int) column, columns - 1);
+        int r = row < 0 ? 0 : Math.min((int) row, rows - 1);
+        return r * columns + c;
+    }
+
+    int cell(Place place) {
+        return cell(column(place), row(place));
+    }
+
+    Surface surface(int cell) {
+        return surfaces[surface[cell]];
+    }
+
+    float notFound(int cell) {
+        return notFound[cell];
+    }
+
+    float treeTop(int cell) {
+        return treeTop[cell];
+    }
+
+    int treeDistance(int cell) {
+        return treeDistance[cell];
+    }
+
+    private void paint(CourseMap.SurfaceLayer layer) {
+        Box box = layer.region().box();
+        if (layer.outside()) {
+            boolean[] inside = new boolean[cells()];
+            fill(layer.region(), 0, rows - 1, (from, to) -> Arrays.fill(inside, from, to, true));
+            for (int i = 0; i < inside.length; i++) {
+                if (!inside[i]) {
+                    set(i, layer);
+                }
+            }
+            return;
+        }
+        int first = Math.max(0, (int) Math.floor((box.minY() - originY) / CELL_METRES));
+        int last = Math.min(rows - 1, (int) Math.floor((box.maxY() - originY) / CELL_METRES));
+        fill(layer.region(), first, last, (from, to) -> {
+            for (int i = from; i < to; i++) {
+                set(i, layer);
+            }
+        });
+    }
+
+    private void set(int cell, CourseMap.SurfaceLayer layer) {
+        surface[cell] = (byte) layer.surface().ordinal();
+        notFound[cell] = (float) layer.notFoundChance();
+        treeTop[cell] = layer.surface() == Surface.WOODS ? (float) TreeCover.WOODS_DEFAULT.heightMetres() : 0;
+    }
+
+    private interface Span {
+        void cover(int fromCell, int toCell);
+    }
+
+    /** Calls back for every run of cells whose centres lie in the region: even-odd rule along each row. */
+    private void fill(Region region, int firstRow, int lastRow, Span span) {
+        List<List<Place>> rings =
+                region.polygons().stream().flatMap(List::stream).toList();
+        double[] crossings = new double[64];
+        for (int r = firstRow; r <= lastRow; r++) {
+            double y = originY + (r + 0.5) * CELL_METRES;
+            int n = 0;
+            for (List<Place> ring : rings) {
+                for (int i = 1; i < ring.size(); i++) {
+                    Place a = ring.get(i - 1);
+                    Place b = ring.get(i);
+                    if ((a.y() <= y) != (b.y() <= y)) {
+                        if (n == crossings.length) {
+                            crossings = Arrays.copyOf(crossings, 2 * n);
+                        }
+                        crossings[n++] = a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x());
+                    }
+                }
+            }
+            Arrays.sort(crossings, 0, n);
+            for (int i = 0; i + 1 < n; i += 2) {
+                int from = Math.max(0, (int) Math.ceil((crossings[i] - originX) / CELL_METRES - 0.5));
+                int to = Math.min(columns, (int) Math.ceil((crossings[i + 1] - originX) / CELL_METRES - 0.5));
+                if (from < to) {
+                    span.cover(r * columns + from, r * columns + to);
+                }
+            }
+        }
+    }
+
+    private void plantTrees(List<Tree> trees) {
+        for (Tree tree : trees) {
+            double reach = tree.crownRadiusMetres() / CELL_METRES;
+            double c0 = column(tree.place());
+            double r0 = row(tree.place());
+            for (int r = (int) Math.max(0, r0 - reach); r <= Math.min(rows - 1, r0 + reach); r++) {
+                for (int c = (int) Math.max(0, c0 - reach); c <= Math.min(columns - 1, c0 + reach); c++) {
+                    if (Math.hypot(c + 0.5 - c0, r + 0.5 - r0) <= reach) {
+                        int i = r * columns + c;
+                        treeTop[i] = Math.max(treeTop[i], (float) tree.heightMetres());
+                    }
+                }
+            }
+        }
+    }
+
+    /** Two passes of a chessboard distance, shortened to be a lower bound of the straight one along any ray. */
+    private void measureTreeDistance() {
+        for (int i = 0; i < treeDistance.length; i++) {
+            treeDistance[i] = (byte) (treeTop[i] > 0 ? 0 : FAR);
+        }
+        for (int r = 0; r < rows; r++) {
+            for (int c = 0; c < columns; c++) {
+                relax(r, c, -1);
+            }
+        }
+        for (int r = rows - 1; r >= 0; r--) {
+            for (int c = columns - 1; c >= 0; c--) {
+                relax(r, c, 1);
+            }
+        }
+    }
+
+    private void relax(int r, int c, int side) {
+        int i = r * columns + c;
+        int best = treeDistance[i];
+        best = Math.min(best, neighbour(r, c + side));
+        best = Math.min(best, neighbour(r + side, c - 1));
+        best = Math.min(best, neighbour(r + side, c));
+        best = Math.min(best, neighbour(r + side, c + 1));
+        treeDistance[i] = (byte) best;
+    }
+
+    private int neighbour(int r, int c) {
+        return r < 0 || c < 0 || r >= rows || c >= columns ? FAR : treeDistance[r * columns + c] + 1;
+    }
+}

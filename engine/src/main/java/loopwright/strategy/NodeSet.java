@@ -1,0 +1,132 @@
+package loopwright.strategy;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import loopwright.geo.Line;
+import loopwright.ground.Situation;
+import loopwright.ground.Surface;
+import loopwright.player.SituationTable;
+
+/**
+ * The decision nodes of a hole, each with one state per situation of its surface, in the order in which they are
+ * solved: in bands of rising distance to the hole. Node 0 is the tee.
+ */
+final class NodeSet {
+    /** Width of a band, cells. */
+    private static final double BAND_CELLS = 16;
+
+    final HoleRaster raster;
+    final int nodes;
+    final int states;
+    final double[] column;
+    final double[] row;
+    final Surface[] surface;
+    final int[] firstState;
+    final int[] nodeOfState;
+    final Situation[] situation;
+    final double[] probability;
+    final int[] band;
+    /** All nodes, in bands of rising distance to the hole. */
+    final int[] order;
+    /** For cell i: its nodes at 4 i to 4 i + 3 (or -1) and their weights. */
+    final int[] cellNodes;
+
+    final float[] cellWeights;
+    /** Cells that read nodes, by the band in which their last node is solved. */
+    final int[][] cellsOfBand;
+
+    NodeSet(HoleRaster raster, Line line, int baseCells) {
+        this.raster = raster;
+        NodeMesh mesh = new NodeMesh(raster, line, baseCells);
+        cellNodes = mesh.cellNodes;
+        cellWeights = mesh.cellWeights;
+        nodes = mesh.places.size();
+        column = mesh.places.stream().mapToDouble(p -> p[0]).toArray();
+        row = mesh.places.stream().mapToDouble(p -> p[1]).toArray();
+        surface = mesh.surfaces.toArray(Surface[]::new);
+        firstState = new int[nodes + 1];
+        List<SituationTable.Chance> all = new ArrayList<>();
+        for (int n = 0; n < nodes; n++) {
+            all.addAll(SituationTable.of(surface[n]));
+            firstState[n + 1] = all.size();
+        }
+        states = all.size();
+        situation = all.stream().map(SituationTable.Chance::situation).toArray(Situation[]::new);
+        probability = all.stream()
+                .mapToDouble(SituationTable.Chance::probability)
+                .toArray();
+        nodeOfState = new int[states];
+        for (int n = 0; n < nodes; n++) {
+            Arrays.fill(nodeOfState, firstState[n], firstState[n + 1], n);
+        }
+        band = bands(raster.column(line.end()), raster.row(line.end()));
+        order = IntStream.range(0, nodes)
+                .boxed()
+                .sorted(Comparator.comparingInt(n -> band[n]))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        cellsOfBand = sortCells();
+    }
+
+    private int[] bands(double holeColumn, double holeRow) {
+        return IntStream.range(0, nodes)
+                .map(n -> (int) (Math.hypot(column[n] - holeColumn, row[n] - holeRow) / BAND_CELLS))
+                .toArray();
+    }
+
+    private int[][] sortCells() {
+        int bands = Arrays.stream(band).max().orElse(0) + 1;
+        int[] size = new int[bands];
+        int[] of = new int[raster.cells()];
+        for (int cell = 0; cell < of.length; cell++) {
+            of[cell] = lastBand(cell);
+            if (of[cell] >= 0) {
+                size[of[cell]]++;
+            }
+        }
+        int[][] out = new int[bands][];
+        for (int b = 0; b < bands; b++) {
+            out[b] = new int[size[b]];
+        }
+        for (int cell = of.length - 1; cell >= 0; cell--) {
+            if (of[cell] >= 0) {
+                out[of[cell]][--size[of[cell]]] = cell;
+            }
+        }
+        return out;
+    }
+
+    private int lastBand(int cell) {
+        int last = -1;
+        for (int i = 0; i < NodeMesh.CORNERS && cellNodes[NodeMesh.CORNERS * cell + i] >= 0; i++) {
+            last = Math.max(last, band[cellNodes[NodeMesh.CORNERS * cell + i]]);
+        }
+        return last;
+    }
+
+    /** The node that counts most for a cell, or -1 if the cell reads none. */
+    int mainNode(int cell) {
+        int best = -1;
+        float most = Float.NEGATIVE_INFINITY;
+        for (int i = 0; i < NodeMesh.CORNERS && cellNodes[NodeMesh.CORNERS * cell + i] >= 0; i++) {
+            if (cellWeights[NodeMesh.CORNERS * cell + i] > most) {
+                most = cellWeights[NodeMesh.CORNERS * cell + i];
+                best = cellNodes[NodeMesh.CORNERS * cell + i];
+            }
+        }
+        return best;
+    }
+
+    /** The state of a node in a situation; its first state if the node does not know the situation. */
+    int stateOf(int node, Situation wanted) {
+        for (int s = firstState[node]; s < firstState[node + 1]; s++) {
+            if (situation[s] == wanted) {
+                return s;
+            }
+        }
+        return firstState[node];
+    }
+}

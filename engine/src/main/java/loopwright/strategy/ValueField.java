@@ -1,0 +1,127 @@
+package loopwright.strategy;
+
+import loopwright.geo.Place;
+import loopwright.ground.Surface;
+import loopwright.putting.ChipIn;
+import loopwright.putting.PuttingOdds;
+
+/**
+ * What it costs from here, by outcome code: for every cell the expected strokes to hole out where the ball is found,
+ * times the chance that it is, and the chance that the stroke must be replayed (lost or out of bounds); for every
+ * crossing into a penalty area the best relief of the Rules but stroke and distance.
+ */
+final class ValueField {
+    final NodeSet nodes;
+    final double[] nodeValue;
+    final double[] found;
+    final float[] replay;
+    double[] relief = new double[0];
+
+    private final HoleRaster raster;
+    private final ReliefField crossings;
+
+    ValueField(NodeSet nodes, ReliefField crossings, Place hole, PuttingOdds odds) {
+        this.nodes = nodes;
+        this.raster = nodes.raster;
+        this.crossings = crossings;
+        nodeValue = new double[nodes.nodes];
+        found = new double[raster.cells()];
+        replay = new float[raster.cells()];
+        for (int cell = 0; cell < raster.cells(); cell++) {
+            replay[cell] = raster.surface(cell) == Surface.OUT_OF_BOUNDS ? 1 : raster.notFound(cell);
+            if (raster.surface(cell) == Surface.GREEN) {
+                found[cell] = GreenCells.mean(raster, cell, hole, odds::expectedPutts);
+            }
+        }
+    }
+
+    /** Reads the nodes into the cells whose last node lies in this band, and into the reliefs. */
+    void refreshBand(int band) {
+        for (int cell : nodes.cellsOfBand[band]) {
+            found[cell] = (1 - replay[cell]) * interpolate(cell);
+        }
+        refreshRelief();
+    }
+
+    void refreshAll() {
+        for (int b = 0; b < nodes.cellsOfBand.length; b++) {
+            for (int cell : nodes.cellsOfBand[b]) {
+                found[cell] = (1 - replay[cell]) * interpolate(cell);
+            }
+        }
+        refreshRelief();
+    }
+
+    private double interpolate(int cell) {
+        double sum = 0;
+        for (int i = 4 * cell; i < 4 * cell + 4 && nodes.cellNodes[i] >= 0; i++) {
+            sum += nodes.cellWeights[i] * nodeValue[nodes.cellNodes[i]];
+        }
+        return sum;
+    }
+
+    /** Expected strokes from a ball lying in a cell, found. */
+    double ofCell(int cell) {
+        return raster.surface(cell) == Surface.GREEN || replay[cell] >= 1
+                ? found[cell]
+                : found[cell] / (1 - replay[cell]);
+    }
+
+    void refreshRelief() {
+        int n = crossings.size();
+        if (relief.length < n) {
+            relief = java.util.Arrays.copyOf(relief, Math.max(n, 2 * relief.length));
+        }
+        for (int r = 0; r < n; r++) {
+            relief[r] = reliefOf(r);
+        }
+    }
+
+    /** Cost of the best drop after a crossing, its penalty stroke included; infinite where no drop is possible. */
+    private double reliefOf(int record) {
+        int drop = bestDrop(record);
+        return drop < 0 ? Double.POSITIVE_INFINITY : 1 + ofCell(drop);
+    }
+
+    /** The cell of the best drop after a crossing, or -1. */
+    int bestDrop(int record) {
+        int best = -1;
+        double least = Double.POSITIVE_INFINITY;
+        for (int cell : crossings.drops(record)) {
+            double value = ofCell(cell);
+            if (value < least) {
+                least = value;
+                best = cell;
+            }
+        }
+        return best;
+    }
+
+    /** Value of a relief code, also of one found after the last refresh. */
+    double reliefValue(int record) {
+        return record < relief.length && relief[record] > 0 ? relief[record] : reliefOf(record);
+    }
+
+    /** Averages over the area of a green cell, where the value bends too much for its centre alone. */
+    static final class GreenCells {
+        private static final int PARTS = 7;
+
+        private GreenCells() {}
+
+        /** Mean over the cell of a function of the distance to the hole; 0 where the ball drops in from off the green. */
+        static double mean(
+                HoleRaster raster, int cell, Place hole, java.util.function.DoubleUnaryOperator ofMetres) {
+            double c = raster.column(hole) - cell % raster.columns;
+            double r = raster.row(hole) - Math.floor((double) cell / raster.columns);
+            double sum = 0;
+            for (int i = 0; i < PARTS; i++) {
+                for (int j = 0; j < PARTS; j++) {
+                    double metres =
+                            HoleRaster.CELL_METRES * Math.hypot((i + 0.5) / PARTS - c, (j + 0.5) / PARTS - r);
+                    sum += metres <= ChipIn.RADIUS_METRES ? 0 : ofMetres.applyAsDouble(metres);
+                }
+            }
+            return sum / (PARTS * PARTS);
+        }
+    }
+}
