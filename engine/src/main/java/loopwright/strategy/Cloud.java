@@ -16,26 +16,34 @@ final class Cloud {
     private static final double SOLID_POINTS = 0.75;
 
     final int size;
+    /** Where each stratum starts, and the size of the cloud at the end. */
+    final int[] strata;
+
     final float[] forward;
     final float[] right;
-    /** Direction of the flight relative to the aim, radians, + right. */
+    /** Direction of the flight relative to the aim, in sectors of a {@link TreeFan}, + right. */
     final float[] turn;
     /** Length of the flight, cells. */
     final float[] carry;
-    /** Number of {@link RunField#RUN_STEP_CELLS} of run, rounded at random so that the mean is kept. */
-    final byte[] runClass;
+    /** Run after landing, cells of level fairway. */
+    final float[] run;
     final float[] apexMetres;
     /** Expected stops by trees that this ball survives. */
     final float[] patience;
     final float[] weight;
 
-    private Cloud(int size) {
-        this.size = size;
+    private Cloud(int solidPoints, int kinds, int mishitPoints) {
+        strata = new int[kinds + 2];
+        strata[1] = solidPoints;
+        for (int m = 0; m < kinds; m++) {
+            strata[m + 2] = strata[m + 1] + mishitPoints;
+        }
+        size = strata[kinds + 1];
         forward = new float[size];
         right = new float[size];
         turn = new float[size];
         carry = new float[size];
-        runClass = new byte[size];
+        run = new float[size];
         apexMetres = new float[size];
         patience = new float[size];
         weight = new float[size];
@@ -45,7 +53,7 @@ final class Cloud {
         int kinds = strikes.mishits(shot).size();
         int solidPoints = kinds == 0 ? points : (int) (points * SOLID_POINTS);
         int mishitPoints = kinds == 0 ? 0 : Math.max(2, (points - solidPoints) / kinds);
-        Cloud cloud = new Cloud(solidPoints + kinds * mishitPoints);
+        Cloud cloud = new Cloud(solidPoints, kinds, mishitPoints);
         SplittableRandom random = new SplittableRandom(seed);
         double solid = 1;
         for (int m = 0; m < kinds; m++) {
@@ -67,9 +75,9 @@ final class Cloud {
             int count,
             double rate,
             SplittableRandom random) {
-        SpreadSequence points = new SpreadSequence(5, random);
+        SpreadSequence points = new SpreadSequence(4, random);
         Landing landing = new Landing();
-        double[] u = new double[5];
+        double[] u = new double[4];
         for (int i = from; i < from + count; i++) {
             points.next(u);
             double z1 = SpreadSequence.normal(u[0]);
@@ -80,17 +88,16 @@ final class Cloud {
             } else {
                 strikes.mishit(shot, mishit, intended, lie, z1, z2, z3, landing);
             }
-            set(i, landing, -Math.log(1 - u[3]), u[4], rate / count);
+            set(i, landing, -Math.log(1 - u[3]), rate / count);
         }
     }
 
-    private void set(int i, Landing landing, double survives, double dither, double share) {
+    private void set(int i, Landing landing, double survives, double share) {
         forward[i] = (float) (landing.forwardMetres / HoleRaster.CELL_METRES);
         right[i] = (float) (landing.rightMetres / HoleRaster.CELL_METRES);
-        turn[i] = (float) Math.atan2(landing.rightMetres, landing.forwardMetres);
+        turn[i] = (float) (Math.atan2(landing.rightMetres, landing.forwardMetres) * TreeFan.SECTORS_PER_RADIAN);
         carry[i] = (float) Math.hypot(forward[i], right[i]);
-        double steps = landing.runMetres / (HoleRaster.CELL_METRES * RunField.RUN_STEP_CELLS);
-        runClass[i] = (byte) Math.min(RunField.RUN_CLASSES - 1, (int) Math.floor(steps + dither));
+        run[i] = (float) (landing.runMetres / HoleRaster.CELL_METRES);
         apexMetres[i] = (float) landing.apexMetres;
         patience[i] = (float) survives;
         weight[i] = (float) share;

@@ -20,6 +20,8 @@ final class HoleRaster {
     /** Longest distance to trees that is kept, cells. */
     private static final int FAR = 120;
 
+    private static final int[][] NEIGHBOURS = {{-1, -1}, {0, -1}, {1, -1}, {-1, 0}, {1, 0}, {-1, 1}, {0, 1}, {1, 1}};
+
     final double originX;
     final double originY;
     final int columns;
@@ -32,6 +34,8 @@ final class HoleRaster {
     /** Distance to the nearest cell with trees, cells, rounded down and never too long; 0 under trees. */
     private final byte[] treeDistance;
 
+    private final short[] ground;
+
     HoleRaster(CourseMap map, Box box) {
         originX = box.minX();
         originY = box.minY();
@@ -40,14 +44,19 @@ final class HoleRaster {
         surface = new byte[columns * rows];
         notFound = new float[columns * rows];
         treeTop = new float[columns * rows];
-        treeDistance = new byte[columns * rows];
         Arrays.fill(surface, (byte) Surface.ROUGH.ordinal());
         List<CourseMap.SurfaceLayer> layers = map.surfaceLayers();
         for (int i = layers.size() - 1; i >= 0; i--) {
             paint(layers.get(i));
         }
         plantTrees(map.course().trees());
-        measureTreeDistance();
+        treeDistance = chessboardDistance((cell, beside) -> treeTop[cell] > 0 ? 0 : FAR);
+        byte[] sameSurface = chessboardDistance((cell, beside) -> surface[cell] != surface[beside] ? 1 : FAR);
+        ground = new short[cells()];
+        for (int i = 0; i < ground.length; i++) {
+            boolean mayReplay = notFound[i] > 0 || surface(i) == Surface.OUT_OF_BOUNDS;
+            ground[i] = Ground.of(surface(i), mayReplay, sameSurface[i]);
+        }
     }
 
     int cells() {
@@ -85,6 +94,53 @@ final class HoleRaster {
 
     Surface surface(int cell) {
         return surfaces[surface[cell]];
+    }
+
+    /** Everything a running ball needs of a cell in one number; read it with the functions of {@link Ground}. */
+    short ground(int cell) {
+        return ground[cell];
+    }
+
+    /** Readers of {@link #ground}. */
+    static final class Ground {
+        private static final int SURFACE = 15;
+        private static final int PENALTY_AREA = 16;
+        private static final int MAY_REPLAY = 32;
+
+        private Ground() {}
+
+        static int surfaceIndex(short ground) {
+            return ground & SURFACE;
+        }
+
+        static boolean isPenaltyArea(short ground) {
+            return (ground & PENALTY_AREA) != 0;
+        }
+
+        /** True if a ball here may be lost or is out of bounds. */
+        static boolean mayReplay(short ground) {
+            return (ground & MAY_REPLAY) != 0;
+        }
+
+        /** Every cell nearer than this along any ray, in cells, has the same surface; 1 or more. */
+        static int sameSurfaceDistance(short ground) {
+            return ground >> 8;
+        }
+
+        static short of(Surface surface, boolean mayReplay, int sameSurfaceDistance) {
+            return (short) (surface.ordinal()
+                    | (surface.isPenaltyArea() ? PENALTY_AREA : 0)
+                    | (mayReplay ? MAY_REPLAY : 0)
+                    | sameSurfaceDistance << 8);
+        }
+    }
+
+    boolean covers(double column, double row) {
+        return column >= 0 && row >= 0 && column < columns && row < rows;
+    }
+
+    boolean isPenaltyArea(int cell) {
+        return Ground.isPenaltyArea(ground[cell]);
     }
 
     float notFound(int cell) {
@@ -177,34 +233,50 @@ final class HoleRaster {
         }
     }
 
-    /** Two passes of a chessboard distance, shortened to be a lower bound of the straight one along any ray. */
-    private void measureTreeDistance() {
-        for (int i = 0; i < treeDistance.length; i++) {
-            treeDistance[i] = (byte) (treeTop[i] > 0 ? 0 : FAR);
+    /** What a cell starts with, given itself and one neighbour. */
+    private interface Start {
+        int of(int cell, int beside);
+    }
+
+    /** Chessboard distances, a lower bound of the way along any ray, from the cells that start near: in two passes. */
+    private byte[] chessboardDistance(Start start) {
+        byte[] distance = new byte[cells()];
+        for (int r = 0; r < rows; r++) {
+            for (int c = 0; c < columns; c++) {
+                int i = r * columns + c;
+                int least = FAR;
+                for (int[] d : NEIGHBOURS) {
+                    if (c + d[0] >= 0 && c + d[0] < columns && r + d[1] >= 0 && r + d[1] < rows) {
+                        least = Math.min(least, start.of(i, i + d[1] * columns + d[0]));
+                    }
+                }
+                distance[i] = (byte) least;
+            }
         }
         for (int r = 0; r < rows; r++) {
             for (int c = 0; c < columns; c++) {
-                relax(r, c, -1);
+                relax(distance, r, c, -1);
             }
         }
         for (int r = rows - 1; r >= 0; r--) {
             for (int c = columns - 1; c >= 0; c--) {
-                relax(r, c, 1);
+                relax(distance, r, c, 1);
             }
         }
+        return distance;
     }
 
-    private void relax(int r, int c, int side) {
+    private void relax(byte[] distance, int r, int c, int side) {
         int i = r * columns + c;
-        int best = treeDistance[i];
-        best = Math.min(best, neighbour(r, c + side));
-        best = Math.min(best, neighbour(r + side, c - 1));
-        best = Math.min(best, neighbour(r + side, c));
-        best = Math.min(best, neighbour(r + side, c + 1));
-        treeDistance[i] = (byte) best;
+        int best = distance[i];
+        best = Math.min(best, neighbour(distance, r, c + side));
+        best = Math.min(best, neighbour(distance, r + side, c - 1));
+        best = Math.min(best, neighbour(distance, r + side, c));
+        best = Math.min(best, neighbour(distance, r + side, c + 1));
+        distance[i] = (byte) best;
     }
 
-    private int neighbour(int r, int c) {
-        return r < 0 || c < 0 || r >= rows || c >= columns ? FAR : treeDistance[r * columns + c] + 1;
+    private int neighbour(byte[] distance, int r, int c) {
+        return r < 0 || c < 0 || r >= rows || c >= columns ? FAR : distance[r * columns + c] + 1;
     }
 }

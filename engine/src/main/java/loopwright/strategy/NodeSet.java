@@ -17,6 +17,8 @@ import loopwright.player.SituationTable;
 final class NodeSet {
     /** Width of a band, cells. */
     private static final double BAND_CELLS = 16;
+    /** How far a node of the right surface is looked for, cells; then any will do. */
+    private static final int MOST_REACH = 5;
 
     final HoleRaster raster;
     final int nodes;
@@ -118,6 +120,33 @@ final class NodeSet {
             }
         }
         return best;
+    }
+
+    /**
+     * The node of a surface that stands for a place. Near an edge the cell's centre can lie on another surface than the
+     * place itself; then the nearest cell of the right surface answers.
+     */
+    int nodeFor(double atColumn, double atRow, Surface on) {
+        for (int reach = 0; reach <= MOST_REACH; reach++) {
+            int best = -1;
+            double least = Double.POSITIVE_INFINITY;
+            for (int r = -reach; r <= reach; r++) {
+                for (int c = -reach; c <= reach; c++) {
+                    int node = mainNode(raster.cell(atColumn + c, atRow + r));
+                    if (node >= 0 && (surface[node] == on || reach == MOST_REACH)) {
+                        double distance = Math.hypot(column[node] - atColumn, row[node] - atRow);
+                        if (distance < least) {
+                            least = distance;
+                            best = node;
+                        }
+                    }
+                }
+            }
+            if (best >= 0) {
+                return best;
+            }
+        }
+        return 0;
     }
 
     /** The state of a node in a situation; its first state if the node does not know the situation. */

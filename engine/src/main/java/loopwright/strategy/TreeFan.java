@@ -9,7 +9,8 @@ import loopwright.player.FlightShape;
  * tops, found on first use by stepping from tree to tree.
  */
 final class TreeFan {
-    static final int SECTORS = 5 * RunField.DIRECTIONS;
+    static final int SECTORS = 240;
+    static final double SECTORS_PER_RADIAN = SECTORS / (2 * Math.PI);
 
     private static final double REACH_CELLS = 330;
     private static final float[] NOT_LOOKED = {};

@@ -1,0 +1,172 @@
+package loopwright.strategy;
+
+/**
+ * Computes what one shot from one spot leads to, and what that is worth. A workspace: one per thread, reused for many
+ * shots.
+ *
+ * <p>With c the mean cost of outcomes that stay in play, m the chance of a replay from the same spot (lost, out of
+ * bounds) and A_k the cost of the best other relief after a crossing of chance w_k, the value v of the spot under this
+ * shot solves v = 1 + c + m (1 + v) + sum w_k min(A_k, 1 + v); the right side is concave and piecewise linear in v, so
+ * Newton's steps end exactly.
+ */
+final class Evaluator {
+    private static final int NEWTON_STEPS = 60;
+    /** A shot that comes back to the same spot nearly always leads nowhere. */
+    private static final double HOPELESS = 0.999;
+
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+    private final HoleProblem problem;
+    private final HoleRaster raster;
+    private final int cells;
+    /** Outcomes of the stroke last played, the first {@link #size} of each array. */
+    int[] code = new int[64];
+
+    float[] weight = new float[64];
+    int size;
+    private double sin;
+    private double cos;
+    private double sectorOfAim;
+    private double[] reliefCost = new double[64];
+    private double[] reliefWeight = new double[64];
+
+    Evaluator(HoleProblem problem) {
+        this.problem = problem;
+        raster = problem.raster;
+        cells = raster.cells();
+    }
+
+    /** Finds the outcomes of a stroke on the clouds for choosing; they stay in {@link #code} and {@link #weight}. */
+    void play(Spot spot, Option o, int points) {
+        Cloud cloud = cloud(spot, o, points, false);
+        aim(spot, o);
+        size = 0;
+        for (int i = 0; i < cloud.size; i++) {
+            add(spot, cloud, i, cloud.weight[i]);
+        }
+    }
+
+    /**
+     * The same on the independent clouds for reporting: of each stratum a stretch of about {@code points} in all,
+     * beginning at a place that {@code variant} selects, so that different spots see different points.
+     */
+    void report(Spot spot, Option o, int points, int variant) {
+        Cloud cloud = cloud(spot, o, Math.max(points, problem.settings.reportPoints()), true);
+        aim(spot, o);
+        size = 0;
+        double share = Math.min(1, (double) points / cloud.size);
+        double start = variant * GOLDEN - Math.floor(variant * GOLDEN);
+        for (int k = 0; k + 1 < cloud.strata.length; k++) {
+            int first = cloud.strata[k];
+            int count = cloud.strata[k + 1] - first;
+            int take = Math.max(Math.min(2, count), (int) Math.round(count * share));
+            int from = (int) (start * count);
+            for (int j = 0; j < take; j++) {
+                int i = first + (from + j) % count;
+                add(spot, cloud, i, cloud.weight[i] * count / take);
+            }
+        }
+    }
+
+    private Cloud cloud(Spot spot, Option o, int points, boolean report) {
+        double metres = Math.hypot(o.column() - spot.column(), o.row() - spot.row()) * HoleRaster.CELL_METRES;
+        Cloud cloud = problem.ability
+                .clouds()
+                .cloud(o.shot(), spot.surface(), spot.situation(), metres, points, report);
+        if (code.length < cloud.size) {
+            code = new int[cloud.size];
+            weight = new float[cloud.size];
+            reliefCost = new double[cloud.size];
+            reliefWeight = new double[cloud.size];
+        }
+        return cloud;
+    }
+
+    private void aim(Spot spot, Option o) {
+        double east = o.column() - spot.column();
+        double north = o.row() - spot.row();
+        double length = Math.sqrt(east * east + north * north);
+        sin = length > 0 ? east / length : 0;
+        cos = length > 0 ? north / length : 1;
+        sectorOfAim = Math.atan2(sin, cos) * TreeFan.SECTORS_PER_RADIAN + 2 * TreeFan.SECTORS;
+    }
+
+    private void add(Spot spot, Cloud cloud, int i, float pointWeight) {
+        int sector = (int) (sectorOfAim + cloud.turn[i]) % TreeFan.SECTORS;
+        float carry = cloud.carry[i];
+        float flown = spot.trees().flown(sector, carry, cloud.apexMetres[i], cloud.patience[i]);
+        double share = flown < carry ? flown / carry : 1;
+        double east = cloud.forward[i] * sin + cloud.right[i] * cos;
+        double north = cloud.forward[i] * cos - cloud.right[i] * sin;
+        double column = spot.column() + east * share;
+        double row = spot.row() + north * share;
+        double run = flown < carry ? 0 : cloud.run[i];
+        code[size] = carry > 0
+                ? problem.ground.code(column, row, run, east / carry, north / carry, sector)
+                : raster.cell(column, row);
+        weight[size++] = pointWeight;
+    }
+
+    /** Expected strokes to hole out under the stroke last played, if it is chosen here each time; v0 is a start. */
+    double value(ValueField field, double v0) {
+        double sum = 1;
+        double again = 0;
+        int crossings = 0;
+        for (int i = 0; i < size; i++) {
+            int code = this.code[i];
+            double w = weight[i];
+            if (code < cells) {
+                sum += w * field.found[code];
+                if (HoleRaster.Ground.mayReplay(raster.ground(code))) {
+                    again += w * field.replay[code];
+                }
+            } else {
+                reliefCost[crossings] = field.reliefValue(code - cells);
+                reliefWeight[crossings++] = w;
+            }
+        }
+        return solve(sum, again, reliefCost, reliefWeight, crossings, v0);
+    }
+
+    /** Solves v = sum + again (1 + v) + sum over k below n of weight_k min(cost_k, 1 + v); infinite if it never ends. */
+    static double solve(double sum, double again, double[] cost, double[] weight, int n, double v0) {
+        double v = v0;
+        for (int step = 0; step < NEWTON_STEPS; step++) {
+            double s = sum;
+            double m = again;
+            for (int k = 0; k < n; k++) {
+                if (cost[k] < 1 + v) {
+                    s += weight[k] * cost[k];
+                } else {
+                    m += weight[k];
+                }
+            }
+            if (m > HOPELESS) {
+                return Double.POSITIVE_INFINITY;
+            }
+            double next = (s + m) / (1 - m);
+            if (Math.abs(next - v) < 1e-13) {
+                return next;
+            }
+            v = next;
+        }
+        return v;
+    }
+
+    /** Standard error of the value of the stroke last played, from the spread of its outcomes over independent points. */
+    double standardError(ValueField field, double v) {
+        double mean = 0;
+        double squares = 0;
+        double weights = 0;
+        for (int i = 0; i < size; i++) {
+            int code = this.code[i];
+            double x = code < cells
+                    ? field.found[code] + field.replay[code] * (1 + v)
+                    : Math.min(field.reliefValue(code - cells), 1 + v);
+            mean += weight[i] * x;
+            squares += weight[i] * x * x;
+            weights += weight[i] * weight[i];
+        }
+        return Math.sqrt(Math.max(0, squares - mean * mean) * weights);
+    }
+}

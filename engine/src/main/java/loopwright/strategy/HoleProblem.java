@@ -1,0 +1,74 @@
+package loopwright.strategy;
+
+import loopwright.course.CourseMap;
+import loopwright.geo.Box;
+import loopwright.geo.Line;
+import loopwright.geo.Place;
+import loopwright.ground.Situation;
+import loopwright.ground.Surface;
+import loopwright.player.FlightShape;
+
+/**
+ * The outcome model of one hole for one player on one day: what can happen from any spot with any shot and aim. All
+ * solving, evaluating and attributing works on this one object. Immutable but for caches that never change an answer.
+ */
+public final class HoleProblem {
+    /** Ground kept round the line of play, metres. */
+    private static final double MARGIN_METRES = 80;
+
+    final CourseMap map;
+    final Line line;
+    final Ability ability;
+    final SolverSettings settings;
+    final ShotRules rules;
+    final HoleRaster raster;
+    final ReliefField relief;
+    final GroundRun ground;
+
+    public HoleProblem(CourseMap map, Place tee, Ability ability, SolverSettings settings, ShotRules rules) {
+        this.map = map;
+        this.line = map.hole().lineFrom(tee);
+        this.ability = ability;
+        this.settings = settings;
+        this.rules = rules;
+        Box extent = Box.around(line.places()).union(map.hole().green().box()).grown(MARGIN_METRES);
+        raster = new HoleRaster(map, extent);
+        relief = new ReliefField(map, raster);
+        ground = new GroundRun(raster, relief);
+    }
+
+    public CourseMap map() {
+        return map;
+    }
+
+    public Ability ability() {
+        return ability;
+    }
+
+    public SolverSettings settings() {
+        return settings;
+    }
+
+    public Place tee() {
+        return line.start();
+    }
+
+    public Place hole() {
+        return line.end();
+    }
+
+    /** The line of play from the tee to the hole location. */
+    public Line line() {
+        return line;
+    }
+
+    /** Trees as seen from a spot in a situation. */
+    TreeFan treesFrom(double column, double row, Surface surface, Situation situation) {
+        double open = surface == Surface.WOODS ? FlightShape.openMetres(situation) : 0;
+        return new TreeFan(raster, column, row, open);
+    }
+
+    ValueField values(NodeSet nodes) {
+        return new ValueField(nodes, relief, hole(), ability.putting());
+    }
+}

@@ -1,0 +1,54 @@
+package loopwright.strategy;
+
+import loopwright.geo.Place;
+import loopwright.ground.Situation;
+import loopwright.ground.Surface;
+import loopwright.numerics.Watch;
+
+/** The solved hole: a policy, the values it was chosen with, and its honest evaluation. */
+public final class MeanSolution {
+    final HoleProblem problem;
+    final NodeSet nodes;
+    final NodePolicy choices;
+    final Spot[] spots;
+    private final int[] reportPoints;
+    private final double[] chosenValue;
+
+    MeanSolution(
+            HoleProblem problem,
+            NodeSet nodes,
+            NodePolicy choices,
+            double[] value,
+            Spot[] spots,
+            int[] reportPoints) {
+        this.problem = problem;
+        this.nodes = nodes;
+        this.choices = choices;
+        this.reportPoints = reportPoints;
+        this.chosenValue = value;
+        this.spots = spots;
+    }
+
+    /** Expected strokes from the tee as seen by the clouds on which the choices were made: a little too good. */
+    public double expectedWhenChosen() {
+        return chosenValue[0];
+    }
+
+    /** The policy's worth on independent clouds. */
+    public PolicyEvaluation evaluate(Watch watch) {
+        return new PolicyEvaluation(problem, nodes, choices, spots, reportPoints, chosenValue, watch);
+    }
+
+    /** The policy for any place, its reliefs decided by the values of an evaluation. */
+    public Policy policy(PolicyEvaluation evaluation) {
+        return new SolvedPolicy(this, evaluation);
+    }
+
+    /** The state whose choice stands for a place: of the node of its surface that counts most there. */
+    int state(Place ball, Surface surface, Situation situation) {
+        if (surface == Surface.TEE && ball.distanceTo(problem.tee()) < 1) {
+            return 0;
+        }
+        return nodes.stateOf(nodes.nodeFor(problem.raster.column(ball), problem.raster.row(ball), surface), situation);
+    }
+}

@@ -1,0 +1,351 @@
+package loopwright.strategy;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.IntConsumer;
+import java.util.function.IntFunction;
+import java.util.function.IntPredicate;
+import loopwright.ground.Situation;
+import loopwright.ground.Surface;
+import loopwright.numerics.Watch;
+
+/**
+ * Finds on one hole the option with the fewest expected strokes for every state:
+ * V(s) = min over options of 1 + E[penalty + V(next)], solved in bands of rising distance to the hole.
+ *
+ * <p>First on coarse nodes, all options against small clouds; then on finer nodes in two stages, where each state
+ * tries the shortlists of the coarser nodes round it, the choices of its neighbours, and steps of aim, club and length
+ * beside the best, as long as they improve. States that are hardly ever met are left as the coarser nodes found them. What this search loses against trying everything everywhere is measured by
+ * {@link SearchLoss} on every solve.
+ */
+public final class MeanSolver {
+    private static final double COARSE_AIM_CELLS = 8;
+    private static final double FULL_AIM_CELLS = 4;
+    private static final int MOST_STEPS = 5;
+    private static final int LEAST_POINTS = 32;
+    /** Options of the nearest coarser node that a state tries; of the other nodes round it only the best. */
+    private static final int FROM_NEAREST = 4;
+    /** Visits in a playing of the hole from which a state is searched on the largest clouds. */
+    private static final double OFTEN = 1e-3;
+    /** From which it is searched twice. */
+    private static final double SOMETIMES = 1e-4;
+    /** Up to which it is left as the coarser nodes found it: all such states together are met once in 100 holes. */
+    private static final double SELDOM = 1e-5;
+    /** The tee shot is chosen on this many times the points. */
+    private static final int TEE_POINTS = 16;
+    /** The tee shot is reported from this many times the points. */
+    private static final int TEE_REPORT = 16;
+
+    private static final Option NOTHING = Option.stroke(0, 0, 0);
+
+    private final HoleProblem problem;
+    private final NodeSet nodes;
+    private final int cells;
+    private final OptionSpace space;
+    private final Evaluator evaluator;
+    final ValueField field;
+    final double[] value;
+    final NodePolicy policy;
+    /** Points of the clouds each state chooses on. */
+    private final int[] points;
+
+    private final Shortlist[] shortlists;
+    private final Spot[] spots;
+    /** About how often each state is met in a playing of the hole. */
+    private final double[] importance;
+
+    private MeanSolver(HoleProblem problem, int cells, int points) {
+        this.problem = problem;
+        this.cells = cells;
+        nodes = new NodeSet(problem.raster, problem.line, cells);
+        space = new OptionSpace(problem);
+        evaluator = new Evaluator(problem);
+        field = problem.values(nodes);
+        value = new double[nodes.states];
+        policy = new NodePolicy(nodes.states);
+        shortlists = new Shortlist[nodes.states];
+        spots = spots(problem, nodes);
+        importance = new double[nodes.states];
+        this.points = new int[nodes.states];
+        Arrays.fill(this.points, points);
+        Arrays.fill(importance, OFTEN);
+    }
+
+    /** Solves a hole; the work is reported to the watch in a hundred steps. */
+    public static MeanSolution solve(HoleProblem problem, Watch watch) {
+        SolverSettings settings = problem.settings;
+        MeanSolver coarse = new MeanSolver(problem, settings.coarseCells(), settings.coarsePoints());
+        coarse.start();
+        coarse.searchEverything(COARSE_AIM_CELLS, watch);
+        coarse.pass(watch, s -> coarse.shortlists[s].options(), s -> false);
+        watch.at(25, 100);
+        MeanSolver middle = new MeanSolver(problem, settings.middleCells(), settings.coarsePoints());
+        middle.startFrom(coarse, coarse.visits(watch));
+        middle.pass(watch, s -> middle.fromCoarser(coarse, s), middle::matters);
+        middle.pass(watch, s -> middle.shortlists[s].options(), s -> false);
+        watch.at(45, 100);
+        MeanSolver fine = new MeanSolver(problem, settings.fineCells(), settings.finePoints());
+        fine.startFrom(middle, middle.visits(watch));
+        fine.pass(watch, s -> fine.fromCoarser(middle, s), fine::matters);
+        watch.at(70, 100);
+        fine.givePointsByVisits();
+        fine.pass(watch, s -> fine.isMet(s) ? fine.fromNeighbours(s) : fine.asBefore(s), fine::isMet);
+        fine.pass(watch, fine::asBefore, fine::isMet);
+        watch.at(100, 100);
+        return fine.solution();
+    }
+
+    /** The slow, obvious way: all options at every node of the answer, until nothing changes. For checks. */
+    static MeanSolution solveExhaustively(HoleProblem problem, Watch watch) {
+        MeanSolver all = new MeanSolver(problem, problem.settings.fineCells(), problem.settings.finePoints());
+        all.start();
+        for (int pass = 0; pass < 3; pass++) {
+            all.searchEverything(FULL_AIM_CELLS, watch);
+        }
+        all.pass(watch, s -> all.shortlists[s].options(), s -> true);
+        return all.solution();
+    }
+
+    private MeanSolution solution() {
+        int[] report = new int[nodes.states];
+        for (int s = 0; s < report.length; s++) {
+            report[s] = s == 0 ? TEE_REPORT * problem.settings.reportPoints() : reportPoints(importance[s]);
+        }
+        return new MeanSolution(problem, nodes, policy, value, spots, report);
+    }
+
+    /** A state's share of the error of the whole falls with its visits, so its points do: 64 to the full number. */
+    private int reportPoints(double visits) {
+        double share = Math.sqrt(visits / OFTEN);
+        return (int) Math.max(64, Math.min(1, share) * problem.settings.reportPoints());
+    }
+
+    /** States met often choose on larger clouds, the tee on the largest. */
+    private void givePointsByVisits() {
+        int base = problem.settings.finePoints();
+        for (int s = 0; s < points.length; s++) {
+            if (s == 0) {
+                points[s] = TEE_POINTS * base;
+            } else if (importance[s] > OFTEN) {
+                points[s] = 4 * base;
+            }
+        }
+    }
+
+    private boolean isMet(int state) {
+        return importance[state] > SOMETIMES;
+    }
+
+    private boolean matters(int state) {
+        return importance[state] > SELDOM;
+    }
+
+    private List<Option> asBefore(int state) {
+        return List.of(policy.option(state));
+    }
+
+    private double[] visits(Watch watch) {
+        OutcomeRows rows = OutcomeRows.of(problem, policy, spots, points, watch);
+        return Occupancy.of(nodes, rows, field, value);
+    }
+
+    private static Spot[] spots(HoleProblem problem, NodeSet nodes) {
+        Spot[] out = new Spot[nodes.states];
+        for (int n = 0; n < nodes.nodes; n++) {
+            for (int s = nodes.firstState[n]; s < nodes.firstState[n + 1]; s++) {
+                TreeFan trees = s > nodes.firstState[n] && nodes.surface[n] != Surface.WOODS
+                        ? out[nodes.firstState[n]].trees()
+                        : problem.treesFrom(nodes.column[n], nodes.row[n], nodes.surface[n], nodes.situation[s]);
+                out[s] = new Spot(
+                        nodes.column[n], nodes.row[n], nodes.surface[n], nodes.situation[s], n == 0, trees);
+            }
+        }
+        return out;
+    }
+
+    /** A rough first value everywhere: it only matters to shots that go away from the hole. */
+    private void start() {
+        for (int n = 0; n < nodes.nodes; n++) {
+            double metres = problem.raster
+                    .place(nodes.column[n], nodes.row[n])
+                    .distanceTo(problem.hole());
+            field.nodeValue[n] = 2.4 + 0.009 * metres;
+            Arrays.fill(value, nodes.firstState[n], nodes.firstState[n + 1], field.nodeValue[n]);
+        }
+        field.refreshAll();
+    }
+
+    private void startFrom(MeanSolver coarse, double[] visits) {
+        double finer = (double) cells / coarse.cells;
+        for (int s = 0; s < nodes.states; s++) {
+            int from = coarseState(coarse, s);
+            value[s] = from < 0 ? 2.4 : coarse.value[from];
+            importance[s] = from < 0 ? OFTEN : Math.max(0, visits[from]) * finer * finer;
+            points[s] = importance[s] > SOMETIMES ? points[s] : Math.max(LEAST_POINTS, points[s] / 2);
+        }
+        for (int n = 0; n < nodes.nodes; n++) {
+            field.nodeValue[n] = average(n);
+        }
+        field.refreshAll();
+    }
+
+    /** The coarse state that stands for a state here: same surface, same situation; -1 if there is none. */
+    private int coarseState(MeanSolver coarse, int state) {
+        int node = nodes.nodeOfState[state];
+        if (node == 0) {
+            return 0;
+        }
+        int main = coarse.nodes.mainNode(problem.raster.cell(nodes.column[node], nodes.row[node]));
+        return main < 0 ? -1 : coarse.nodes.stateOf(main, nodes.situation[state]);
+    }
+
+    private double average(int node) {
+        double sum = 0;
+        for (int s = nodes.firstState[node]; s < nodes.firstState[node + 1]; s++) {
+            sum += nodes.probability[s] * value[s];
+        }
+        return sum;
+    }
+
+    private void searchEverything(double aimCells, Watch watch) {
+        inBands(watch, s -> {
+            shortlists[s] = new Shortlist();
+            for (Option o : candidatesOf(s, aimCells)) {
+                shortlists[s].offer(o, valueOf(s, o));
+            }
+            take(s, shortlists[s].options().get(0), shortlists[s].bestValue());
+        });
+    }
+
+    /** Other situations of rough try what the ordinary lie found best; every other state tries everything. */
+    private List<Option> candidatesOf(int state, double aimCells) {
+        int first = nodes.firstState[nodes.nodeOfState[state]];
+        boolean rough = spots[state].surface() == Surface.ROUGH;
+        if (!rough || state == first || nodes.situation[first] != Situation.ORDINARY) {
+            return space.all(spots[state], aimCells);
+        }
+        List<Option> out = new ArrayList<>(shortlists[first].options());
+        for (Option o : shortlists[first].options()) {
+            out.addAll(space.beside(o, spots[state]));
+        }
+        return out;
+    }
+
+    private void pass(Watch watch, IntFunction<List<Option>> candidates, IntPredicate climb) {
+        inBands(watch, s -> {
+            Best best = new Best(s);
+            shortlists[s] = best.shortlist;
+            best.tryAll(candidates.apply(s));
+            if (best.value == Double.POSITIVE_INFINITY) {
+                best.tryAll(space.all(spots[s], COARSE_AIM_CELLS));
+            }
+            boolean climbs = climb.test(s);
+            for (int step = 0; climbs && step < MOST_STEPS; step++) {
+                if (!best.tryAll(space.beside(best.option, spots[s]))) {
+                    break;
+                }
+            }
+            take(s, best.option, best.value);
+        });
+    }
+
+    /** The cheapest option seen for one state. */
+    private final class Best {
+        private final int state;
+        private Option option = NOTHING;
+        private double value = Double.POSITIVE_INFINITY;
+        private final Shortlist shortlist = new Shortlist();
+
+        Best(int state) {
+            this.state = state;
+        }
+
+        /** True if one of them is cheaper than all before. */
+        boolean tryAll(List<Option> options) {
+            boolean better = false;
+            for (Option o : options) {
+                double v = valueOf(state, o);
+                shortlist.offer(o, v);
+                if (v < value) {
+                    value = v;
+                    option = o;
+                    better = true;
+                }
+            }
+            return better;
+        }
+    }
+
+    private void inBands(Watch watch, IntConsumer state) {
+        int i = 0;
+        for (int band = 0; band < nodes.cellsOfBand.length; band++) {
+            watch.check();
+            while (i < nodes.nodes && nodes.band[nodes.order[i]] == band) {
+                int n = nodes.order[i++];
+                for (int s = nodes.firstState[n]; s < nodes.firstState[n + 1]; s++) {
+                    state.accept(s);
+                }
+                field.nodeValue[n] = average(n);
+            }
+            field.refreshBand(band);
+        }
+    }
+
+    private void take(int state, Option option, double v) {
+        policy.set(state, option);
+        value[state] = v;
+    }
+
+    private double valueOf(int state, Option o) {
+        if (o.isDrop()) {
+            return o.penalty() + field.ofCell(problem.raster.cell(o.column(), o.row()));
+        }
+        evaluator.play(spots[state], o, points[state]);
+        return evaluator.value(field, value[state]);
+    }
+
+    private List<Option> fromCoarser(MeanSolver coarse, int state) {
+        List<Option> out = new ArrayList<>();
+        int node = nodes.nodeOfState[state];
+        if (node == 0) {
+            return coarse.shortlists[0].options();
+        }
+        int cell = problem.raster.cell(nodes.column[node], nodes.row[node]);
+        int main = coarse.nodes.mainNode(cell);
+        for (int i = 0; i < NodeMesh.CORNERS; i++) {
+            int near = coarse.nodes.cellNodes[NodeMesh.CORNERS * cell + i];
+            if (near == main || (near >= 0 && matters(state))) {
+                List<Option> all = coarse.shortlists[coarse.nodes.stateOf(near, nodes.situation[state])].options();
+                int most = near != main ? 1 : matters(state) ? FROM_NEAREST : 2;
+                for (Option o : all.subList(0, Math.min(most, all.size()))) {
+                    space.from(o, spots[state]).ifPresent(out::add);
+                }
+            }
+        }
+        return out;
+    }
+
+    private List<Option> fromNeighbours(int state) {
+        List<Option> out = new ArrayList<>();
+        out.add(policy.option(state));
+        int node = nodes.nodeOfState[state];
+        if (node == 0) {
+            return out;
+        }
+        int reach = cells;
+        for (int side = -reach; side <= reach; side += 2 * reach) {
+            addNeighbour(out, state, nodes.column[node] + side, nodes.row[node]);
+            addNeighbour(out, state, nodes.column[node], nodes.row[node] + side);
+        }
+        return out;
+    }
+
+    private void addNeighbour(List<Option> out, int state, double column, double row) {
+        int near = nodes.mainNode(problem.raster.cell(column, row));
+        if (near >= 0 && nodes.surface[near] == spots[state].surface()) {
+            Option o = policy.option(nodes.stateOf(near, nodes.situation[state]));
+            space.from(o, spots[state]).ifPresent(out::add);
+        }
+    }
+}

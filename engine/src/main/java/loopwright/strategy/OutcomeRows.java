@@ -1,0 +1,92 @@
+package loopwright.strategy;
+
+import java.util.Arrays;
+import loopwright.numerics.Watch;
+
+/**
+ * A fixed policy as a sparse table: for every state the outcome codes of its choice with their probabilities, from
+ * clouds that had no part in choosing.
+ */
+final class OutcomeRows {
+    final int[] start;
+    int[] code = new int[1 << 16];
+    float[] weight = new float[1 << 16];
+    /** Strokes that the choice itself costs: 1, or the penalty strokes of a drop. */
+    final byte[] cost;
+
+    /** True where the choice is an unplayable ball and its drop. */
+    final boolean[] drop;
+
+    private OutcomeRows(int states) {
+        start = new int[states + 1];
+        cost = new byte[states];
+        drop = new boolean[states];
+    }
+
+    /** The points that each state gets are given by {@code points}. */
+    static OutcomeRows of(HoleProblem problem, NodePolicy policy, Spot[] spots, int[] points, Watch watch) {
+        OutcomeRows rows = new OutcomeRows(spots.length);
+        Evaluator evaluator = new Evaluator(problem);
+        Merger merger = new Merger(problem);
+        for (int s = 0; s < spots.length; s++) {
+            if (s % 256 == 0) {
+                watch.check();
+            }
+            Option o = policy.option(s);
+            rows.start[s + 1] = rows.start[s];
+            if (o.isDrop()) {
+                rows.cost[s] = (byte) o.penalty();
+                rows.drop[s] = true;
+                rows.append(s, problem.raster.cell(o.column(), o.row()), 1);
+            } else {
+                rows.cost[s] = 1;
+                evaluator.report(spots[s], o, points[s], s);
+                merger.merge(evaluator, rows, s);
+            }
+        }
+        return rows;
+    }
+
+    private void append(int state, int outcome, float share) {
+        int at = start[state + 1]++;
+        if (at == code.length) {
+            code = Arrays.copyOf(code, 2 * at);
+            weight = Arrays.copyOf(weight, 2 * at);
+        }
+        code[at] = outcome;
+        weight[at] = share;
+    }
+
+    /** Adds up the weights of points with the same outcome. */
+    private static final class Merger {
+        private final HoleProblem problem;
+        private double[] sum;
+        private int[] seen = new int[64];
+
+        Merger(HoleProblem problem) {
+            this.problem = problem;
+            sum = new double[problem.raster.cells() + 1024];
+        }
+
+        void merge(Evaluator e, OutcomeRows rows, int state) {
+            int most = problem.raster.cells() + problem.relief.size();
+            if (sum.length < most) {
+                sum = new double[most + 1024];
+            }
+            if (seen.length < e.size) {
+                seen = new int[e.size];
+            }
+            int n = 0;
+            for (int i = 0; i < e.size; i++) {
+                if (sum[e.code[i]] == 0) {
+                    seen[n++] = e.code[i];
+                }
+                sum[e.code[i]] += e.weight[i];
+            }
+            for (int i = 0; i < n; i++) {
+                rows.append(state, seen[i], (float) sum[seen[i]]);
+                sum[seen[i]] = 0;
+            }
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package loopwright.strategy;
+
+import loopwright.numerics.Watch;
+
+/**
+ * What any fixed policy is worth on a hole: values of every state, the exact distribution of the score, and the chance
+ * of a penalty, all from clouds independent of those on which choices were made.
+ */
+public final class PolicyEvaluation {
+    /** Scores are told apart up to this many strokes; the last holds "or more". */
+    public static final int MOST_STROKES = 20;
+
+    private static final int MOST_PASSES = 60;
+    private static final double SETTLED = 1e-7;
+
+    private final HoleProblem problem;
+    private final NodeSet nodes;
+    final OutcomeRows rows;
+    final ValueField field;
+    final double[] value;
+    private double[] crossingCost = new double[64];
+    private double[] crossingWeight = new double[64];
+
+    PolicyEvaluation(
+            HoleProblem problem,
+            NodeSet nodes,
+            NodePolicy policy,
+            Spot[] spots,
+            int[] points,
+            double[] start,
+            Watch watch) {
+        this.problem = problem;
+        this.nodes = nodes;
+        rows = OutcomeRows.of(problem, policy, spots, points, watch);
+        field = problem.values(nodes);
+        value = start.clone();
+        for (int n = 0; n < nodes.nodes; n++) {
+            field.nodeValue[n] = average(value, n);
+        }
+        field.refreshAll();
+        settle(watch);
+    }
+
+    /** Expected strokes from the tee. */
+    public double expected() {
+        return value[0];
+    }
+
+    private double average(double[] ofState, int node) {
+        double sum = 0;
+        for (int s = nodes.firstState[node]; s < nodes.firstState[node + 1]; s++) {
+            sum += nodes.probability[s] * ofState[s];
+        }
+        return sum;
+    }
+
+    private void settle(Watch watch) {
+        double change = Double.POSITIVE_INFINITY;
+        for (int pass = 0; pass < MOST_PASSES && change > SETTLED; pass++) {
+            watch.check();
+            change = 0;
+            int i = 0;
+            for (int band = 0; band < nodes.cellsOfBand.length; band++) {
+                while (i < nodes.nodes && nodes.band[nodes.order[i]] == band) {
+                    change = Math.max(change, update(nodes.order[i++]));
+                }
+                field.refreshBand(band);
+            }
+        }
+    }
+
+    private double update(int node) {
+        double before = field.nodeValue[node];
+        for (int s = nodes.firstState[node]; s < nodes.firstState[node + 1]; s++) {
+            value[s] = valueOfRow(s);
+        }
+        field.nodeValue[node] = average(value, node);
+        return Math.abs(field.nodeValue[node] - before);
+    }
+
+    private double valueOfRow(int s) {
+        double sum = rows.cost[s];
+        double again = 0;
+        int crossings = 0;
+        int cells = problem.raster.cells();
+        if (rows.drop[s]) {
+            return rows.cost[s] + field.ofCell(rows.code[rows.start[s]]);
+        }
+        for (int i = rows.start[s]; i < rows.start[s + 1]; i++) {
+            int code = rows.code[i];
+            if (code < cells) {
+                sum += rows.weight[i] * field.found[code];
+                again += rows.weight[i] * field.replay[code];
+            } else {
+                if (crossings == crossingCost.length) {
+                    crossingCost = java.util.Arrays.copyOf(crossingCost, 2 * crossings);
+                    crossingWeight = java.util.Arrays.copyOf(crossingWeight, 2 * crossings);
+                }
+                crossingCost[crossings] = field.reliefValue(code - cells);
+                crossingWeight[crossings++] = rows.weight[i];
+            }
+        }
+        return Evaluator.solve(sum, again, crossingCost, crossingWeight, crossings, value[s]);
+    }
+
+    /** Probability of each score from the tee: index k holds exactly k strokes, the last one that many or more. */
+    public double[] scores() {
+        return new ScoreLanes(problem, nodes, this).fromTee();
+    }
+
+    /** Probability that the hole is played without a penalty stroke, from the tee. */
+    public double withoutPenalty() {
+        return new CleanPlay(problem, nodes, this).fromTee();
+    }
+}

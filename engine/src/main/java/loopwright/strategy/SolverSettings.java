@@ -1,0 +1,33 @@
+package loopwright.strategy;
+
+/**
+ * How finely a hole is solved.
+ *
+ * @param coarseCells node spacing of the exhaustive first pass, yards, even
+ * @param middleCells node spacing of the second pass, yards, even
+ * @param fineCells node spacing of the answer, yards, even
+ * @param coarsePoints points per cloud in the first two passes
+ * @param finePoints points per cloud for choosing; states often met get four times as many
+ * @param reportPoints points of the independent clouds that values are reported from
+ */
+public record SolverSettings(int coarseCells, int middleCells, int fineCells, int coarsePoints, int finePoints, int reportPoints) {
+    public static final SolverSettings STANDARD = new SolverSettings(16, 8, 4, 40, 128, 1024);
+
+    public SolverSettings {
+        if (Math.min(coarseCells, Math.min(middleCells, fineCells)) < 2
+                || (coarseCells | middleCells | fineCells) % 2 != 0) {
+            throw new IllegalArgumentException("node spacings are even numbers of yards from 2");
+        }
+        if (coarsePoints < 8 || finePoints < 8 || reportPoints < 8) {
+            throw new IllegalArgumentException("a cloud has 8 points or more");
+        }
+    }
+
+    public SolverSettings withFineCells(int cells) {
+        return new SolverSettings(coarseCells, middleCells, cells, coarsePoints, finePoints, reportPoints);
+    }
+
+    public SolverSettings withFinePoints(int points) {
+        return new SolverSettings(coarseCells, middleCells, fineCells, coarsePoints, points, reportPoints);
+    }
+}
