@@ -30,7 +30,8 @@ final class Cloud {
     final float[] apexMetres;
     /** Expected stops by trees that this ball survives. */
     final float[] patience;
-    final float[] weight;
+    /** By stratum: weight of each of its points. */
+    final double[] weight;
 
     private Cloud(int solidPoints, int kinds, int mishitPoints) {
         strata = new int[kinds + 2];
@@ -46,7 +47,7 @@ final class Cloud {
         run = new float[size];
         apexMetres = new float[size];
         patience = new float[size];
-        weight = new float[size];
+        weight = new double[kinds + 1];
     }
 
     static Cloud of(StrikeModel strikes, int shot, double intendedMetres, LieEffect lie, int points, long seed) {
@@ -88,11 +89,12 @@ final class Cloud {
             } else {
                 strikes.mishit(shot, mishit, intended, lie, z1, z2, z3, landing);
             }
-            set(i, landing, -Math.log(1 - u[3]), rate / count);
+            set(i, landing, -Math.log(1 - u[3]));
         }
+        weight[mishit + 1] = rate / count;
     }
 
-    private void set(int i, Landing landing, double survives, double share) {
+    private void set(int i, Landing landing, double survives) {
         forward[i] = (float) (landing.forwardMetres / HoleRaster.CELL_METRES);
         right[i] = (float) (landing.rightMetres / HoleRaster.CELL_METRES);
         turn[i] = (float) (Math.atan2(landing.rightMetres, landing.forwardMetres) * TreeFan.SECTORS_PER_RADIAN);
@@ -100,6 +102,5 @@ final class Cloud {
         run[i] = (float) (landing.runMetres / HoleRaster.CELL_METRES);
         apexMetres[i] = (float) landing.apexMetres;
         patience[i] = (float) survives;
-        weight[i] = (float) share;
     }
 }

@@ -22,7 +22,7 @@ final class Evaluator {
     /** Outcomes of the stroke last played, the first {@link #size} of each array. */
     int[] code = new int[64];
 
-    float[] weight = new float[64];
+    double[] weight = new double[64];
     int size;
     private double sin;
     private double cos;
@@ -41,8 +41,10 @@ final class Evaluator {
         Cloud cloud = cloud(spot, o, points, false);
         aim(spot, o);
         size = 0;
-        for (int i = 0; i < cloud.size; i++) {
-            add(spot, cloud, i, cloud.weight[i]);
+        for (int k = 0; k + 1 < cloud.strata.length; k++) {
+            for (int i = cloud.strata[k]; i < cloud.strata[k + 1]; i++) {
+                add(spot, cloud, i, cloud.weight[k]);
+            }
         }
     }
 
@@ -63,7 +65,7 @@ final class Evaluator {
             int from = (int) (start * count);
             for (int j = 0; j < take; j++) {
                 int i = first + (from + j) % count;
-                add(spot, cloud, i, cloud.weight[i] * count / take);
+                add(spot, cloud, i, cloud.weight[k] * count / take);
             }
         }
     }
@@ -75,7 +77,7 @@ final class Evaluator {
                 .cloud(o.shot(), spot.surface(), spot.situation(), metres, points, report);
         if (code.length < cloud.size) {
             code = new int[cloud.size];
-            weight = new float[cloud.size];
+            weight = new double[cloud.size];
             reliefCost = new double[cloud.size];
             reliefWeight = new double[cloud.size];
         }
@@ -91,7 +93,7 @@ final class Evaluator {
         sectorOfAim = Math.atan2(sin, cos) * TreeFan.SECTORS_PER_RADIAN + 2 * TreeFan.SECTORS;
     }
 
-    private void add(Spot spot, Cloud cloud, int i, float pointWeight) {
+    private void add(Spot spot, Cloud cloud, int i, double pointWeight) {
         int sector = (int) (sectorOfAim + cloud.turn[i]) % TreeFan.SECTORS;
         float carry = cloud.carry[i];
         float flown = spot.trees().flown(sector, carry, cloud.apexMetres[i], cloud.patience[i]);

@@ -33,7 +33,7 @@ final class NodeMesh {
     /** For cell i: its nodes at 4 i to 4 i + 3 (or -1) and their weights. */
     final int[] cellNodes;
 
-    final float[] cellWeights;
+    final double[] cellWeights;
 
     @SuppressWarnings({"unchecked", "rawtypes"})
     NodeMesh(HoleRaster raster, Line line, int baseCells) {
@@ -44,7 +44,7 @@ final class NodeMesh {
         bucketColumns = raster.columns / bucketCells + 1;
         buckets = new List[bucketColumns * (raster.rows / bucketCells + 1)];
         cellNodes = new int[CORNERS * raster.cells()];
-        cellWeights = new float[CORNERS * raster.cells()];
+        cellWeights = new double[CORNERS * raster.cells()];
         Arrays.fill(cellNodes, -1);
         addNode(raster.column(line.start()), raster.row(line.start()), Surface.TEE);
         addGrid();
@@ -116,7 +116,7 @@ final class NodeMesh {
         double[] weights = weights(nearest, found, c, r);
         for (int i = 0; i < found; i++) {
             cellNodes[CORNERS * cell + i] = nearest[i];
-            cellWeights[CORNERS * cell + i] = (float) weights[i];
+            cellWeights[CORNERS * cell + i] = weights[i];
         }
     }
 

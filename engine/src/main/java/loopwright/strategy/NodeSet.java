@@ -36,7 +36,7 @@ final class NodeSet {
     /** For cell i: its nodes at 4 i to 4 i + 3 (or -1) and their weights. */
     final int[] cellNodes;
 
-    final float[] cellWeights;
+    final double[] cellWeights;
     /** Cells that read nodes, by the band in which their last node is solved. */
     final int[][] cellsOfBand;
 
@@ -112,7 +112,7 @@ final class NodeSet {
     /** The node that counts most for a cell, or -1 if the cell reads none. */
     int mainNode(int cell) {
         int best = -1;
-        float most = Float.NEGATIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < NodeMesh.CORNERS && cellNodes[NodeMesh.CORNERS * cell + i] >= 0; i++) {
             if (cellWeights[NodeMesh.CORNERS * cell + i] > most) {
                 most = cellWeights[NodeMesh.CORNERS * cell + i];

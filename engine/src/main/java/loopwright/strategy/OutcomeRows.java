@@ -10,7 +10,7 @@ import loopwright.numerics.Watch;
 final class OutcomeRows {
     final int[] start;
     int[] code = new int[1 << 16];
-    float[] weight = new float[1 << 16];
+    double[] weight = new double[1 << 16];
     /** Strokes that the choice itself costs: 1, or the penalty strokes of a drop. */
     final byte[] cost;
 
@@ -47,7 +47,7 @@ final class OutcomeRows {
         return rows;
     }
 
-    private void append(int state, int outcome, float share) {
+    private void append(int state, int outcome, double share) {
         int at = start[state + 1]++;
         if (at == code.length) {
             code = Arrays.copyOf(code, 2 * at);
@@ -84,7 +84,7 @@ final class OutcomeRows {
                 sum[e.code[i]] += e.weight[i];
             }
             for (int i = 0; i < n; i++) {
-                rows.append(state, seen[i], (float) sum[seen[i]]);
+                rows.append(state, seen[i], sum[seen[i]]);
                 sum[seen[i]] = 0;
             }
         }

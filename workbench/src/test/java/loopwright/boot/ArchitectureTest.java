@@ -30,7 +30,7 @@ class ArchitectureTest {
             "course",
             "putting",
             "player",
-            "strategy",
+            "rules", "strategy",
             "scoring",
             "handicap");
 
@@ -43,6 +43,7 @@ class ArchitectureTest {
             Map.entry("flight", Set.of("ground")),
             Map.entry("putting", Set.of("ground")),
             Map.entry("player", Set.of("flight", "putting", "ground")),
+            Map.entry("rules", Set.of("course", "ground", "geo")),
             Map.entry("strategy", Set.of("player", "course", "rules", "putting", "flight", "ground", "geo")),
             Map.entry("scoring", Set.of("strategy", "player", "putting", "rules", "course", "ground", "geo")),
             Map.entry("handicap", Set.of()),
