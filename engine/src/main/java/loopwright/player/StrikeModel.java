@@ -70,8 +70,8 @@ public final class StrikeModel {
             return switch (touch(shot).kind()) {
                 case BUNKER_SHOT -> surface == Surface.BUNKER;
                 case PUNCH -> surface == Surface.WOODS;
-                case CHIP, PITCH -> surface != Surface.BUNKER && surface != Surface.TEE
-                        && situation != Situation.SIDEWAYS_ONLY;
+                case CHIP, PITCH ->
+                    surface != Surface.BUNKER && surface != Surface.TEE && situation != Situation.SIDEWAYS_ONLY;
             };
         }
         return situation != Situation.SIDEWAYS_ONLY && situation != Situation.PLUGGED && situation != Situation.WINDOW;
@@ -121,8 +121,7 @@ public final class StrikeModel {
     }
 
     /** A solid strike; arguments as {@link #strike}. */
-    public void solid(
-            int shot, double intendedMetres, LieEffect lie, double z1, double z2, double z3, Landing out) {
+    public void solid(int shot, double intendedMetres, LieEffect lie, double z1, double z2, double z3, Landing out) {
         if (isTouch(shot)) {
             TouchShot t = touch(shot);
             double total = intendedMetres + t.distanceSdMetres(intendedMetres) * lie.distanceSpread() * z1;

@@ -9,8 +9,7 @@ package loopwright.putting;
  */
 public final class ChipIn {
     /** A ball from off the green that would rest within this distance of the hole counts as holed. */
-    public static final double RADIUS_METRES =
-            Math.sqrt(16.0 / 15 * 0.054 * (1.63 * 1.63 / (2 * 0.549)) / Math.PI);
+    public static final double RADIUS_METRES = Math.sqrt(16.0 / 15 * 0.054 * (1.63 * 1.63 / (2 * 0.549)) / Math.PI);
 
     private ChipIn() {}
 }

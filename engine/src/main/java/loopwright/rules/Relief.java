@@ -20,6 +20,7 @@ public final class Relief {
 
     /** How far back on the line a drop is looked at, and in which steps. */
     private static final double FURTHEST_BACK_METRES = 140;
+
     private static final double BACK_STEP_METRES = 5;
     private static final int DIRECTIONS = 12;
 

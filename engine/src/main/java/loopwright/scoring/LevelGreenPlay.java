@@ -17,8 +17,7 @@ public final class LevelGreenPlay implements GreenPlay {
     public int putts(double metres, RandomGenerator random) {
         double left = metres;
         for (int putts = 1; putts < RUNAWAY; putts++) {
-            left = odds.putt()
-                    .play(left, odds.bestOvershootMetres(left), random.nextGaussian(), random.nextGaussian());
+            left = odds.putt().play(left, odds.bestOvershootMetres(left), random.nextGaussian(), random.nextGaussian());
             if (left <= 0) {
                 return putts;
             }

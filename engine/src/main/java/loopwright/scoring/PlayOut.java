@@ -80,7 +80,8 @@ public final class PlayOut {
             this.random = random;
         }
 
-        HoleScore playOut(Place from, Surface on, Situation in, Choice.@org.jspecify.annotations.Nullable Stroke first) {
+        HoleScore playOut(
+                Place from, Surface on, Situation in, Choice.@org.jspecify.annotations.Nullable Stroke first) {
             place = from;
             surface = on;
             situation = in;

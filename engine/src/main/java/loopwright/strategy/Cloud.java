@@ -27,6 +27,7 @@ final class Cloud {
     final float[] carry;
     /** Run after landing, cells of level fairway. */
     final float[] run;
+
     final float[] apexMetres;
     /** Expected stops by trees that this ball survives. */
     final float[] patience;
@@ -60,7 +61,8 @@ final class Cloud {
         for (int m = 0; m < kinds; m++) {
             double rate = strikes.mishitRate(shot, m, lie);
             solid -= rate;
-            cloud.fill(strikes, shot, m, intendedMetres, lie, solidPoints + m * mishitPoints, mishitPoints, rate, random);
+            cloud.fill(
+                    strikes, shot, m, intendedMetres, lie, solidPoints + m * mishitPoints, mishitPoints, rate, random);
         }
         cloud.fill(strikes, shot, -1, intendedMetres, lie, 0, solidPoints, solid, random);
         return cloud;

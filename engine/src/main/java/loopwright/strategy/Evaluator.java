@@ -72,9 +72,8 @@ final class Evaluator {
 
     private Cloud cloud(Spot spot, Option o, int points, boolean report) {
         double metres = Math.hypot(o.column() - spot.column(), o.row() - spot.row()) * HoleRaster.CELL_METRES;
-        Cloud cloud = problem.ability
-                .clouds()
-                .cloud(o.shot(), spot.surface(), spot.situation(), metres, points, report);
+        Cloud cloud =
+                problem.ability.clouds().cloud(o.shot(), spot.surface(), spot.situation(), metres, points, report);
         if (code.length < cloud.size) {
             code = new int[cloud.size];
             weight = new double[cloud.size];

@@ -49,8 +49,6 @@ final class GroundRun {
             cell = raster.cell(x, y);
             ground = raster.ground(cell);
         }
-        return HoleRaster.Ground.isPenaltyArea(ground)
-                ? raster.cells() + relief.crossing(cell, sector)
-                : cell;
+        return HoleRaster.Ground.isPenaltyArea(ground) ? raster.cells() + relief.crossing(cell, sector) : cell;
     }
 }

@@ -15,12 +15,7 @@ public final class MeanSolution {
     private final double[] chosenValue;
 
     MeanSolution(
-            HoleProblem problem,
-            NodeSet nodes,
-            NodePolicy choices,
-            double[] value,
-            Spot[] spots,
-            int[] reportPoints) {
+            HoleProblem problem, NodeSet nodes, NodePolicy choices, double[] value, Spot[] spots, int[] reportPoints) {
         this.problem = problem;
         this.nodes = nodes;
         this.choices = choices;

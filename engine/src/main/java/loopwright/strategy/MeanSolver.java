@@ -157,8 +157,7 @@ public final class MeanSolver {
                 TreeFan trees = s > nodes.firstState[n] && nodes.surface[n] != Surface.WOODS
                         ? out[nodes.firstState[n]].trees()
                         : problem.treesFrom(nodes.column[n], nodes.row[n], nodes.surface[n], nodes.situation[s]);
-                out[s] = new Spot(
-                        nodes.column[n], nodes.row[n], nodes.surface[n], nodes.situation[s], n == 0, trees);
+                out[s] = new Spot(nodes.column[n], nodes.row[n], nodes.surface[n], nodes.situation[s], n == 0, trees);
             }
         }
         return out;
@@ -167,9 +166,7 @@ public final class MeanSolver {
     /** A rough first value everywhere: it only matters to shots that go away from the hole. */
     private void start() {
         for (int n = 0; n < nodes.nodes; n++) {
-            double metres = problem.raster
-                    .place(nodes.column[n], nodes.row[n])
-                    .distanceTo(problem.hole());
+            double metres = problem.raster.place(nodes.column[n], nodes.row[n]).distanceTo(problem.hole());
             field.nodeValue[n] = 2.4 + 0.009 * metres;
             Arrays.fill(value, nodes.firstState[n], nodes.firstState[n + 1], field.nodeValue[n]);
         }

@@ -19,6 +19,7 @@ final class NodeMesh {
     private static final double NEAR_METRES = 50;
     /** Width of the corridor either side of the line of play, metres. */
     private static final double CORRIDOR_METRES = 45;
+
     private static final double LARGEST_WEIGHT = 1.6;
     final HoleRaster raster;
     private final int base;

@@ -57,9 +57,8 @@ final class NodeSet {
         }
         states = all.size();
         situation = all.stream().map(SituationTable.Chance::situation).toArray(Situation[]::new);
-        probability = all.stream()
-                .mapToDouble(SituationTable.Chance::probability)
-                .toArray();
+        probability =
+                all.stream().mapToDouble(SituationTable.Chance::probability).toArray();
         nodeOfState = new int[states];
         for (int n = 0; n < nodes; n++) {
             Arrays.fill(nodeOfState, firstState[n], firstState[n + 1], n);

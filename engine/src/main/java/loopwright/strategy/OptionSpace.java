@@ -105,8 +105,7 @@ final class OptionSpace {
     /** A swing in a direction; its target is where the shot would finish. */
     Option swing(int shot, Spot spot, double bearing) {
         double length = lengthCells(shot);
-        return Option.stroke(
-                shot, spot.column() + length * Math.sin(bearing), spot.row() + length * Math.cos(bearing));
+        return Option.stroke(shot, spot.column() + length * Math.sin(bearing), spot.row() + length * Math.cos(bearing));
     }
 
     /** Bearing to the place on the line of play that the shot would reach, within half a turn of {@code near}. */
@@ -136,7 +135,9 @@ final class OptionSpace {
                 }
             }
         }
-        if (spot.surface() == Surface.BUNKER || spot.surface() == Surface.WOODS || spot.surface() == Surface.DEEP_ROUGH) {
+        if (spot.surface() == Surface.BUNKER
+                || spot.surface() == Surface.WOODS
+                || spot.surface() == Surface.DEEP_ROUGH) {
             addEscapes(out, shot, spot, new double[] {t.maxMetres(), 0.6 * t.maxMetres()}, ESCAPES);
         }
     }
@@ -168,10 +169,7 @@ final class OptionSpace {
         Place ball = problem.raster.place(spot.column(), spot.row());
         for (Relief.Option o : Relief.unplayable(problem.map, ball, spot.surface())) {
             out.add(new Option(
-                    Option.DROP,
-                    problem.raster.column(o.place()),
-                    problem.raster.row(o.place()),
-                    o.penaltyStrokes()));
+                    Option.DROP, problem.raster.column(o.place()), problem.raster.row(o.place()), o.penaltyStrokes()));
         }
     }
 

@@ -28,8 +28,8 @@ final class SolvedPolicy implements Policy {
 
     private Relief.Option bestDrop(Place ball, Surface surface) {
         return Relief.unplayable(problem.map, ball, surface).stream()
-                .min(Comparator.comparingDouble(o ->
-                        o.penaltyStrokes() + valueOfDrop(o.place(), problem.map.surfaceAt(o.place()))))
+                .min(Comparator.comparingDouble(
+                        o -> o.penaltyStrokes() + valueOfDrop(o.place(), problem.map.surfaceAt(o.place()))))
                 .orElseThrow(() -> new IllegalStateException("no drop from " + ball + " on " + surface));
     }
 

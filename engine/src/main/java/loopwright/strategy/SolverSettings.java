@@ -10,7 +10,8 @@ package loopwright.strategy;
  * @param finePoints points per cloud for choosing; states often met get four times as many
  * @param reportPoints points of the independent clouds that values are reported from
  */
-public record SolverSettings(int coarseCells, int middleCells, int fineCells, int coarsePoints, int finePoints, int reportPoints) {
+public record SolverSettings(
+        int coarseCells, int middleCells, int fineCells, int coarsePoints, int finePoints, int reportPoints) {
     public static final SolverSettings STANDARD = new SolverSettings(16, 8, 4, 40, 128, 1024);
 
     public SolverSettings {

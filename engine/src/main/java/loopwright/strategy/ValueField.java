@@ -109,15 +109,13 @@ final class ValueField {
         private GreenCells() {}
 
         /** Mean over the cell of a function of the distance to the hole; 0 where the ball drops in from off the green. */
-        static double mean(
-                HoleRaster raster, int cell, Place hole, java.util.function.DoubleUnaryOperator ofMetres) {
+        static double mean(HoleRaster raster, int cell, Place hole, java.util.function.DoubleUnaryOperator ofMetres) {
             double c = raster.column(hole) - cell % raster.columns;
             double r = raster.row(hole) - Math.floor((double) cell / raster.columns);
             double sum = 0;
             for (int i = 0; i < PARTS; i++) {
                 for (int j = 0; j < PARTS; j++) {
-                    double metres =
-                            HoleRaster.CELL_METRES * Math.hypot((i + 0.5) / PARTS - c, (j + 0.5) / PARTS - r);
+                    double metres = HoleRaster.CELL_METRES * Math.hypot((i + 0.5) / PARTS - c, (j + 0.5) / PARTS - r);
                     sum += metres <= ChipIn.RADIUS_METRES ? 0 : ofMetres.applyAsDouble(metres);
                 }
             }

@@ -33,8 +33,8 @@ class MeanSolverTest {
         CourseMap map = new CourseMap(course, course.holes().get(0));
         MeanSolution solution = MeanSolver.solve(problem(map), Watch.NONE);
         PolicyEvaluation evaluation = solution.evaluate(Watch.NONE);
-        PlayOut referee = new PlayOut(
-                map, new Place(0, 0), strikes, new LevelGreenPlay(odds), solution.policy(evaluation));
+        PlayOut referee =
+                new PlayOut(map, new Place(0, 0), strikes, new LevelGreenPlay(odds), solution.policy(evaluation));
         SplittableRandom random = new SplittableRandom(11);
         double sum = 0;
         double squares = 0;
@@ -60,7 +60,9 @@ class MeanSolverTest {
                 MeanSolver.solve(problem(new CourseMap(course, course.holes().get(0))), Watch.NONE);
         PolicyEvaluation evaluation = solution.evaluate(Watch.NONE);
         double[] scores = evaluation.scores();
-        double mean = IntStream.range(0, scores.length).mapToDouble(k -> k * scores[k]).sum();
+        double mean = IntStream.range(0, scores.length)
+                .mapToDouble(k -> k * scores[k])
+                .sum();
         // Lanes are kept as floats and putts beyond the eighth are cut off: both far below a thousandth of a stroke.
         assertThat(mean).isCloseTo(evaluation.expected(), within(1e-3));
     }

@@ -57,7 +57,13 @@ public final class TestCourses {
                 new HoleSurvey(true, true, true, true));
         TeeSet tees = new TeeSet("back", 0, Map.of(1, new TeePlace(line.get(0), Optional.empty())));
         return new Course(
-                "test", new LatLon(0, 0), Optional.of(boundary), false, areas, List.<Tree>of(), List.of(hole),
+                "test",
+                new LatLon(0, 0),
+                Optional.of(boundary),
+                false,
+                areas,
+                List.<Tree>of(),
+                List.of(hole),
                 List.of(tees));
     }
 
@@ -66,7 +72,7 @@ public final class TestCourses {
     }
 
     public static Region rectangle(double minX, double minY, double maxX, double maxY) {
-        return Region.of(List.of(
-                new Place(minX, minY), new Place(maxX, minY), new Place(maxX, maxY), new Place(minX, maxY)));
+        return Region.of(
+                List.of(new Place(minX, minY), new Place(maxX, minY), new Place(maxX, maxY), new Place(minX, maxY)));
     }
 }

@@ -30,7 +30,8 @@ class ArchitectureTest {
             "course",
             "putting",
             "player",
-            "rules", "strategy",
+            "rules",
+            "strategy",
             "scoring",
             "handicap");
 
