@@ -1,5 +1,8 @@
 package loopwright.putting;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * Rolls a ball over a sloped green, past or into reach of the hole, until it stops.
  *
@@ -150,5 +153,25 @@ public final class GreenRoll {
             ball.y += uy * rest;
         }
         ball.settle(this);
+    }
+
+    /** The places of a ball about every {@code metresApart} from start to rest, as if the hole were covered: x and y in turn. */
+    public List<double[]> trace(double x, double y, double bearing, double speed, double metresApart) {
+        List<double[]> places = new ArrayList<>();
+        RollWorkspace ball = new RollWorkspace(x, y);
+        ball.start(x, y, speed * Math.sin(bearing), speed * Math.cos(bearing));
+        places.add(new double[] {x, y});
+        double next = metresApart;
+        double now = speed;
+        while (now > SLOW && ball.rolledMetres < FARTHEST_METRES) {
+            step(ball, Math.min(stepAt(now), metresApart / now), deceleration);
+            now = ball.speed();
+            if (ball.rolledMetres >= next) {
+                places.add(new double[] {ball.x, ball.y});
+                next += metresApart;
+            }
+        }
+        places.add(new double[] {ball.x, ball.y});
+        return places;
     }
 }

@@ -103,10 +103,25 @@ public final class PuttFrom {
     }
 
     private SlopedPace pace(double past, double energy, double start, PolarNodes nodes) {
+        return struck(new SlopedPace.Aim(past, start, start), energy, nodes);
+    }
+
+    /** The same pace aimed to one side of the line through the centre: shares of the player's own spread of direction, + right. */
+    SlopedPace aside(SlopedPace pace, double share, PolarNodes nodes) {
+        double centre = pace.throughCentreRadians();
+        double start = centre + share * directionSd(centre);
+        double energy = pace.startSpeed() * pace.startSpeed();
+        return struck(new SlopedPace.Aim(pace.overshootMetres(), start, centre), energy, nodes);
+    }
+
+    private SlopedPace struck(SlopedPace.Aim aim, double energy, PolarNodes nodes) {
+        double start = aim.startRadians();
         SlopedIntegral integral = new SlopedIntegral(
-                new SlopedIntegral.Stroke(start, directionSd(start), energy, skill.paceSd() * energy), region);
+                new SlopedIntegral.Stroke(
+                        start, directionSd(aim.throughCentreRadians()), energy, skill.paceSd() * energy),
+                region);
         PolarLeaves leaves = new PolarLeaves(nodes);
         integral.misses(rests, towards, leaves);
-        return new SlopedPace(past, start, Math.sqrt(energy), integral.holed(), leaves);
+        return new SlopedPace(aim, Math.sqrt(energy), integral.holed(), leaves);
     }
 }

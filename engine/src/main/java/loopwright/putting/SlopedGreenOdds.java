@@ -45,12 +45,15 @@ public final class SlopedGreenOdds {
     private SlopedPace inTheHole() {
         PolarLeaves none = new PolarLeaves(nodes);
         none.close();
-        return new SlopedPace(0, 0, 0, 1, none);
+        return new SlopedPace(new SlopedPace.Aim(0, 0, 0), 0, 1, none);
     }
 
     private List<SlopedPace> from(double x, double y) {
         return new PuttFrom(roll, skill, x, y, holeX, holeY).paces(nodes);
     }
+
+    /** Shares of the player's spread of direction that the advice tries to either side of the line through the centre. */
+    private static final double[] ASIDE = {-0.4, -0.2, 0, 0.2, 0.4};
 
     /** The nodes all leaves refer to. */
     public PolarNodes nodes() {
@@ -86,20 +89,36 @@ public final class SlopedGreenOdds {
         return sum[0];
     }
 
-    /** One putt from an exact place, worked out afresh: every pace with what follows it. */
+    /** One putt from an exact place, worked out afresh: every pace with what follows it, and the best line for the best pace. */
     public PuttAdvice advice(double x, double y) {
-        List<SlopedPace> choices =
-                Math.hypot(x - holeX, y - holeY) <= Cup.RADIUS_METRES ? List.of(inTheHole()) : from(x, y);
-        SlopedPace best = choices.get(0);
-        double least = Double.POSITIVE_INFINITY;
-        for (SlopedPace pace : choices) {
-            double value = 1 + pace.expectedOverLeaves(solution.expected());
-            if (value < least) {
-                least = value;
-                best = pace;
-            }
+        if (Math.hypot(x - holeX, y - holeY) <= Cup.RADIUS_METRES) {
+            return advice(inTheHole(), List.of(inTheHole()));
         }
+        PuttFrom from = new PuttFrom(roll, skill, x, y, holeX, holeY);
+        List<SlopedPace> choices = from.paces(nodes);
+        SlopedPace pace = best(choices);
+        List<SlopedPace> lines = new ArrayList<>();
+        for (double share : ASIDE) {
+            lines.add(from.aside(pace, share, nodes));
+        }
+        return advice(best(lines), choices);
+    }
+
+    private SlopedPace best(List<SlopedPace> choices) {
+        return java.util.Collections.min(choices, java.util.Comparator.comparingDouble(this::putts));
+    }
+
+    private double putts(SlopedPace pace) {
+        return 1 + pace.expectedOverLeaves(solution.expected());
+    }
+
+    private PuttAdvice advice(SlopedPace best, List<SlopedPace> choices) {
         double two = best.expectedOverLeaves(solution.probability(1));
-        return new PuttAdvice(best, choices, best.holed(), two, 1 - best.holed() - two, least);
+        return new PuttAdvice(best, choices, best.holed(), two, 1 - best.holed() - two, putts(best));
+    }
+
+    /** The roll on this green, to trace a putt. */
+    public GreenRoll roll() {
+        return roll;
     }
 }

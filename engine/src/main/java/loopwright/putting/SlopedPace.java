@@ -4,17 +4,22 @@ package loopwright.putting;
 public final class SlopedPace implements CandidatePace {
     private final double overshootMetres;
     private final double startRadians;
+    private final double throughCentreRadians;
     private final double startSpeed;
     private final double holed;
     private final PolarLeaves leaves;
 
-    SlopedPace(double overshootMetres, double startRadians, double startSpeed, double holed, PolarLeaves leaves) {
-        this.overshootMetres = overshootMetres;
-        this.startRadians = startRadians;
+    SlopedPace(Aim aim, double startSpeed, double holed, PolarLeaves leaves) {
+        this.overshootMetres = aim.overshootMetres();
+        this.startRadians = aim.startRadians();
+        this.throughCentreRadians = aim.throughCentreRadians();
         this.startSpeed = startSpeed;
         this.holed = holed;
         this.leaves = leaves;
     }
+
+    /** Pace and line meant. */
+    record Aim(double overshootMetres, double startRadians, double throughCentreRadians) {}
 
     /** How far past the hole it would stop if the hole were covered; negative: short. */
     @Override
@@ -22,9 +27,14 @@ public final class SlopedPace implements CandidatePace {
         return overshootMetres;
     }
 
-    /** Start direction from the line ball to hole, + right. */
+    /** Start direction aimed at, from the line ball to hole, + right. */
     public double startRadians() {
         return startRadians;
+    }
+
+    /** Start direction that rolls through the centre of the hole at this pace: the whole break. */
+    public double throughCentreRadians() {
+        return throughCentreRadians;
     }
 
     /** Rolling speed at the start, m/s. */
