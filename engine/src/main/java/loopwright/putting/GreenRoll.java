@@ -35,12 +35,17 @@ public final class GreenRoll {
         this.surface = surface;
         this.deceleration = speed.deceleration();
         this.stepSeconds = stepSeconds;
-        this.steepestSquared = Math.pow(STEEPEST_SHARE * steepestHeld(speed), 2);
+        this.steepestSquared = Math.pow(steepestPlayable(speed), 2);
     }
 
     /** The steepest slope on which a ball of a green speed still stops: tan b = A / ((5/7) g) at its limit. */
     public static double steepestHeld(GreenSpeed speed) {
         return speed.deceleration() / ROLLING;
+    }
+
+    /** The steepest slope taken at its full value, as rise over run. */
+    public static double steepestPlayable(GreenSpeed speed) {
+        return STEEPEST_SHARE * steepestHeld(speed);
     }
 
     double deceleration() {

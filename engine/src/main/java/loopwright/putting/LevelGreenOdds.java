@@ -23,6 +23,7 @@ public final class LevelGreenOdds implements PuttingOdds {
     private final LevelPutt putt;
     private final double[] nodes;
     private final List<List<LevelPace>> paces;
+    private final double[] expectedAtNodes;
     private final FineTable expected;
     private final FineTable overshoot;
     private final FineTable[] probability;
@@ -36,7 +37,8 @@ public final class LevelGreenOdds implements PuttingOdds {
         nodes = LevelNodes.metres();
         paces = LevelNodes.paces(nodes, putt);
         PuttingOut solution = PuttingOut.of(paces);
-        expected = FineTable.of(nodes, solution.expected(), STEP_METRES);
+        expectedAtNodes = solution.expected();
+        expected = FineTable.of(nodes, expectedAtNodes, STEP_METRES);
         overshoot = FineTable.of(nodes, solution.overshoot(), STEP_METRES);
         probability = new FineTable[MOST_PUTTS];
         for (int k = 0; k < MOST_PUTTS; k++) {
@@ -79,6 +81,16 @@ public final class LevelGreenOdds implements PuttingOdds {
     /** The candidate paces from a node: what a player who needs one putt, or must not need three, chooses among. */
     public List<LevelPace> paces(int node) {
         return paces.get(node);
+    }
+
+    /** Expected putts after this one if a pace is played: the sum over its leaves. */
+    public double expectedAfter(LevelPace pace) {
+        return pace.expectedOverLeaves(expectedAtNodes);
+    }
+
+    /** The pace from a node that leads to fewest putts. */
+    public LevelPace bestPace(int node) {
+        return java.util.Collections.min(paces.get(node), java.util.Comparator.comparingDouble(this::expectedAfter));
     }
 
     /** The node nearest to a distance. */

@@ -10,6 +10,7 @@ public final class PolarLeaves {
     private double sum;
     private double sumX;
     private double sumY;
+    private double sumMetres;
 
     PolarLeaves(PolarNodes nodes) {
         this.nodes = nodes;
@@ -20,6 +21,7 @@ public final class PolarLeaves {
         sum += probability;
         sumX += probability * x;
         sumY += probability * y;
+        sumMetres += probability * nodes.metresTo(x, y);
         nodes.share(x, y, (node, share) -> weights[node] += probability * share);
     }
 
@@ -60,12 +62,17 @@ public final class PolarLeaves {
         return weights[i];
     }
 
-    /** Mean place of the misses; NaN where nothing misses. */
+    /** Mean place of the misses; 0 where nothing misses. */
     public double meanX() {
-        return sumX / sum;
+        return sum > 0 ? sumX / sum : 0;
     }
 
     public double meanY() {
-        return sumY / sum;
+        return sum > 0 ? sumY / sum : 0;
+    }
+
+    /** Mean distance left by the misses, metres; 0 where nothing misses. */
+    public double meanMetres() {
+        return sum > 0 ? sumMetres / sum : 0;
     }
 }

@@ -55,6 +55,11 @@ public final class PolarNodes {
         return holeY + metres(node) * Math.cos(bearing(node));
     }
 
+    /** Distance of a place from the hole. */
+    double metresTo(double x, double y) {
+        return Math.sqrt((x - holeX) * (x - holeX) + (y - holeY) * (y - holeY));
+    }
+
     /** Distance of a node from the hole. */
     public double metres(int node) {
         return node == 0 ? 0 : RINGS[(node - 1) / BEARINGS];

@@ -105,16 +105,17 @@ public final class SlopedGreenOdds {
     }
 
     private SlopedPace best(List<SlopedPace> choices) {
-        return java.util.Collections.min(choices, java.util.Comparator.comparingDouble(this::putts));
+        return java.util.Collections.min(choices, java.util.Comparator.comparingDouble(this::expectedPutts));
     }
 
-    private double putts(SlopedPace pace) {
+    /** Expected putts, this one included, if a pace of this green is played. */
+    public double expectedPutts(SlopedPace pace) {
         return 1 + pace.expectedOverLeaves(solution.expected());
     }
 
     private PuttAdvice advice(SlopedPace best, List<SlopedPace> choices) {
         double two = best.expectedOverLeaves(solution.probability(1));
-        return new PuttAdvice(best, choices, best.holed(), two, 1 - best.holed() - two, putts(best));
+        return new PuttAdvice(best, choices, best.holed(), two, 1 - best.holed() - two, expectedPutts(best));
     }
 
     /** The roll on this green, to trace a putt. */

@@ -2,12 +2,17 @@ package loopwright.boot;
 
 import loopwright.action.HandicapHistory;
 import loopwright.action.HandicapSums;
+import loopwright.action.PuttAdviser;
+import loopwright.action.PuttFitting;
 import loopwright.action.ReadCourse;
 import loopwright.action.ResultFile;
 import loopwright.action.RoundReviews;
 import loopwright.adapter.chart.ChartedCourses;
+import loopwright.adapter.chart.ChartedPutts;
 import loopwright.adapter.osm.OsmCourseFiles;
+import loopwright.adapter.table.JsonPlayerFiles;
 import loopwright.adapter.table.JsonResultFile;
+import loopwright.adapter.table.PuttCsv;
 import loopwright.adapter.table.RoundCsv;
 import loopwright.adapter.table.ScoreHistoryCsv;
 import loopwright.adapter.terrain.RasterTerrain;
@@ -16,6 +21,8 @@ import loopwright.cli.CourseListCommand;
 import loopwright.cli.CourseReadCommand;
 import loopwright.cli.HandicapVerb;
 import loopwright.cli.Loopwright;
+import loopwright.cli.PuttFitVerb;
+import loopwright.cli.PuttVerb;
 import loopwright.cli.RoundVerb;
 import loopwright.cli.Terminal;
 import loopwright.scoring.TourBaseline;
@@ -38,7 +45,14 @@ public final class Main {
         line.addSubcommand(new HandicapVerb(sums, history, results));
         line.addSubcommand(course(results));
         line.addSubcommand(new RoundVerb(new RoundReviews(new RoundCsv(), new TourBaseline()), results));
+        line.addSubcommand(putt(results));
         return line;
+    }
+
+    private static CommandLine putt(ResultFile results) {
+        PuttFitting fitting = new PuttFitting(new PuttCsv(), new JsonPlayerFiles());
+        return new CommandLine(new PuttVerb(new PuttAdviser(new ChartedPutts()), fitting, results))
+                .addSubcommand(new PuttFitVerb(fitting, results));
     }
 
     private static CommandLine course(ResultFile results) {
