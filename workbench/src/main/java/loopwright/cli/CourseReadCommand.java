@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
         name = "read",
         mixinStandardHelpOptions = true,
         description =
-                "Reads a course from a map file (OSM XML, GeoJSON with OSM golf keys, Overpass JSON; told by content)"
+                "Reads a course from a map file (OSM XML, OSM PBF, GeoJSON with OSM golf keys, Overpass JSON; told by content)"
                         + " and says what had to be assumed.")
 public final class CourseReadCommand implements Runnable {
     private final ReadCourse action;

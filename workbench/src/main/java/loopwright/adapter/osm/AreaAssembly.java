@@ -18,12 +18,19 @@ final class AreaAssembly {
 
     private final Site site;
     private final Collection<GreenFinder.Green> greens;
+    private final Set<String> greensOfOthers;
     private final Set<String> readAsTees;
     private final List<ImportRecord> records;
 
-    AreaAssembly(Site site, Collection<GreenFinder.Green> greens, Set<String> readAsTees, List<ImportRecord> records) {
+    AreaAssembly(
+            Site site,
+            Collection<GreenFinder.Green> greens,
+            Set<String> greensOfOthers,
+            Set<String> readAsTees,
+            List<ImportRecord> records) {
         this.site = site;
         this.greens = greens;
+        this.greensOfOthers = greensOfOthers;
         this.readAsTees = readAsTees;
         this.records = records;
     }
@@ -31,6 +38,8 @@ final class AreaAssembly {
     /** All areas in layer order, then by id. */
     List<Area> areas() {
         Set<String> played = greens.stream().map(GreenFinder.Green::areaId).collect(Collectors.toSet());
+        played.addAll(greensOfOthers);
+        played.addAll(greensOfOthers);
         List<Area> out = new ArrayList<>();
         Set<String> ids = new HashSet<>();
         for (SiteElement e : site.areas) {

@@ -5,44 +5,46 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import loopwright.action.CourseImport;
 import loopwright.action.ImportRecord;
 import loopwright.action.UserFault;
 import loopwright.course.Course;
 import loopwright.course.Hole;
 import loopwright.course.HoleSurvey;
-import loopwright.geo.LocalFrame;
 
 /** Builds a course from the elements of one candidate: lines, numbers, greens, tees, areas, trees, in this order. */
 final class CourseAssembler {
     private static final int MOST_HOLES = 99;
 
-    private final CourseCandidate candidate;
-    private final MapData data;
+    private final CourseLoop loop;
     private final String label;
     private final List<ImportRecord> records;
 
-    CourseAssembler(CourseCandidate candidate, MapData data, String label) {
-        this.candidate = candidate;
-        this.data = data;
+    CourseAssembler(CourseLoop loop, String label) {
+        this.loop = loop;
         this.label = label;
-        this.records = new ArrayList<>(data.records());
+        this.records = new ArrayList<>(loop.records());
     }
 
     CourseImport assemble() {
-        LocalFrame frame = new LocalFrame(candidate.centre());
-        Site site = new Site(candidate, data.elements(), frame, records);
-        List<HoleDraft> drafts = drafts(site);
+        Site site = loop.site();
+        List<HoleDraft> drafts = drafts();
         Map<HoleDraft, GreenFinder.Green> greens = GreenFinder.find(drafts, site, records);
-        TeeFinder tees = new TeeFinder(site, drafts, records);
+        TeeFinder tees = new TeeFinder(site, drafts, loop.others(), records);
         Map<Integer, List<TeeSpot>> spots = tees.find();
+        Set<String> greensOfOthers = loop.others().stream()
+                .flatMap(h -> GreenFinder.findMapped(h, site).stream())
+                .map(SiteElement::id)
+                .collect(Collectors.toSet());
         reportBoundary(site);
         Course course = new Course(
-                candidate.name(),
-                frame.origin(),
+                loop.name(),
+                site.frame.origin(),
                 site.boundary.map(SiteElement::getRegion),
                 site.boundary.isPresent(),
-                new AreaAssembly(site, greens.values(), tees.readAsTees(), records).areas(),
+                new AreaAssembly(site, greens.values(), greensOfOthers, tees.readAsTees(), records).areas(),
                 TreeReading.read(site, records),
                 drafts.stream().map(d -> hole(d, greens)).toList(),
                 TeeSets.of(spots, records));
@@ -52,24 +54,24 @@ final class CourseAssembler {
         return new CourseImport(course, records);
     }
 
-    private List<HoleDraft> drafts(Site site) {
-        List<HoleDraft> read = HoleLines.read(site, records);
-        if (read.isEmpty()) {
-            throw new UserFault(label + ": " + candidate.name() + " has no usable golf=hole line; draw each hole as a"
-                    + " line from its tee to its green, tagged golf=hole and ref=1, 2, ...");
+    private List<HoleDraft> drafts() {
+        if (loop.holes().isEmpty()) {
+            throw new UserFault(label + ": " + loop.name() + " has no usable golf=hole line and no tees and greens that"
+                    + " could be paired; draw each hole as a line from its tee to its green, tagged golf=hole and"
+                    + " ref=1, 2, ...");
         }
-        if (read.size() > MOST_HOLES) {
-            throw new UserFault(label + ": " + candidate.name() + " has " + read.size() + " golf=hole lines; a course"
-                    + " has 99 at most: cut out one course.");
+        if (loop.holes().size() > MOST_HOLES) {
+            throw new UserFault(label + ": " + loop.name() + " has "
+                    + loop.holes().size() + " golf=hole lines; a" + " course has 99 at most: cut out one course.");
         }
-        return HoleNumbers.number(read, records);
+        return HoleNumbers.number(loop.holes(), records);
     }
 
     private void reportBoundary(Site site) {
         if (site.boundary.isEmpty()) {
-            records.add(ShapeOddities.noBoundary(candidate));
+            records.add(ShapeOddities.noBoundary(loop.candidate()));
         } else {
-            records.add(ShapeOddities.boundaryGuessed(candidate));
+            records.add(ShapeOddities.boundaryGuessed(loop.candidate()));
         }
     }
 

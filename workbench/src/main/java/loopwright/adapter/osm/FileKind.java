@@ -10,6 +10,7 @@ import loopwright.action.UserFault;
 /** The format of a map file, told by its content and never by its name. */
 enum FileKind {
     OSM_XML,
+    OSM_PBF,
     GEOJSON,
     OVERPASS_JSON;
 
@@ -19,6 +20,9 @@ enum FileKind {
         byte[] head = head(file);
         if (head.length == 0) {
             throw new UserFault(file + " is empty; export or download the course again.");
+        }
+        if (OsmPbfSource.looksLike(head)) {
+            return OSM_PBF;
         }
         String text =
                 new String(head, StandardCharsets.UTF_8).replace("\uFEFF", "").stripLeading();
@@ -37,8 +41,8 @@ enum FileKind {
             throw new UserFault(file + " is JSON but neither GeoJSON (a \"features\" list) nor Overpass JSON (an"
                     + " \"elements\" list); export the course in one of these.");
         }
-        throw new UserFault(
-                file + " is no map file that can be read; accepted are OSM XML, GeoJSON and Overpass JSON.");
+        throw new UserFault(file + " is no map file that can be read; accepted are OSM XML, OSM PBF,"
+                + " GeoJSON and Overpass JSON (unpack .gz, .bz2 or .zip first).");
     }
 
     private static byte[] head(Path file) {

@@ -45,22 +45,28 @@ final class GreenFinder {
         return out;
     }
 
-    private static Green find(HoleDraft hole, Site site, List<ImportRecord> records) {
+    /** The mapped green at the end of a line: the smallest that holds it, else the nearest beside it. */
+    static Optional<SiteElement> findMapped(HoleDraft hole, Site site) {
         Place end = hole.line().end();
         List<SiteElement> greens = site.of(AreaKind.GREEN);
         Optional<SiteElement> here = greens.stream()
                 .filter(g -> g.getRegion().contains(end))
                 .min(Comparator.comparingDouble(g -> g.getRegion().areaSquareMetres()));
-        Optional<SiteElement> beside = here.or(() -> greens.stream()
+        return here.or(() -> greens.stream()
                 .filter(g -> g.getRegion().distanceTo(end) <= BESIDE_METRES)
                 .min(Comparator.comparingDouble(g -> g.getRegion().distanceTo(end))));
+    }
+
+    private static Green find(HoleDraft hole, Site site, List<ImportRecord> records) {
+        Place end = hole.line().end();
+        Optional<SiteElement> beside = findMapped(hole, site);
         if (beside.isEmpty()) {
             records.add(GreenOddities.noGreen(hole, site.frame.toLatLon(end)));
             Region circle = Region.circle(end, ASSUMED_RADIUS_METRES);
             return new Green("assumed/green-" + hole.getNumber(), circle, true, end);
         }
         SiteElement green = beside.get();
-        if (here.isEmpty()) {
+        if (!green.getRegion().contains(end)) {
             records.add(GreenOddities.endsBeside(hole, green, green.getRegion().distanceTo(end)));
         }
         return new Green(green.id(), green.getRegion(), false, holeLocation(hole, green.getRegion(), site, records));

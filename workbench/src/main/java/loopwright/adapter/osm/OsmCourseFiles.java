@@ -22,9 +22,8 @@ public final class OsmCourseFiles implements CourseFiles {
         if (own.isPresent()) {
             return CourseReader.read(file.toString(), data, own.get());
         }
-        List<CourseCandidate> candidates = CourseFinder.find(data.elements());
-        CourseCandidate chosen = candidates.get(chosen(candidates, choice, file));
-        return new CourseAssembler(chosen, data, file.toString()).assemble();
+        List<CourseLoop> loops = loops(data);
+        return new CourseAssembler(loops.get(chosen(loops, choice, file)), file.toString()).assemble();
     }
 
     @Override
@@ -37,11 +36,20 @@ public final class OsmCourseFiles implements CourseFiles {
                     1, course.name(), own.get().id(), course.holes().size()));
         }
         List<CourseListing> out = new ArrayList<>();
-        for (CourseCandidate c : CourseFinder.find(data.elements())) {
+        for (CourseLoop loop : loops(data)) {
             out.add(new CourseListing(
-                    out.size() + 1, c.name(), c.element(), (int) (c.holeLines() > 0 ? c.holeLines() : c.greens())));
+                    out.size() + 1,
+                    loop.name(),
+                    loop.candidate().element(),
+                    loop.holes().size()));
         }
         return out;
+    }
+
+    private static List<CourseLoop> loops(MapData data) {
+        return CourseFinder.find(data.elements()).stream()
+                .flatMap(c -> LoopFinder.find(c, data).stream())
+                .toList();
     }
 
     @Override
@@ -52,12 +60,13 @@ public final class OsmCourseFiles implements CourseFiles {
     private static MapData data(Path file) {
         return switch (FileKind.of(file)) {
             case OSM_XML -> OsmGraphReader.read(new OsmXmlSource(file), file.toString());
+            case OSM_PBF -> OsmGraphReader.read(new OsmPbfSource(file), file.toString());
             case OVERPASS_JSON -> OsmGraphReader.read(new OverpassSource(file), file.toString());
             case GEOJSON -> GeoJsonReader.read(file);
         };
     }
 
-    private static int chosen(List<CourseCandidate> all, CourseChoice choice, Path file) {
+    private static int chosen(List<CourseLoop> all, CourseChoice choice, Path file) {
         if (all.isEmpty()) {
             throw new UserFault(file + " holds no golf hole and no green; choose a file that contains the course.");
         }

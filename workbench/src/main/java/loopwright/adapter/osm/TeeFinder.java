@@ -31,16 +31,21 @@ final class TeeFinder {
 
     private final Site site;
     private final List<HoleDraft> holes;
+    /** These holes and those of other courses on the same ground, whose tees are not ours. */
+    private final List<HoleDraft> all;
+
     private final List<ImportRecord> records;
-    private final Map<Integer, List<TeeSpot>> spots = new LinkedHashMap<>();
+    private final Map<HoleDraft, List<TeeSpot>> spots = new LinkedHashMap<>();
     private final Set<String> readAsTees = new HashSet<>();
     private final Set<String> pointIds = new HashSet<>();
 
-    TeeFinder(Site site, List<HoleDraft> holes, List<ImportRecord> records) {
+    TeeFinder(Site site, List<HoleDraft> holes, List<HoleDraft> others, List<ImportRecord> records) {
         this.site = site;
         this.holes = holes;
+        this.all = new ArrayList<>(holes);
+        this.all.addAll(others);
         this.records = records;
-        holes.forEach(h -> spots.put(h.getNumber(), new ArrayList<>()));
+        holes.forEach(h -> spots.put(h, new ArrayList<>()));
     }
 
     /** Tees by hole number, longest first; every hole has at least one. */
@@ -64,7 +69,9 @@ final class TeeFinder {
                 .forEach(list -> list.sort(Comparator.comparingDouble(TeeSpot::lengthMetres)
                         .reversed()
                         .thenComparing(TeeSpot::id)));
-        return spots;
+        Map<Integer, List<TeeSpot>> out = new LinkedHashMap<>();
+        spots.forEach((hole, list) -> out.put(hole.getNumber(), list));
+        return out;
     }
 
     /** Ids of fairways that were read as forward tees. */
@@ -103,9 +110,9 @@ final class TeeFinder {
     }
 
     private void add(HoleDraft hole, String id, Place place, List<String> colours) {
-        List<TeeSpot> list = spots.get(hole.getNumber());
+        List<TeeSpot> list = spots.get(hole);
         if (list == null) {
-            throw new IllegalStateException("hole " + hole.getNumber() + " is not being read");
+            return;
         }
         list.add(new TeeSpot(id, place, colours, lengthFrom(hole.line(), place)));
     }
@@ -125,20 +132,21 @@ final class TeeFinder {
     /** By its number, unless that hole is far away; else by the start it holds, else by the nearest line of play. */
     private Optional<HoleDraft> holeOf(SiteElement tee, @org.jspecify.annotations.Nullable Region region) {
         Place at = region == null ? tee.anchor() : middle(region);
-        Optional<HoleDraft> nearest = holes.stream()
+        Optional<HoleDraft> nearest = all.stream()
                 .filter(h -> distance(h, region, at) <= REACH_METRES)
                 .min(Comparator.comparingDouble(h -> distance(h, region, at)));
-        OptionalInt ref = OsmNumbers.holeNumber(tee.map().get("ref"));
+        OptionalInt ref = HolesFromAreas.number(tee);
         if (ref.isEmpty()) {
             return nearest;
         }
-        Optional<HoleDraft> named = holes.stream()
-                .filter(h -> h.getNumber() == ref.getAsInt() && distance(h, region, at) <= REACH_METRES)
-                .findFirst();
+        Optional<HoleDraft> named = all.stream()
+                .filter(h -> h.number().equals(ref) && distance(h, region, at) <= REACH_METRES)
+                .min(Comparator.comparingDouble(h -> distance(h, region, at)));
         if (named.isPresent()) {
             return named;
         }
-        nearest.ifPresent(h -> records.add(TeeOddities.misnumbered(tee, ref.getAsInt(), h.getNumber())));
+        nearest.filter(spots::containsKey)
+                .ifPresent(h -> records.add(TeeOddities.misnumbered(tee, ref.getAsInt(), h.getNumber())));
         return nearest;
     }
 
@@ -161,9 +169,10 @@ final class TeeFinder {
         }
         Region region = fairway.getRegion();
         Place at = middle(region);
-        holes.stream()
+        all.stream()
                 .filter(h -> distance(h, region, at) <= REACH_METRES)
                 .min(Comparator.comparingDouble(h -> distance(h, region, at)))
+                .filter(spots::containsKey)
                 .ifPresent(h -> {
                     readAsTees.add(fairway.id());
                     records.add(TeeOddities.smallFairway(fairway, h.getNumber(), region.areaSquareMetres()));
@@ -177,7 +186,7 @@ final class TeeFinder {
      */
     private void addStart(HoleDraft hole) {
         Place start = hole.line().start();
-        List<TeeSpot> list = spots.getOrDefault(hole.getNumber(), List.of());
+        List<TeeSpot> list = spots.getOrDefault(hole, List.of());
         List<TeeSpot> here = list.stream()
                 .filter(s -> s.place().distanceTo(start) <= START_METRES && !readAsTees.contains(s.id()))
                 .toList();

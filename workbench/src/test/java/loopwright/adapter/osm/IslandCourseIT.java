@@ -60,6 +60,19 @@ class IslandCourseIT {
     }
 
     @Test
+    void pbfMadeFromTheXmlGivesTheSameCourseWhole(@TempDir Path folder) throws Exception {
+        Path pbf = Files.write(
+                folder.resolve("island.pbf"), TinyPbf.of(new OsmXmlSource(SharedFiles.course("island-18.osm"))));
+        Path first = folder.resolve("first.geojson");
+        Path second = folder.resolve("second.geojson");
+        files.write(read("island-18.osm").course(), first);
+        CourseImport fromPbf = files.read(pbf);
+        files.write(fromPbf.course(), second);
+        assertThat(second).hasSameTextualContentAs(first);
+        assertThat(fromPbf.records()).isEqualTo(read("island-18.osm").records());
+    }
+
+    @Test
     void theWrittenCourseReadsBackToTheSameBytes(@TempDir Path folder) throws Exception {
         Path first = folder.resolve("first.geojson");
         Path second = folder.resolve("second.geojson");
