@@ -39,6 +39,7 @@ final class HolesFromAreas {
     private final List<ImportRecord> records;
     private final List<SiteElement> fairways;
     private final Map<String, Way> ways = new HashMap<>();
+    private final Map<String, List<Region>> fairwaysByGreen = new HashMap<>();
 
     private HolesFromAreas(Site site, List<ImportRecord> records) {
         this.site = site;
@@ -231,13 +232,22 @@ final class HolesFromAreas {
         return out;
     }
 
+    private List<Region> fairwaysOf(SiteElement green) {
+        return fairwaysByGreen.computeIfAbsent(
+                green.id(),
+                id -> fairways.stream()
+                        .filter(f -> fits(f, green))
+                        .map(SiteElement::getRegion)
+                        .toList());
+    }
+
     private double bareMetres(Place from, Place to, SiteElement green) {
         double length = from.distanceTo(to);
         double bearing = from.bearingTo(to);
         double bare = 0;
         for (double d = STEP_METRES / 2; d < length; d += STEP_METRES) {
             Place at = from.along(bearing, d);
-            if (fairways.stream().noneMatch(f -> fits(f, green) && f.getRegion().contains(at))
+            if (fairwaysOf(green).stream().noneMatch(f -> f.contains(at))
                     && !green.getRegion().contains(at)) {
                 bare += STEP_METRES;
             }

@@ -11,6 +11,7 @@ import loopwright.action.CourseImport;
 import loopwright.action.CourseListing;
 import loopwright.action.ImportRecord;
 import loopwright.action.UserFault;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -20,6 +21,18 @@ class MunicipalCourseIT {
     private static final String TOWN = "municipal-27-town.osm.pbf";
 
     private final OsmCourseFiles files = new OsmCourseFiles();
+
+    private static @Nullable CourseImport eighteen;
+
+    /** Read once for all tests; a course does not change. */
+    private CourseImport eighteen() {
+        CourseImport read = eighteen;
+        if (read == null) {
+            read = files.read(SharedFiles.course(OSM), CourseChoice.numbered(1));
+            eighteen = read;
+        }
+        return read;
+    }
 
     @Test
     void listsAnEighteenAndANine() {
@@ -41,23 +54,23 @@ class MunicipalCourseIT {
     void isChosenByNameOrByNumber() {
         Path file = SharedFiles.course(OSM);
         assertThat(files.read(file, CourseChoice.numbered(2)).course().holes()).hasSize(9);
-        assertThat(files.read(file, CourseChoice.named(", 18")).course().holes()).hasSize(18);
+        assertThat(files.read(file, CourseChoice.named(", 18")).course().holes())
+                .hasSize(18);
     }
 
     @Test
     void reportsThatTheTeesOfHole15AreNumbered16() {
-        CourseImport found = files.read(SharedFiles.course(OSM), CourseChoice.numbered(1));
+        CourseImport found = eighteen();
         assertThat(of(found, "misnumbered tee"))
                 .extracting(ImportRecord::element)
                 .containsExactlyInAnyOrder("way/192584610", "way/192584611");
-        assertThat(of(found, "misnumbered tee")).allSatisfy(r -> assertThat(r.found())
-                .contains("ref=16")
-                .contains("hole 15"));
+        assertThat(of(found, "misnumbered tee"))
+                .allSatisfy(r -> assertThat(r.found()).contains("ref=16").contains("hole 15"));
     }
 
     @Test
     void everyHoleIsMarkedAsAProposal() {
-        CourseImport found = files.read(SharedFiles.course(OSM), CourseChoice.numbered(1));
+        CourseImport found = eighteen();
         assertThat(of(found, "proposed hole")).hasSize(27).allMatch(ImportRecord::warning);
         // holes 6, 11 and 16 of the eighteen are drawn without fairways from tees 126 to 186 yd away
         assertThat(found.course().holes().stream().filter(h -> h.par() == 3).map(h -> h.number()))

@@ -91,7 +91,8 @@ final class TinyPbf implements OsmVisitor {
     private byte[] file() throws IOException {
         Wire table = new Wire();
         strings.keySet().forEach(s -> table.bytes(1, s.getBytes(StandardCharsets.UTF_8)));
-        Wire dense = new Wire().bytes(1, ids.toBytes()).bytes(8, latitudes.toBytes()).bytes(9, longitudes.toBytes());
+        Wire dense =
+                new Wire().bytes(1, ids.toBytes()).bytes(8, latitudes.toBytes()).bytes(9, longitudes.toBytes());
         if (anyNodeTags) {
             dense.bytes(10, nodeTags.toBytes());
         }
@@ -116,7 +117,8 @@ final class TinyPbf implements OsmVisitor {
             packed.write(buffer, 0, deflater.deflate(buffer));
         }
         deflater.end();
-        byte[] blob = new Wire().number(2, statedSize).bytes(3, packed.toByteArray()).toBytes();
+        byte[] blob =
+                new Wire().number(2, statedSize).bytes(3, packed.toByteArray()).toBytes();
         byte[] header = new Wire().text(1, type).number(3, blob.length).toBytes();
         DataOutputStream data = new DataOutputStream(out);
         data.writeInt(header.length);
@@ -131,7 +133,7 @@ final class TinyPbf implements OsmVisitor {
         Wire varint(long value) {
             long left = value;
             while ((left & ~0x7FL) != 0) {
-                out.write((int) (left & 0x7F | 0x80));
+                out.write((int) ((left & 0x7F) | 0x80));
                 left >>>= 7;
             }
             out.write((int) left);
@@ -139,7 +141,7 @@ final class TinyPbf implements OsmVisitor {
         }
 
         Wire zigzag(long value) {
-            return varint(value << 1 ^ value >> 63);
+            return varint((value << 1) ^ (value >> 63));
         }
 
         Wire number(int field, long value) {
@@ -147,7 +149,7 @@ final class TinyPbf implements OsmVisitor {
         }
 
         Wire bytes(int field, byte[] value) {
-            varint((long) field << 3 | 2).varint(value.length);
+            varint(((long) field << 3) | 2).varint(value.length);
             out.writeBytes(value);
             return this;
         }

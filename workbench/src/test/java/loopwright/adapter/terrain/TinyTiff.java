@@ -224,7 +224,7 @@ final class TinyTiff {
                             ? new int[] {256}
                             : i % 200 == 199 ? new int[] {raw[i] & 0xFF, 256} : new int[] {raw[i] & 0xFF};
             for (int code : codes) {
-                bits = bits << 9 | code;
+                bits = (bits << 9) | code;
                 held += 9;
                 while (held >= 8) {
                     out.write((int) (bits >>> (held - 8)));
