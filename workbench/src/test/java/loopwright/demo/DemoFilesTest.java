@@ -9,6 +9,7 @@ import loopwright.action.CourseImport;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.course.Course;
 import loopwright.course.Hole;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,13 +20,20 @@ import org.junit.jupiter.params.provider.ValueSource;
  * {@code -Dloopwright.demo.write=true}, which writes them anew, and look at the pictures.
  */
 class DemoFilesTest {
-    @ParameterizedTest
-    @ValueSource(strings = {"course.geojson", "shots.csv", "putts.csv"})
-    void committedFilesAreWhatTheGeneratorWrites(String name, @TempDir Path folder) throws Exception {
+    @TempDir
+    static Path folder;
+
+    @BeforeAll
+    static void generate() throws Exception {
         if (Boolean.getBoolean("loopwright.demo.write")) {
             DemoFiles.writeAll(DemoFiles.committed());
         }
         DemoFiles.writeAll(folder);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"course.geojson", "shots.csv", "putts.csv"})
+    void committedFilesAreWhatTheGeneratorWrites(String name) {
         assertThat(DemoFiles.committed().resolve(name)).hasSameTextualContentAs(folder.resolve(name));
     }
 

@@ -160,7 +160,10 @@ final class DemoPlanting {
                     && boundary.distanceToEdge(place) > radius
                     && away > 23
                     && away < 62
-                    && avoid.stream().allMatch(r -> r.distanceTo(place) > radius + 2)
+                    && avoid.stream()
+                            // Far boxes are passed over: the exact distance costs a hundred times as much.
+                            .filter(r -> r.box().grown(radius + 2).contains(place.x(), place.y()))
+                            .allMatch(r -> r.distanceTo(place) > radius + 2)
                     && out.stream().allMatch(t -> t.place().distanceTo(place) > radius + t.crownRadiusMetres() + 5);
             if (standsWell) {
                 out.add(new Tree("tree/" + (out.size() + 1), place, radius, radius * random.nextDouble(2.4, 3.4)));

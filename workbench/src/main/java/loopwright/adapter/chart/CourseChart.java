@@ -52,6 +52,7 @@ final class CourseChart {
         double height = window.bottom() + MARGIN;
         List<Mark> marks = new ArrayList<>();
         List<Mark> ground = new ArrayList<>(new GroundLayers(view, window, 0.62).marks(course));
+        course.heights().ifPresent(h -> ground.addAll(new HeightContours(h, view, window).lines()));
         ground.addAll(holes());
         marks.add(new Mark.Window(Trace.rectangle(window), ground));
         marks.add(Mark.drawn(Pen.of(Ink.LINE, 0.6), Trace.rectangle(window)));
@@ -74,14 +75,19 @@ final class CourseChart {
         for (Hole hole : course.holes()) {
             out.addAll(Furniture.pennant(view.toSheet(hole.holeLocation()), 12));
         }
+        Lettering lettering = new Lettering(window.grown(-3));
         for (Hole hole : course.holes()) {
-            out.addAll(station(hole, room));
+            Extent box = stationBox(hole, room);
+            lettering.keepFree(box);
+            out.addAll(station(hole, box));
         }
+        course.heights().ifPresent(h -> new HeightContours(h, view, window).letter(lettering));
+        out.addAll(lettering.texts());
         return out;
     }
 
-    /** The hole's number in a small square, beside its tee or along its line where there is room. */
-    private List<Mark> station(Hole hole, LabelRoom room) {
+    /** The square for a hole's number, beside its tee or along its line where there is room. */
+    private Extent stationBox(Hole hole, LabelRoom room) {
         double length = hole.line().lengthMetres();
         List<Extent> candidates = new ArrayList<>();
         for (double share : new double[] {0, 0.08, 0.16, 0.3, 0.45}) {
@@ -94,7 +100,10 @@ final class CourseChart {
             candidates.add(square(on.polar(angle + Math.PI / 2, 15)));
             candidates.add(square(on.polar(angle - Math.PI / 2, 15)));
         }
-        Extent box = room.takeBest(candidates);
+        return room.takeBest(candidates);
+    }
+
+    private static List<Mark> station(Hole hole, Extent box) {
         Point c = box.centre();
         return List.of(
                 new Mark.Shape(List.of(Trace.rectangle(box)), Ink.PAPER, Pen.of(Ink.LINE, 0.9)),

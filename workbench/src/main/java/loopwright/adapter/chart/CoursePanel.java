@@ -33,7 +33,7 @@ final class CoursePanel {
                 + 2 * 26
                 + 46
                 + (course.holes().size() + 3) * ROW
-                + (kinds(course).size() + 2) * KEY_ROW
+                + (kinds(course).size() + 3) * KEY_ROW
                 + 110;
     }
 
@@ -159,6 +159,14 @@ final class CoursePanel {
         for (AreaKind kind : kinds(course)) {
             sample(kind);
         }
+        if (course.heights().isPresent()) {
+            Extent box = nextSample();
+            Trace line = Trace.line(
+                    new Point(box.left(), box.centre().y()),
+                    new Point(box.right(), box.centre().y()));
+            out.add(Mark.drawn(Pen.of(Ink.CONTOUR, 0.7).dashed(9.0, 2.5), line));
+            name("height of the ground, feet");
+        }
         if (course.boundary().isPresent()) {
             Extent box = nextSample();
             Trace edge = Trace.line(
@@ -183,7 +191,8 @@ final class CoursePanel {
         Extent box = nextSample();
         List<Trace> rings = List.of(Trace.rectangle(box));
         out.add(new Mark.Window(Trace.rectangle(box.grown(2)), new Lies(0.62, box.grown(3)).marks(kind, rings)));
-        name(words(kind));
+        boolean assumed = kind == AreaKind.GREEN && course.holes().stream().anyMatch(Hole::greenAssumed);
+        name(assumed ? "green (small circles: assumed)" : words(kind));
     }
 
     private Extent nextSample() {

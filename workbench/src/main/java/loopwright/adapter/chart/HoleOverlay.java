@@ -2,6 +2,7 @@ package loopwright.adapter.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import loopwright.action.HolePicture;
 import loopwright.action.HolePicture.Shot;
@@ -17,6 +18,7 @@ final class HoleOverlay {
     private final SheetView view;
     private final Extent window;
     private final Lettering lettering;
+    private final Optional<HeightContours> heights;
     private final List<Mark> marks = new ArrayList<>();
 
     HoleOverlay(HolePicture picture, SheetView view, Extent window) {
@@ -24,12 +26,15 @@ final class HoleOverlay {
         this.view = view;
         this.window = window;
         this.lettering = new Lettering(window.grown(-3));
+        this.heights = picture.course().heights().map(h -> new HeightContours(h, view, window));
     }
 
     /** Lines first, then the marks of aim and warning, then every text. What matters most is lettered first. */
     List<Mark> marks() {
         Point pin = view.toSheet(picture.hole().holeLocation());
         marks.addAll(new GroundLayers(view, window, detail()).marks(picture.course()));
+        heights.ifPresent(h -> marks.addAll(h.lines()));
+        heights.ifPresent(h -> marks.addAll(h.onGreen(picture.hole().green())));
         picture.strokes().ifPresent(f -> marks.addAll(new StrokesContours(f, view, window).lines()));
         playLine();
         picture.shots().forEach(this::outlines);
@@ -82,6 +87,7 @@ final class HoleOverlay {
         }
         ticks((at, words) -> lettering.besideIfFree(words, at, 7, FINE, Face.REGULAR, Ink.LINE));
         picture.strokes().ifPresent(f -> new StrokesContours(f, view, window).letter(lettering));
+        heights.ifPresent(h -> h.letter(lettering));
     }
 
     private void letterShot(Shot shot) {

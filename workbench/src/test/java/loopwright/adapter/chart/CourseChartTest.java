@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class CourseChartTest {
     private static final Drawing CHART = CourseChart.of(SyntheticCourse.twoHoles());
+    private static final Drawing DEMO = CourseChart.of(DemoCourse.create());
 
     @Test
     void everyTextLiesOnTheSheetAndOverNoOther() {
@@ -35,16 +36,13 @@ class CourseChartTest {
     @Test
     void saysWhichHolesNobodyHasLookedAt() {
         assertThat(Labels.of(CHART.marks()).stream().map(Mark.Label::text)).contains("unsurveyed: all holes");
-        assertThat(Labels.of(CourseChart.of(DemoCourse.create()).marks()).stream()
-                        .map(Mark.Label::text))
-                .noneMatch(t -> t.startsWith("unsurveyed"));
+        assertThat(Labels.of(DEMO.marks()).stream().map(Mark.Label::text)).noneMatch(t -> t.startsWith("unsurveyed"));
     }
 
     @Test
     void theDemoCourseIsLetteredWithoutOverlap() {
-        Drawing chart = CourseChart.of(DemoCourse.create());
-        List<Mark.Label> labels = Labels.of(chart.marks());
-        assertThat(labels).allMatch(l -> chart.sheet().grown(-12).contains(l.extent()));
+        List<Mark.Label> labels = Labels.of(DEMO.marks());
+        assertThat(labels).allMatch(l -> DEMO.sheet().grown(-12).contains(l.extent()));
         assertThat(Labels.listOverlaps(labels)).isEmpty();
     }
 
