@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import loopwright.action.CourseImport;
 import loopwright.action.ImportRecord;
 import loopwright.action.UserFault;
+import loopwright.course.Area;
 import loopwright.course.Course;
 import loopwright.course.Hole;
 import loopwright.course.HoleSurvey;
@@ -38,13 +39,21 @@ final class CourseAssembler {
                 .flatMap(h -> GreenFinder.findMapped(h, site).stream())
                 .map(SiteElement::id)
                 .collect(Collectors.toSet());
-        reportBoundary(site);
+        Optional<SiteElement> border = OutOfBoundsReading.findBorder(site, drafts);
+        if (border.isEmpty()) {
+            reportBoundary(site);
+        }
+        List<Area> areas = new ArrayList<>(
+                new AreaAssembly(site, greens.values(), greensOfOthers, tees.readAsTees(), records).areas());
+        border.ifPresent(b -> areas.removeIf(a -> a.id().equals(b.id())));
+        areas.addAll(OutOfBoundsReading.bands(site, drafts, records));
+        areas.sort(Comparator.comparing(Area::kind).thenComparing(Area::id));
         Course course = new Course(
                 loop.name(),
                 site.frame.origin(),
-                site.boundary.map(SiteElement::getRegion),
-                site.boundary.isPresent(),
-                new AreaAssembly(site, greens.values(), greensOfOthers, tees.readAsTees(), records).areas(),
+                border.or(() -> site.boundary).map(SiteElement::getRegion),
+                border.isEmpty() && site.boundary.isPresent(),
+                areas,
                 TreeReading.read(site, records),
                 drafts.stream().map(d -> hole(d, greens)).toList(),
                 TeeSets.of(spots, records));

@@ -105,7 +105,14 @@ final class ShapeMender {
         return new SiteElement(element, Optional.of(circle), Optional.empty(), anchor);
     }
 
+    /** A point that is given twice in a row counts once. */
     private List<Place> places(List<LatLon> points) {
-        return points.stream().map(frame::toPlace).toList();
+        List<Place> out = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            if (i == 0 || !points.get(i).equals(points.get(i - 1))) {
+                out.add(frame.toPlace(points.get(i)));
+            }
+        }
+        return out;
     }
 }

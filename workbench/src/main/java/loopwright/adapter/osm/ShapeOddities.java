@@ -108,6 +108,17 @@ final class ShapeOddities {
                 "Tag height=... and diameter_crown=... in metres.");
     }
 
+    static ImportRecord outOfBoundsLine(MapElement e, double widthMetres) {
+        return of(
+                "out of bounds as a line",
+                true,
+                e,
+                "This golf=out_of_bounds is a line; which side of it is out of bounds is not said.",
+                String.format(
+                        Locale.ROOT, "A band of %.0f m on the side away from the nearest hole is out.", widthMetres),
+                "Draw the border of the course as one closed way, or the part out of bounds as an area.");
+    }
+
     static ImportRecord noBoundary(CourseCandidate candidate) {
         return new ImportRecord(
                 "no boundary",

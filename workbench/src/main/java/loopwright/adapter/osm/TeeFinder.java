@@ -65,6 +65,7 @@ final class TeeFinder {
                 .forEach(this::addPoint);
         site.of(AreaKind.FAIRWAY).forEach(this::addSmallFairway);
         holes.forEach(this::addStart);
+        spots.replaceAll((hole, list) -> StatedLengths.withStated(hole, list, records));
         spots.values()
                 .forEach(list -> list.sort(Comparator.comparingDouble(TeeSpot::lengthMetres)
                         .reversed()

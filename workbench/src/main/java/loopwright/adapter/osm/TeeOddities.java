@@ -59,6 +59,37 @@ final class TeeOddities {
                 "Draw the tee as an area tagged golf=tee.");
     }
 
+    static ImportRecord lengthDiffers(HoleDraft hole, String dist, double lineMetres) {
+        return new ImportRecord(
+                "length differs from the line",
+                true,
+                hole.id(),
+                Optional.of(hole.where()),
+                String.format(
+                        Locale.ROOT,
+                        "Hole %d is tagged dist=%s, but its line is %.0f m long.",
+                        hole.getNumber(),
+                        dist,
+                        lineMetres),
+                "The line counts.",
+                "Check the line and the number; dist is in metres unless its unit is written out.");
+    }
+
+    static ImportRecord placedByLength(HoleDraft hole, String colour, double metres) {
+        return new ImportRecord(
+                "tee placed by its length",
+                true,
+                hole.id(),
+                Optional.of(hole.where()),
+                String.format(
+                        Locale.ROOT,
+                        "Hole %d is tagged dist:%s, and no tee of that name is mapped.",
+                        hole.getNumber(),
+                        colour),
+                String.format(Locale.ROOT, "The tee is %.0f m from the hole along the line.", metres),
+                "Draw the tee as an area tagged golf=tee and tee=" + colour + ".");
+    }
+
     static ImportRecord standsIn(String set, int hole, String standIn, TeeSpot spot) {
         return new ImportRecord(
                 "tee stands in",
