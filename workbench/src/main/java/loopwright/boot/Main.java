@@ -1,5 +1,6 @@
 package loopwright.boot;
 
+import loopwright.action.DrawHoles;
 import loopwright.action.HandicapHistory;
 import loopwright.action.HandicapSums;
 import loopwright.action.PuttAdviser;
@@ -8,6 +9,7 @@ import loopwright.action.ReadCourse;
 import loopwright.action.ResultFile;
 import loopwright.action.RoundReviews;
 import loopwright.adapter.chart.ChartedCourses;
+import loopwright.adapter.chart.ChartedHoles;
 import loopwright.adapter.chart.ChartedPutts;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.adapter.table.JsonPlayerFiles;
@@ -17,6 +19,7 @@ import loopwright.adapter.table.RoundCsv;
 import loopwright.adapter.table.ScoreHistoryCsv;
 import loopwright.adapter.terrain.RasterTerrain;
 import loopwright.cli.CourseCommand;
+import loopwright.cli.CourseDrawCommand;
 import loopwright.cli.CourseListCommand;
 import loopwright.cli.CourseReadCommand;
 import loopwright.cli.HandicapVerb;
@@ -59,6 +62,7 @@ public final class Main {
         ReadCourse read = new ReadCourse(new OsmCourseFiles(), new RasterTerrain(), new ChartedCourses(), results);
         return new CommandLine(new CourseCommand())
                 .addSubcommand(new CourseReadCommand(read))
+                .addSubcommand(new CourseDrawCommand(read, new DrawHoles(new ChartedHoles())))
                 .addSubcommand(new CourseListCommand(read));
     }
 }
