@@ -43,7 +43,10 @@ class PuttingFitTest {
         PuttingFit few = PuttingFit.of(record(new SplittableRandom(1), 20, true), PRIOR, USUAL);
         PuttingFit many = PuttingFit.of(record(new SplittableRandom(1), 300, true), PRIOR, USUAL);
         assertThat(many.direction().assumedShare()).isLessThan(few.direction().assumedShare());
-        assertThat(many.pace().assumedShare()).isLessThan(0.05);
+        // some 150 leaves give log pace an error of 1 / sqrt(300) = 0.06 against 0.30 before: a share of 0.04, more as
+        // the habit of length is
+        // fitted too
+        assertThat(many.pace().assumedShare()).isLessThan(0.1);
     }
 
     @Test
@@ -60,6 +63,25 @@ class PuttingFitTest {
         // the skill keeps the two parts so that together they are the direction spread again
         assertThat(fit.skill().directionSdRadians()).isCloseTo(fit.direction().value(), within(1e-12));
         assertThat(fit.skill().startLineSdRadians()).isLessThan(fit.direction().value());
+    }
+
+    @Test
+    void aHabitOfLeavingItShortIsTakenForAHabitAndNotForSpread() {
+        RandomGenerator random = new SplittableRandom(21);
+        LevelPutt truth = new LevelPutt(DIRECTION, PACE, Anchors.TEN_FEET.deceleration());
+        List<LoggedPutt> putts = new ArrayList<>();
+        for (int i = 0; i < 300; i++) {
+            double metres = 1 + 9 * random.nextDouble();
+            double overshoot = 0.94 * (metres + USUAL.bestOvershootMetres(metres)) - metres;
+            double left = truth.play(metres, overshoot, random.nextGaussian(), random.nextGaussian());
+            putts.add(
+                    left == 0
+                            ? LoggedPutt.holed(metres)
+                            : LoggedPutt.missed(metres, Math.max(Cup.RADIUS_METRES, left)));
+        }
+        PuttingFit fit = PuttingFit.of(putts, PRIOR, USUAL);
+        assertThat(fit.length().value()).isBetween(-0.09, -0.02);
+        assertThat(fit.length().high()).isNegative();
     }
 
     @Test

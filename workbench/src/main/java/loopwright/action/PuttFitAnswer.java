@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param level score level of the prior
  * @param directionDegrees spread of direction, start line and reading as one
  * @param pacePercent spread of the roll in per cent of the intended roll
+ * @param lengthPercent how much farther than the best pace of the level he rolls it, per cent; below 0: short
  * @param startLineDegrees the start line alone; none without a straight-putt drill
  * @param readingPercent spread of the read break in per cent of the break; {@code readingMeasured} false: the prior's share
  * @param halfHoledFeet from where every second putt drops, on a green of ordinary slope
@@ -20,6 +21,7 @@ public record PuttFitAnswer(
         double level,
         Estimate directionDegrees,
         Estimate pacePercent,
+        Estimate lengthPercent,
         @Nullable Estimate startLineDegrees,
         double readingPercent,
         boolean readingMeasured,

@@ -55,6 +55,7 @@ public final class PuttFitting {
                 level,
                 degrees(fit.direction()),
                 percent(fit.pace()),
+                percent(fit.length()),
                 fit.findStartLine().map(PuttFitting::degrees).orElse(null),
                 100 * fit.skill().readingSd(),
                 fit.findStartLine().isPresent(),

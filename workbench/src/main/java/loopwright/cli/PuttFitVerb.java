@@ -98,10 +98,7 @@ public final class PuttFitVerb implements Runnable {
 
     private void say(PuttFitAnswer a) {
         print(String.format(
-                Locale.ROOT,
-                "%d putts, prior of a %.0f-golfer; in brackets the 90 %% interval.",
-                a.putts(),
-                a.level()));
+                Locale.ROOT, "%d putts, prior of level %.0f; in brackets the 90 %% interval.", a.putts(), a.level()));
         print("Direction, start line and reading as one: " + estimate(a.directionDegrees(), "degrees") + ".");
         Estimate start = a.startLineDegrees();
         if (start != null) {
@@ -112,6 +109,7 @@ public final class PuttFitVerb implements Runnable {
                     + " (column drill = yes); the split is assumed.");
         }
         print("Pace: " + estimate(a.pacePercent(), "% of the roll") + ".");
+        print(habit(a.lengthPercent()));
         print(String.format(
                 Locale.ROOT,
                 "On an average green every second putt drops from %.1f ft; from %.0f ft it takes two putts on average.",
@@ -127,6 +125,15 @@ public final class PuttFitVerb implements Runnable {
                     m.shortOf(),
                     m.past()));
         }
+    }
+
+    private static String habit(Estimate e) {
+        String doubt = String.format(Locale.ROOT, "%.1f %% (%.1f to %.1f)", e.value(), e.low(), e.high());
+        if (e.low() <= 0 && e.high() >= 0) {
+            return "Length: no habit of leaving it short or running it past can be told, " + doubt + ".";
+        }
+        return "Length: rolls it " + (e.value() > 0 ? "farther" : "less far") + " than the best pace of the level, "
+                + doubt + "; the plan assumes this can be put right.";
     }
 
     private static String estimate(Estimate e, String unit) {

@@ -130,6 +130,26 @@ class PuttIT {
         assertThat(run.out()).contains("Start line alone");
     }
 
+    /** The invented player's putts come from another model than the fit's: 1.75 degrees, 8.5 %, always meant 1.3 ft past. */
+    @Test
+    void theDemoPuttsGiveBackWhatTheyWereMadeWith() throws IOException {
+        Path file = folder.resolve("fit.json");
+        Path putts = Path.of("..", "demo", "putts.csv");
+        Typed run = Typed.run("putt", "fit", "--putts", putts.toString(), "--level", "85", "--json", file.toString());
+        assertThat(run.exitCode()).isZero();
+        JsonNode fit = new ObjectMapper().readTree(file.toFile());
+        // the 90 % interval of this one seeded record
+        assertThat(1.75)
+                .isBetween(
+                        fit.at("/directionDegrees/low").asDouble(),
+                        fit.at("/directionDegrees/high").asDouble());
+        assertThat(8.5)
+                .isBetween(
+                        fit.at("/pacePercent/low").asDouble(),
+                        fit.at("/pacePercent/high").asDouble());
+        assertThat(fit.at("/lengthPercent/value").asDouble()).isPositive();
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
