@@ -2,6 +2,7 @@ package loopwright.boot;
 
 import loopwright.action.DrawHoles;
 import loopwright.action.HandicapHistory;
+import loopwright.action.FlyShot;
 import loopwright.action.HandicapSums;
 import loopwright.action.PuttAdviser;
 import loopwright.action.PuttFitting;
@@ -11,6 +12,7 @@ import loopwright.action.RoundReviews;
 import loopwright.adapter.chart.ChartedCourses;
 import loopwright.adapter.chart.ChartedHoles;
 import loopwright.adapter.chart.ChartedPutts;
+import loopwright.adapter.chart.ChartedFlights;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.adapter.table.JsonPlayerFiles;
 import loopwright.adapter.table.JsonResultFile;
@@ -22,6 +24,7 @@ import loopwright.cli.CourseCommand;
 import loopwright.cli.CourseDrawCommand;
 import loopwright.cli.CourseListCommand;
 import loopwright.cli.CourseReadCommand;
+import loopwright.cli.FlightVerb;
 import loopwright.cli.HandicapVerb;
 import loopwright.cli.Loopwright;
 import loopwright.cli.PuttFitVerb;
@@ -49,6 +52,7 @@ public final class Main {
         line.addSubcommand(course(results));
         line.addSubcommand(new RoundVerb(new RoundReviews(new RoundCsv(), new TourBaseline()), results));
         line.addSubcommand(putt(results));
+        line.addSubcommand(new FlightVerb(new FlyShot(new ChartedFlights()), results));
         return line;
     }
 
