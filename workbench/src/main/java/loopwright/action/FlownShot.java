@@ -11,8 +11,10 @@ import loopwright.flight.FlightPoint;
  * @param flight to the first touch of the ground
  * @param path points of the flight, a tenth of a second apart
  * @param runMetres bounce and roll along the travel; negative: it came back
+ * @param gustMetres how far one standard deviation of gusts along the wind moves the landing, 0 in a steady wind
  */
-public record FlownShot(ShotQuestion question, Flight flight, List<FlightPoint> path, double runMetres) {
+public record FlownShot(
+        ShotQuestion question, Flight flight, List<FlightPoint> path, double runMetres, double gustMetres) {
     public FlownShot {
         path = List.copyOf(path);
     }

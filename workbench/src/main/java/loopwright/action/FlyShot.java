@@ -6,6 +6,7 @@ import loopwright.flight.BallFlight;
 import loopwright.flight.Breeze;
 import loopwright.flight.Flight;
 import loopwright.flight.FlightSetting;
+import loopwright.flight.Wind;
 import loopwright.ground.RunWorkspace;
 import loopwright.ground.Touchdown;
 
@@ -35,11 +36,20 @@ public final class FlyShot {
                     q.landingMetres()));
         }
         BallFlight fine = new BallFlight(setting, PATH_STEP_SECONDS);
-        return new FlownShot(q, flight, fine.trace(q.launch(), q.landingMetres()), run(q, flight));
+        return new FlownShot(q, flight, fine.trace(q.launch(), q.landingMetres()), run(q, flight), gust(q, flight));
     }
 
     public void draw(FlownShot shot, Path target) {
         pictures.drawFlight(shot, target);
+    }
+
+    private static double gust(ShotQuestion q, Flight flight) {
+        Wind mean = q.day().wind();
+        Wind stronger =
+                Wind.steady(mean.speedMetresPerSecond() + mean.gustSdMetresPerSecond(), mean.fromBearingRadians());
+        FlightSetting setting = FlightSetting.of(q.day().air(), stronger.along(q.bearingRadians()));
+        Flight gusty = new BallFlight(setting).fly(q.launch(), q.landingMetres());
+        return Math.hypot(gusty.forwardMetres() - flight.forwardMetres(), gusty.rightMetres() - flight.rightMetres());
     }
 
     private static double run(ShotQuestion q, Flight flight) {

@@ -20,6 +20,7 @@ record FlightReport(
         double forwardYards,
         double finishDegrees,
         double headingDegrees,
+        double gustYards,
         String surface,
         double airDensityKgPerCubicMetre,
         String note) {
@@ -43,6 +44,7 @@ record FlightReport(
                 yards(flight.forwardMetres()),
                 round(Math.toDegrees(flight.directionRadians())),
                 round(Math.toDegrees(flight.headingRadians())),
+                yards(shot.gustMetres()),
                 surface,
                 Math.rint(shot.question().day().air().densityKgPerCubicMetre() * 1e4) / 1e4,
                 NOTE);

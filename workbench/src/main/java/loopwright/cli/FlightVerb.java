@@ -205,6 +205,12 @@ public final class FlightVerb implements Callable<Integer> {
                 r.landingMph(),
                 r.landingRpm()));
         out.println(String.format(Locale.ROOT, "Air density %.4f kg/m3.", r.airDensityKgPerCubicMetre()));
+        if (r.gustYards() > 0) {
+            out.println(String.format(
+                    Locale.ROOT,
+                    "Gusts move the landing by %.1f yd from shot to shot (one standard deviation).",
+                    r.gustYards()));
+        }
         if (!remark.isEmpty()) {
             out.println(remark);
         }
