@@ -3,6 +3,11 @@ package loopwright.flight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import loopwright.ground.BounceAndRoll;
+import loopwright.ground.Firmness;
+import loopwright.ground.RunWorkspace;
+import loopwright.ground.Surface;
+import loopwright.ground.Touchdown;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -128,6 +133,24 @@ class BallFlightReferenceTest {
         double after = yards(fly(launch(183, 11, 2200)));
         // published: +13 to +15 yd with one ball; coefficient sets give 9 to 14 of carry, run differs by less than 2
         assertThat(after - before).isBetween(8.0, 18.0);
+    }
+
+    @Test
+    void totalsOnAFairway() {
+        // the average drive: 289.7 yd published (from memory), 275 to 305 allowed; the distance standard: at most 317 +
+        // 3 yd is a
+        // rule, and conforming tour balls come near it
+        assertThat(total(AVERAGE_DRIVE, Firmness.FIRM)).isBetween(275.0, 305.0);
+        assertThat(total(AVERAGE_DRIVE, Firmness.ORDINARY)).isBetween(275.0, 305.0);
+        assertThat(total(launch(176, 10, 2520), Firmness.ORDINARY)).isBetween(300.0, 320.0);
+        assertThat(total(launch(176, 10, 2520), Firmness.FIRM)).isBetween(300.0, 320.0);
+    }
+
+    private static double total(Launch launch, Firmness firmness) {
+        Flight f = fly(launch);
+        Touchdown touch = new Touchdown(f.speedMetresPerSecond(), f.descentRadians(), 0, f.spinRadiansPerSecond());
+        BounceAndRoll ground = new BounceAndRoll(firmness, DayConditions.ORDINARY_GREEN_RESISTANCE);
+        return yards(f) + ground.planeRunMetres(touch, Surface.FAIRWAY, 0, new RunWorkspace()) / YARD;
     }
 
     @Test
