@@ -1,7 +1,6 @@
 package loopwright.boot;
 
 import loopwright.action.DrawHoles;
-import loopwright.action.HandicapHistory;
 import loopwright.action.FlyShot;
 import loopwright.action.HandicapHistory;
 import loopwright.action.HandicapSums;
@@ -11,9 +10,8 @@ import loopwright.action.ReadCourse;
 import loopwright.action.ResultFile;
 import loopwright.action.RoundReviews;
 import loopwright.adapter.chart.ChartedCourses;
-import loopwright.adapter.chart.ChartedHoles;
-import loopwright.adapter.chart.ChartedPutts;
 import loopwright.adapter.chart.ChartedFlights;
+import loopwright.adapter.chart.ChartedHoles;
 import loopwright.adapter.chart.ChartedPutts;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.adapter.table.JsonPlayerFiles;
