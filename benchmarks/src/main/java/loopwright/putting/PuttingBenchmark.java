@@ -16,8 +16,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * What a putt costs: the full error model of one putt on a slope (limit 2 ms), a green's whole table (limit 1 s), the level table, one look-up; and as
- * baseline the same putt by rolling 10,000 balls with fresh draws.
+ * What a putt costs: the full error model of one putt on a slope (limit 2 ms), a green's whole table (limit 1 s), the
+ * level table, one look-up; and as baseline the same putt by rolling 10,000 balls with fresh draws.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)

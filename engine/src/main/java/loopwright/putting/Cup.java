@@ -35,8 +35,8 @@ public final class Cup {
     }
 
     /**
-     * Whether a ball drops that passes the centre at an offset with a square of the speed there: it must cross the rim, and the rim speed,
-     * by 2 a times half the chord greater in the square, must not be too fast.
+     * Whether a ball drops that passes the centre at an offset with a square of the speed there: it must cross the rim,
+     * and the rim speed, by 2 a times half the chord greater in the square, must not be too fast.
      */
     static boolean drops(double speedSquared, double deceleration, double offsetMetres) {
         if (offsetMetres >= RADIUS_METRES) {

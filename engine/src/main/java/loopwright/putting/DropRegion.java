@@ -6,9 +6,10 @@ import java.util.List;
 /**
  * The set of start directions and energies that drop, cut into small patches in speed and offset at the rim.
  *
- * <p>In speed u a patch is a Gauss-Legendre point, in offset b one of six slices of the width {@link Cup} allows at u. The chance that a stroke falls
- * into a patch is p(E) |dE/du - (dE/db) (ds/du) / (ds/db)| du [Phi(s2) - Phi(s1)], s the start direction at the slice's two edges: the change of
- * variables from (direction, energy) to (b, u), with the direction integrated exactly.
+ * <p>In speed u a patch is a Gauss-Legendre point, in offset b one of six slices of the width {@link Cup} allows at u.
+ * The chance that a stroke falls into a patch is p(E) |dE/du - (dE/db) (ds/du) / (ds/db)| du [Phi(s2) - Phi(s1)], s the
+ * start direction at the slice's two edges: the change of variables from (direction, energy) to (b, u), with the
+ * direction integrated exactly.
  */
 final class DropRegion {
     private static final int SLICES = 6;

@@ -6,13 +6,15 @@ import java.util.List;
 /**
  * Rolls a ball over a sloped green, past or into reach of the hole, until it stops.
  *
- * <p>Rolling without slipping on a slope s = (s_x, s_y): dv/dt = -A v / |v| - (5/7) g s / (1 + |s|^2), A = a / sqrt(1 + |s|^2) with a the
- * {@link GreenSpeed}'s deceleration; 5/7 is the solid sphere's share (Penner, Can. J. Phys. 80 (2002) 83-96; Cross, Eur. J. Phys. 45 (2024)
- * 035002). Distances are taken in plan; on 4 % of slope that shortens a roll by 0.08 %. The push with which a ball starts skidding is part of the speed: the speed here is that of a ball rolling.
+ * <p>Rolling without slipping on a slope s = (s_x, s_y): dv/dt = -A v / |v| - (5/7) g s / (1 + |s|^2), A = a / sqrt(1 +
+ * |s|^2) with a the {@link GreenSpeed}'s deceleration; 5/7 is the solid sphere's share (Penner, Can. J. Phys. 80 (2002)
+ * 83-96; Cross, Eur. J. Phys. 45 (2024) 035002). Distances are taken in plan; on 4 % of slope that shortens a roll by
+ * 0.08 %. The push with which a ball starts skidding is part of the speed: the speed here is that of a ball rolling.
  *
- * <p>Runge-Kutta 4 with steps of {@code stepSeconds}, shorter towards the end (at most a third of the time to stop); below 0.05 m/s the
- * rest (about 3 mm) is drawn straight. Steps of 0.15 s are within 2 mm of steps of 0.01 s (see GreenRollPropertyTest). Where the slope
- * would hold a ball no longer ((5/7) g s at least A) it is taken as 0.92 of the slope that just does, so that every ball stops.
+ * <p>Runge-Kutta 4 with steps of {@code stepSeconds}, shorter towards the end (at most a third of the time to stop);
+ * below 0.05 m/s the rest (about 3 mm) is drawn straight. Steps of 0.15 s are within 3 mm of steps of 0.01 s (see
+ * GreenRollPropertyTest). Where the slope would hold a ball no longer ((5/7) g s at least A) it is taken as 0.92 of the
+ * slope that just does, so that every ball stops.
  */
 public final class GreenRoll {
     static final double STEP_SECONDS = 0.15;
@@ -82,8 +84,9 @@ public final class GreenRoll {
     }
 
     /**
-     * Runs time backwards from a place at the rim, where the ball arrives with a speed on a bearing, until it was {@code metres} from the hole.
-     * With w = -v the motion is the same with the drag turned round. The workspace then holds the place and w.
+     * Runs time backwards from a place at the rim, where the ball arrives with a speed on a bearing, until it was {@code
+     * metres} from the hole. With w = -v the motion is the same with the drag turned round. The workspace then holds the
+     * place and w.
      */
     void traceBack(double x, double y, double speed, double bearing, double metres, RollWorkspace ball) {
         ball.start(x, y, -speed * Math.sin(bearing), -speed * Math.cos(bearing));
@@ -160,7 +163,10 @@ public final class GreenRoll {
         ball.settle(this);
     }
 
-    /** The places of a ball about every {@code metresApart} from start to rest, as if the hole were covered: x and y in turn. */
+    /**
+     * The places of a ball about every {@code metresApart} from start to rest, as if the hole were covered: x and y in
+     * turn.
+     */
     public List<double[]> trace(double x, double y, double bearing, double speed, double metresApart) {
         List<double[]> places = new ArrayList<>();
         RollWorkspace ball = new RollWorkspace(x, y);

@@ -1,13 +1,13 @@
 package loopwright.putting;
 
 /**
- * All putts from one place that drop, by their speed and offset where they meet the rim: start direction (from the line ball to hole,
- * + right) and start energy (square of the start speed).
+ * All putts from one place that drop, by their speed and offset where they meet the rim: start direction (from the line
+ * ball to hole, + right) and start energy (square of the start speed).
  *
- * <p>Found by running time backwards from the rim ({@link GreenRoll#traceBack}) and turning the bearing of arrival until the path comes
- * from the ball: unlike a search forwards this has no trouble with balls that just die at the hole. Ten speeds from
- * 0.1 m/s (about 1 cm of roll left) to the fastest that drops, three offsets; between them cubic in speed, parabolic in offset. Slower balls start on
- * the slowest's line, their energy less by the lacking square of the speed.
+ * <p>Found by running time backwards from the rim ({@link GreenRoll#traceBack}) and turning the bearing of arrival until
+ * the path comes from the ball: unlike a search forwards this has no trouble with balls that just die at the hole. Ten
+ * speeds from 0.1 m/s (about 1 cm of roll left) to the fastest that drops, three offsets; between them cubic in speed,
+ * parabolic in offset. Slower balls start on the slowest's line, their energy less by the lacking square of the speed.
  */
 final class HoleLines {
     static final double SLOWEST = 0.1;
@@ -83,7 +83,10 @@ final class HoleLines {
         arrival = bearing;
     }
 
-    /** Close to the steepest slope that holds a ball some slow arrivals have no findable way back: the next faster one stands in. */
+    /**
+     * Close to the steepest slope that holds a ball some slow arrivals have no findable way back: the next faster one
+     * stands in.
+     */
     private void drawOn(int line, int k) {
         start[line][k] = start[line][k + 1];
         energy[line][k] = energy[line][k + 1] - (speed(k + 1) * speed(k + 1) - speed(k) * speed(k));
@@ -123,8 +126,8 @@ final class HoleLines {
     }
 
     /**
-     * By how much the path that arrives on a bearing comes from a place turned about the hole; its start is kept relative to where it
-     * came from, so that a small remaining turn does no harm.
+     * By how much the path that arrives on a bearing comes from a place turned about the hole; its start is kept
+     * relative to where it came from, so that a small remaining turn does no harm.
      */
     private double errorAt(int line, int k, double bearing) {
         double aside = (line - 1) * ASIDE;

@@ -3,9 +3,10 @@ package loopwright.putting;
 /**
  * How likely {@link LevelPutt} is to miss and stop at a given distance from the hole, per metre of that distance.
  *
- * <p>The ball stops at the distance l on the circle round the hole; with the direction error e and the roll L that lead to the
- * point at angle f (from straight past the hole), the density is the integral over f of p(e) p(L) l / L. On the far side the arc that
- * would have dropped on its way is left out: offsets b with 1.63 (1 - (b / R)^2) at least sqrt(2 a l).
+ * <p>The ball stops at the distance l on the circle round the hole; with the direction error e and the roll L that lead
+ * to the point at angle f (from straight past the hole), the density is the integral over f of p(e) p(L) l / L. On the
+ * far side the arc that would have dropped on its way is left out: offsets b with 1.63 (1 - (b / R)^2) at least sqrt(2 a
+ * l).
  */
 final class LeaveDensity {
     private LeaveDensity() {}

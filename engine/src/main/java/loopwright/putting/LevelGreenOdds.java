@@ -6,13 +6,14 @@ import java.util.List;
  * The odds of one player on a level green: of every distance the chance of one, two, three and more putts, with several
  * paces to choose from, solved together.
  *
- * <p>V(d) = min over paces of 1 + E[V(distance left)], V = 1 inside the hole's radius, where one putt is what
- * {@link LevelPutt} plays. The distances are nodes (5 cm apart to 3 m, then 4 % apart to 61 m); each pace's misses
- * are integrated over the two normal errors once ({@link LevelPace}) and shared between nodes; the fixed point is reached by sweeps in
- * ascending distance. A fine table (2 cm) answers in a few nanoseconds. Beyond 61 m the last interval is drawn on.
+ * <p>V(d) = min over paces of 1 + E[V(distance left)], V = 1 inside the hole's radius, where one putt is what {@link
+ * LevelPutt} plays. The distances are nodes (5 cm apart to 3 m, then 4 % apart to 61 m); each pace's misses are
+ * integrated over the two normal errors once ({@link LevelPace}) and shared between nodes; the fixed point is reached by
+ * sweeps in ascending distance. A fine table (2 cm) answers in a few nanoseconds. Beyond 61 m the last interval is drawn
+ * on.
  *
- * <p>On a green whose slope nobody measured this stands in for the real green: no break is claimed, and what reading costs
- * on average is part of the player's direction spread ({@link PuttingSkill#directionSdRadians}).
+ * <p>On a green whose slope nobody measured this stands in for the real green: no break is claimed, and what reading
+ * costs on average is part of the player's direction spread ({@link PuttingSkill#directionSdRadians}).
  */
 public final class LevelGreenOdds implements PuttingOdds {
     /** Putts are told apart up to this many; the last one holds "this many or more". */

@@ -3,10 +3,10 @@ package loopwright.putting;
 /**
  * Integrates one pace from one distance over the two normal errors of {@link LevelPutt}.
  *
- * <p>The start direction is cut where the path leaves the hole and integrated by Gauss-Legendre panels up to five standard deviations; for each
- * direction the rolls that miss are integrated by panels on either side of those that drop ({@link HoledChance}). A leave between two nodes is shared by distance,
- * so that the mean distance left is kept. The mass beyond five deviations (6e-7) is shared in
- * proportion.
+ * <p>The start direction is cut where the path leaves the hole and integrated by Gauss-Legendre panels up to five
+ * standard deviations; for each direction the rolls that miss are integrated by panels on either side of those that drop
+ * ({@link HoledChance}). A leave between two nodes is shared by distance, so that the mean distance left is kept. The
+ * mass beyond five deviations (6e-7) is shared in proportion.
  */
 final class LevelPaceIntegral {
     private static final double DEVIATIONS = HoledChance.DEVIATIONS;

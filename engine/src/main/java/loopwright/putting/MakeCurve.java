@@ -3,9 +3,10 @@ package loopwright.putting;
 /**
  * A published form of the chance to hole a putt as a function of its length, with free parameters.
  *
- * <p>Sources: A. Gelman and D. Nolan, "A probability model for golf putting", Teaching Statistics 24 (2002) 93-95, and the Stan case
- * study "Model building and expansion for golf putting" (A. Gelman, 2019, rev. 2023), with M. Broadie's data. R = 2.125 in is the
- * hole's radius, r = 0.84 in the ball's, x the distance in feet (the forms are published in feet).
+ * <p>Sources: A. Gelman and D. Nolan, "A probability model for golf putting", Teaching Statistics 24 (2002) 93-95, and
+ * the Stan case study "Model building and expansion for golf putting" (A. Gelman, 2019, rev. 2023), with M. Broadie's
+ * data. R = 2.125 in is the hole's radius, r = 0.84 in the ball's, x the distance in feet (the forms are published in
+ * feet).
  */
 public enum MakeCurve {
     /** P = 1 / (1 + exp(-(a + b x))). */

@@ -14,9 +14,9 @@ import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
 /**
  * Fits a {@link MakeCurve} to putts counted by distance, by greatest likelihood.
  *
- * <p>Two likelihoods. Binomial: made ~ Binomial(tries, P). With excess: rate ~ N(P, sqrt(P (1 - P) / tries + e^2)), where e is one more
- * free parameter for what the form misses; with over a million putts the binomial is so sharp that a slightly wrong
- * form has several optima (the Stan case study's own finding), so large data need the second.
+ * <p>Two likelihoods. Binomial: made ~ Binomial(tries, P). With excess: rate ~ N(P, sqrt(P (1 - P) / tries + e^2)),
+ * where e is one more free parameter for what the form misses; with over a million putts the binomial is so sharp that a
+ * slightly wrong form has several optima (the Stan case study's own finding), so large data need the second.
  */
 public final class MakeCurveFit {
     private static final double EDGE = 1e-12;

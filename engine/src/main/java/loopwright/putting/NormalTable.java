@@ -1,8 +1,9 @@
 package loopwright.putting;
 
 /**
- * The standard normal distribution function from a table: cubic between steps of 1/32 with the exact density as slope; within
- * 1e-8 of the true value (NormalTableTest). The library's own is some fifty times slower, and the odds ask for it thousands of times a putt.
+ * The standard normal distribution function from a table: cubic between steps of 1/32 with the exact density as slope;
+ * within 1e-8 of the true value (NormalTableTest). The library's own is some fifty times slower, and the odds ask for it
+ * thousands of times a putt.
  */
 final class NormalTable {
     private static final double LAST = 8;

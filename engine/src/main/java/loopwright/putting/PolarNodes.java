@@ -1,8 +1,8 @@
 package loopwright.putting;
 
 /**
- * Places round a hole: rings at growing distances, equal bearings on each. Close to the hole they are close together, as putts need it.
- * Node 0 is the hole itself.
+ * Places round a hole: rings at growing distances, equal bearings on each. Close to the hole they are close together, as
+ * putts need it. Node 0 is the hole itself.
  */
 public final class PolarNodes {
     private static final double[] RINGS = {
@@ -75,7 +75,10 @@ public final class PolarNodes {
         void visit(int node, double share);
     }
 
-    /** Shares a place among the (at most four) nodes about it, linear in distance and bearing; the outermost ring holds all beyond. */
+    /**
+     * Shares a place among the (at most four) nodes about it, linear in distance and bearing; the outermost ring holds
+     * all beyond.
+     */
     void share(double x, double y, Visitor visitor) {
         double east = x - holeX;
         double north = y - holeY;

@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Every way to play one putt from one place of a sloped green: for several paces the start line that rolls through the hole, how
- * often the player holes it, and where his misses stop.
+ * Every way to play one putt from one place of a sloped green: for several paces the start line that rolls through the
+ * hole, how often the player holes it, and where his misses stop.
  *
- * <p>The player's errors are normal: direction with his start line's spread and his reading's share of the angle between aim and hole, added
- * as independent; energy (square of the start speed, to which a level roll is proportional) with his pace spread. What drops is decided as in
- * {@link LevelPutt}. {@link HoleLines} gives the lines, {@link DropRegion} what drops, {@link RestGrid} the places of rest.
+ * <p>The player's errors are normal: direction with his start line's spread and his reading's share of the angle between
+ * aim and hole, added as independent; energy (square of the start speed, to which a level roll is proportional) with his
+ * pace spread. What drops is decided as in {@link LevelPutt}. {@link HoleLines} gives the lines, {@link DropRegion} what
+ * drops, {@link RestGrid} the places of rest.
  */
 public final class PuttFrom {
     private static final double DEVIATIONS = SlopedIntegral.DEVIATIONS;
@@ -106,7 +107,10 @@ public final class PuttFrom {
         return struck(new SlopedPace.Aim(past, start, start), energy, nodes);
     }
 
-    /** The same pace aimed to one side of the line through the centre: shares of the player's own spread of direction, + right. */
+    /**
+     * The same pace aimed to one side of the line through the centre: shares of the player's own spread of direction, +
+     * right.
+     */
     SlopedPace aside(SlopedPace pace, double share, PolarNodes nodes) {
         double centre = pace.throughCentreRadians();
         double start = centre + share * directionSd(centre);

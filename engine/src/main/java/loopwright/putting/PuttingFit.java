@@ -6,16 +6,19 @@ import java.util.Optional;
 import loopwright.putting.LoggedPutt.Side;
 
 /**
- * A player's putting from his record: direction spread, pace spread and, with a straight-putt drill, the start line alone.
+ * A player's putting from his record: direction spread, pace spread and, with a straight-putt drill, the start line
+ * alone.
  *
- * <p>Each putt is taken as {@link LevelPutt} struck at the best pace of the player's level, times one habit of length common to all
- * (nobody notes what he intended). Likelihood: P(holed); of a miss with its leave {@link LeaveDensity}, in the half circle if short or long
- * was noted; of a bare miss 1 - P(holed), or P(short). Prior: the logarithms of the spreads are normal about the level's prior with standard
- * deviations 0.25 (direction), 0.30 (pace) and 0.35 (start line), the habit of length about 0 with 0.05, all assumed. The answer is the greatest posterior; intervals are
- * 90 % from the curvature there in the logarithm.
+ * <p>Each putt is taken as {@link LevelPutt} struck at the best pace of the player's level, times one habit of length
+ * common to all (nobody notes what he intended). Likelihood: P(holed); of a miss with its leave {@link LeaveDensity}, in
+ * the half circle if short or long was noted; of a bare miss 1 - P(holed), or P(short). Prior: the logarithms of the
+ * spreads are normal about the level's prior with standard deviations 0.25 (direction), 0.30 (pace) and 0.35 (start
+ * line), the habit of length about 0 with 0.05, all assumed. The answer is the greatest posterior; intervals are 90 %
+ * from the curvature there in the logarithm.
  *
- * <p>Without the drill start line and reading cannot be told apart: they are reported as one direction spread, and the skill splits it
- * in the prior's proportion. With it, reading is what the drill's start line leaves over: sqrt(direction^2 - start^2) / typical break.
+ * <p>Without the drill start line and reading cannot be told apart: they are reported as one direction spread, and the
+ * skill splits it in the prior's proportion. With it, reading is what the drill's start line leaves over:
+ * sqrt(direction^2 - start^2) / typical break.
  */
 public final class PuttingFit {
     private static final int DIRECTION = 0;
@@ -38,7 +41,8 @@ public final class PuttingFit {
     /**
      * One fitted value with its 90 % interval.
      *
-     * @param assumedShare variance (of the logarithm for a spread) after the putts over before: 1 prior only, near 0 measured
+     * @param assumedShare variance (of the logarithm for a spread) after the putts over before: 1 prior only, near 0
+     *     measured
      */
     public record Estimate(double value, double low, double high, double assumedShare) {
         private static Estimate of(PosteriorPeak peak, int i) {
@@ -130,7 +134,10 @@ public final class PuttingFit {
         return pace;
     }
 
-    /** Habit of length: how much farther (as a share) he rolls it than the best pace of his level asks; below 0: he leaves it short. */
+    /**
+     * Habit of length: how much farther (as a share) he rolls it than the best pace of his level asks; below 0: he
+     * leaves it short.
+     */
     public Estimate length() {
         return length;
     }

@@ -3,7 +3,10 @@ package loopwright.putting;
 import java.util.Arrays;
 import java.util.List;
 
-/** Putting out, solved: the best pace of every node and what follows from it, by Gauss-Seidel sweeps until no value moves by 1e-12. */
+/**
+ * Putting out, solved: the best pace of every node and what follows from it, by Gauss-Seidel sweeps until no value moves
+ * by 1e-12.
+ */
 final class PuttingOut {
     private static final double SETTLED = 1e-12;
     private static final int MOST_SWEEPS = 10_000;

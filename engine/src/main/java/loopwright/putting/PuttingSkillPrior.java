@@ -3,14 +3,15 @@ package loopwright.putting;
 /**
  * What a player's putting is taken to be from the score level alone.
  *
- * <p>Two free parameters at each of two levels, direction spread and pace spread, are set so that {@link LevelGreenOdds} at a green speed of
- * 10 ft meets two published anchors each (Broadie 2012 and "Every Shot Counts", 2014, as transcribed):
- * the tour (level 71) holes half from 8.06 ft and takes two putts on average from 32.8 ft; a 90-golfer holes half from 5 ft
- * and takes two from 19 ft. Between and above the two levels both are linear in the score, below 71 they are held; nothing is
- * published beyond 90. Everything else (one putts at other distances, three putts) is predicted and listed in the ledger.
+ * <p>Two free parameters at each of two levels, direction spread and pace spread, are set so that {@link LevelGreenOdds}
+ * at a green speed of 10 ft meets two published anchors each (Broadie 2012 and "Every Shot Counts", 2014, as
+ * transcribed): the tour (level 71) holes half from 8.06 ft and takes two putts on average from 32.8 ft; a 90-golfer
+ * holes half from 5 ft and takes two from 19 ft. Between and above the two levels both are linear in the score, below 71
+ * they are held; nothing is published beyond 90. Everything else (one putts at other distances, three putts) is
+ * predicted and listed in the ledger.
  *
- * <p>Reading is assumed: 15 % of the break at level 71 and 30 % at 90, linear, at most 50 %; the start line is what then remains of the direction
- * spread. No source was found for the split; it matters only on measured slopes.
+ * <p>Reading is assumed: 15 % of the break at level 71 and 30 % at 90, linear, at most 50 %; the start line is what then
+ * remains of the direction spread. No source was found for the split; it matters only on measured slopes.
  */
 public final class PuttingSkillPrior {
     static final double TOUR_LEVEL = 71;

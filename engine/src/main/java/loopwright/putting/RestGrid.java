@@ -1,8 +1,8 @@
 package loopwright.putting;
 
 /**
- * Where the balls of one place stop: rolls over a grid of start directions and energies, cubic between. The paths take no notice of the hole, so the
- * places are smooth.
+ * Where the balls of one place stop: rolls over a grid of start directions and energies, cubic between. The paths take
+ * no notice of the hole, so the places are smooth.
  */
 final class RestGrid {
     static final int DIRECTIONS = 9;

@@ -1,8 +1,9 @@
 package loopwright.putting;
 
 /**
- * The ball of one roll and what it did near the hole; used again and again in one thread. Offset and hole speed are those at the
- * path's first nearest approach to the hole; a ball that stops before one is at rest there, its offset the distance left.
+ * The ball of one roll and what it did near the hole; used again and again in one thread. Offset and hole speed are
+ * those at the path's first nearest approach to the hole; a ball that stops before one is at rest there, its offset the
+ * distance left.
  */
 final class RollWorkspace {
     private final double holeX;

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A green from arrows that say at some places how steeply and which way it falls, as walked with a level: between arrows the slope is their mean
- * weighted with 1 / (d^2 + 0.25 m^2) (Shepard's interpolation, softened). One arrow is a plane.
+ * A green from arrows that say at some places how steeply and which way it falls, as walked with a level: between arrows
+ * the slope is their mean weighted with 1 / (d^2 + 0.25 m^2) (Shepard's interpolation, softened). One arrow is a plane.
  */
 public final class SlopeArrows {
     private static final double STEP = 0.5;
@@ -39,8 +39,8 @@ public final class SlopeArrows {
     }
 
     /**
-     * A sheet of nine spots, three across and three deep over a green's rectangle, as a caddie fills it in: front row first, each from left to
-     * right as seen with the back of the green upwards.
+     * A sheet of nine spots, three across and three deep over a green's rectangle, as a caddie fills it in: front row
+     * first, each from left to right as seen with the back of the green upwards.
      *
      * @param back bearing from the front of the green to its back
      * @param slopes nine falls over run

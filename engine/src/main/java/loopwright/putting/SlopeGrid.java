@@ -1,8 +1,8 @@
 package loopwright.putting;
 
 /**
- * A green known by its slope at the nodes of a square grid, bilinear between them; outside the grid the nearest edge holds. Made from a
- * height grid here, from spot heights by {@link SpotHeights}, from arrows by {@link SlopeArrows}.
+ * A green known by its slope at the nodes of a square grid, bilinear between them; outside the grid the nearest edge
+ * holds. Made from a height grid here, from spot heights by {@link SpotHeights}, from arrows by {@link SlopeArrows}.
  */
 public final class SlopeGrid implements GreenSurface {
     private final double west;

@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The odds of one player on a green whose slope was measured, for one hole location: from every place the chance of one, two, three and
- * more putts, with several paces to choose from.
+ * The odds of one player on a green whose slope was measured, for one hole location: from every place the chance of one,
+ * two, three and more putts, with several paces to choose from.
  *
- * <p>V(p) = min over paces of 1 + E[V(place of rest)] on {@link PolarNodes} round the hole, where each pace is {@link PuttFrom}'s; between nodes
- * values are linear in distance and bearing. Places of rest beyond the outermost ring (43 m) count as there. The green is taken to go on as
- * its surface says: a ball that rolls off it is putted from where it stops.
+ * <p>V(p) = min over paces of 1 + E[V(place of rest)] on {@link PolarNodes} round the hole, where each pace is {@link
+ * PuttFrom}'s; between nodes values are linear in distance and bearing. Places of rest beyond the outermost ring (43 m)
+ * count as there. The green is taken to go on as its surface says: a ball that rolls off it is putted from where it
+ * stops.
  */
 public final class SlopedGreenOdds {
     private final GreenRoll roll;
@@ -89,7 +90,10 @@ public final class SlopedGreenOdds {
         return sum[0];
     }
 
-    /** One putt from an exact place, worked out afresh: every pace with what follows it, and the best line for the best pace. */
+    /**
+     * One putt from an exact place, worked out afresh: every pace with what follows it, and the best line for the best
+     * pace.
+     */
     public PuttAdvice advice(double x, double y) {
         if (Math.hypot(x - holeX, y - holeY) <= Cup.RADIUS_METRES) {
             return advice(inTheHole(), List.of(inTheHole()));

@@ -1,8 +1,8 @@
 package loopwright.putting;
 
 /**
- * One putt on a sloped green, exact and continuous: the ball is rolled and either drops or stops. The referee's counterpart to
- * {@link SlopedGreenOdds}; it shares the roll and the hole with it, and no table.
+ * One putt on a sloped green, exact and continuous: the ball is rolled and either drops or stops. The referee's
+ * counterpart to {@link SlopedGreenOdds}; it shares the roll and the hole with it, and no table.
  */
 public final class SlopedPutt {
     private final GreenRoll roll;

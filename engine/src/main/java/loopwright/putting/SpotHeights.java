@@ -8,9 +8,10 @@ import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.RealVector;
 
 /**
- * A green from heights measured at spots. At every node of the grid the plane is taken that fits the spots best, near ones weighing most
- * (moving least squares, weight 1 / (d^2 + h^2)^2 with h half the mean distance between neighbouring spots): spots of one plane give that plane
- * back exactly, and what lies between spots is smooth. Humps smaller than the spacing of the spots are not seen.
+ * A green from heights measured at spots. At every node of the grid the plane is taken that fits the spots best, near
+ * ones weighing most (moving least squares, weight 1 / (d^2 + h^2)^2 with h half the mean distance between neighbouring
+ * spots): spots of one plane give that plane back exactly, and what lies between spots is smooth. Humps smaller than the
+ * spacing of the spots are not seen.
  */
 public final class SpotHeights {
     private static final double STEP = 0.5;

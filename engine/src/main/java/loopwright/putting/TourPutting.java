@@ -5,11 +5,11 @@ package loopwright.putting;
  * 146-165, eq. 5 and section 3.3, from putts of 2003-2010.
  *
  * <p>One putt: p1(d) = [2 Phi(alpha / 1.46 deg) - 1] [Phi((h - t) / (s (d + t))) - Phi(-t / (s (d + t)))], d in yards,
- * alpha = atan(r / d), r = 2.125 in, s = 0.057, t = 0.5 yd past the hole, h = 2/3 yd the longest roll past that drops. Three putts:
- * p3(d) = 1 / (1 + exp(5.49 - 0.106 d + 0.000563 d^2)) - 0.00398, d in feet. Two putts are the rest.
+ * alpha = atan(r / d), r = 2.125 in, s = 0.057, t = 0.5 yd past the hole, h = 2/3 yd the longest roll past that drops.
+ * Three putts: p3(d) = 1 / (1 + exp(5.49 - 0.106 d + 0.000563 d^2)) - 0.00398, d in feet. Two putts are the rest.
  *
- * <p>Validity: 2 to 90 ft. p3 is held at 0 where the formula falls below it (beyond about 190 ft it would also fall again: the
- * quadratic turns at 94 ft, and the value there is kept).
+ * <p>Validity: 2 to 90 ft. p3 is held at 0 where the formula falls below it (beyond about 190 ft it would also fall
+ * again: the quadratic turns at 94 ft, and the value there is kept).
  */
 public final class TourPutting implements PuttingOdds {
     private static final double FOOT = 0.3048;

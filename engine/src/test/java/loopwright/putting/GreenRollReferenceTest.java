@@ -55,8 +55,9 @@ class GreenRollReferenceTest {
     }
 
     /**
-     * Struck square to the slope: x = 2 v^2 A / (4 A^2 - B^2), y = v^2 B / (4 (A^2 - B^2)); that the angle does not depend on the
-     * speed and the distance grows with its square is the abstract of Cross, Eur. J. Phys. 45 (2024) 035002.
+     * Struck square to the slope: x = 2 v^2 A / (4 A^2 - B^2), y = v^2 B / (4 (A^2 - B^2)); that the angle does not
+     * depend on the speed and the distance grows with its square is the abstract of Cross, Eur. J. Phys. 45 (2024)
+     * 035002.
      */
     @ParameterizedTest
     @CsvSource({"2.0, 3.70151, 0.49659", "3.0, 8.32839, 1.11733"})

@@ -36,8 +36,8 @@ class LevelGreenOddsReferenceTest {
     }
 
     /**
-     * 8 ft holed: tour 50 %, scratch 41 %, 90-golfer 27 % (Broadie 2014 as quoted). A scratch player's average score is taken as 76 (from memory:
-     * some four above the rating, which is the mean of the better half).
+     * 8 ft holed: tour 50 %, scratch 41 %, 90-golfer 27 % (Broadie 2014 as quoted). A scratch player's average score is
+     * taken as 76 (from memory: some four above the rating, which is the mean of the better half).
      */
     @Test
     void eightFeetByLevel() {

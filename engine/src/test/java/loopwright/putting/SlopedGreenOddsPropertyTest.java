@@ -8,6 +8,7 @@ import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The table against balls rolled with fresh draws, against the level green, against its own mirror image. */
 class SlopedGreenOddsPropertyTest {
@@ -55,6 +56,46 @@ class SlopedGreenOddsPropertyTest {
                     .as("%s m past", pace.overshootMetres())
                     .isCloseTo(p, within(allowed));
         }
+    }
+
+    /** Waves up to 0.3 m and a step across the green, steeper in places than a ball holds on. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void ballsRolledOnRandomBumpyGreensDropAsAdvised(long seed) {
+        RandomGenerator random = new SplittableRandom(seed);
+        GreenSurface green = bumpy(random);
+        SlopedGreenOdds odds = new SlopedGreenOdds(green, TEN, NINETY, 14, 15);
+        SlopedPutt putt = new SlopedPutt(green, TEN, NINETY, 14, 15);
+        for (int place = 0; place < 4; place++) {
+            double x = 2 + 26 * random.nextDouble();
+            double y = 2 + 26 * random.nextDouble();
+            PuttAdvice advice = odds.advice(x, y);
+            SlopedPace best = advice.best();
+            int holed = 0;
+            for (int i = 0; i < ROLLS / 2; i++) {
+                SlopedPutt.Finish finish = putt.play(
+                        x, y, best.startRadians(), best.startSpeed(), random.nextGaussian(), random.nextGaussian());
+                holed += finish.holed() ? 1 : 0;
+            }
+            double p = advice.one();
+            // as above
+            double allowed = 4 * Math.sqrt(p * (1 - p) / (ROLLS / 2)) + 0.015;
+            assertThat(holed / (ROLLS / 2.0)).as("from %s, %s", x, y).isCloseTo(p, within(allowed));
+        }
+    }
+
+    private static GreenSurface bumpy(RandomGenerator random) {
+        double high = 0.1 + 0.2 * random.nextDouble();
+        double across = 3 + 6 * random.nextDouble();
+        double along = 3 + 6 * random.nextDouble();
+        double[][] heights = new double[31][31];
+        for (int r = 0; r < 31; r++) {
+            for (int c = 0; c < 31; c++) {
+                heights[r][c] =
+                        0.02 * r + high * Math.sin(c / across) * Math.cos(r / along) + 0.3 / (1 + Math.exp(18 - r));
+            }
+        }
+        return SlopeGrid.ofHeights(0, 0, 1, heights);
     }
 
     @Test

@@ -8,8 +8,9 @@ import loopwright.geo.Place;
 import loopwright.putting.PlaneGreen;
 
 /**
- * One putt seen from above, the ball below and the hole above: height contours with the way the green falls, the start line ruled to a
- * surveyor's cross beside the hole, the path, and outlines that hold half and eight in ten of the misses.
+ * One putt seen from above, the ball below and the hole above: height contours with the way the green falls, the start
+ * line ruled to a surveyor's cross beside the hole, the path, and outlines that hold half and eight in ten of the
+ * misses.
  */
 final class PuttChart {
     private static final double WIDTH = 460;

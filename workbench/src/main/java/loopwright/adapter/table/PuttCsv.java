@@ -15,7 +15,10 @@ import loopwright.putting.LoggedPutt;
 import loopwright.putting.LoggedPutt.Side;
 import loopwright.units.Distance;
 
-/** Logged putts from CSV: distance, made, and where noted leave, side of the miss and whether it was a straight-putt drill. */
+/**
+ * Logged putts from CSV: distance, made, and where noted leave, side of the miss and whether it was a straight-putt
+ * drill.
+ */
 public final class PuttCsv implements PuttLogFile {
     private static final Distance LONGEST = Distance.ofFeet(150);
     private static final double HOLE_RADIUS_METRES = 0.054;
