@@ -14,7 +14,6 @@ import loopwright.units.Distance;
 /** The panel beside the chart of a course: name, table of holes, key to the textures, scale and north. */
 final class CoursePanel {
     private static final double ROW = 12.6;
-    private static final double KEY_ROW = 17;
     private static final int MOST_SETS = 5;
 
     private final Course course;
@@ -33,7 +32,7 @@ final class CoursePanel {
                 + 2 * 26
                 + 46
                 + (course.holes().size() + 3) * ROW
-                + (kinds(course).size() + 3) * KEY_ROW
+                + (kinds(course).size() + 3) * GroundKey.ROW
                 + 110;
     }
 
@@ -155,60 +154,16 @@ final class CoursePanel {
     }
 
     private void key() {
-        y += 8;
-        for (AreaKind kind : kinds(course)) {
-            sample(kind);
-        }
-        if (course.heights().isPresent()) {
-            Extent box = nextSample();
-            Trace line = Trace.line(
-                    new Point(box.left(), box.centre().y()),
-                    new Point(box.right(), box.centre().y()));
-            out.add(Mark.drawn(Pen.of(Ink.CONTOUR, 0.7).dashed(9.0, 2.5), line));
-            name("height of the ground, feet");
-        }
-        if (course.boundary().isPresent()) {
-            Extent box = nextSample();
-            Trace edge = Trace.line(
-                    new Point(box.left(), box.centre().y() + 3),
-                    new Point(box.right(), box.centre().y() + 3));
-            out.add(Mark.drawn(Pen.of(Ink.LINE, 1), edge));
-            out.add(new Mark.Window(
-                    Trace.rectangle(box),
-                    List.of(Mark.drawn(
-                            Pen.of(Ink.LINE, 0.45),
-                            Texture.fringe(
-                                    Trace.rectangle(new Extent(
-                                            box.left() - 9, box.centre().y() + 3, box.right() + 9, box.bottom() + 40)),
-                                    2.1,
-                                    4.6,
-                                    true)))));
-            name(course.boundaryGuessed() ? "out of bounds (guessed: map border)" : "out of bounds beyond the line");
-        }
-    }
-
-    private void sample(AreaKind kind) {
-        Extent box = nextSample();
-        List<Trace> rings = List.of(Trace.rectangle(box));
-        out.add(new Mark.Window(Trace.rectangle(box.grown(2)), new Lies(0.62, box.grown(3)).marks(kind, rings)));
-        boolean assumed = kind == AreaKind.GREEN && course.holes().stream().anyMatch(Hole::greenAssumed);
-        name(assumed ? "green (small circles: assumed)" : words(kind));
-    }
-
-    private Extent nextSample() {
-        y += KEY_ROW;
-        return new Extent(frame.left() + 1, y - 9, frame.left() + 33, y + 3);
-    }
-
-    private void name(String text) {
-        out.add(Mark.text(text, new Point(frame.left() + 42, y), Mark.Anchor.START, 9));
+        GroundKey key = new GroundKey(course, kinds(course), frame);
+        out.addAll(key.marks(y + 8));
+        y += 8 + key.height();
     }
 
     private void foot(SheetView view, int scale) {
         double bottom = frame.bottom();
         out.addAll(Furniture.scaleBar(new Point(frame.left() + 8, bottom - 26), view.pointsPerMetre(), 140));
         out.add(Mark.text(
-                "1:" + String.format(Locale.ROOT, "%,d", scale) + " where a point is 1/72 inch",
+                "1:" + String.format(Locale.ROOT, "%,d", scale) + " when printed at full size",
                 new Point(frame.left(), bottom - 4),
                 Mark.Anchor.START,
                 8.5,
@@ -221,25 +176,5 @@ final class CoursePanel {
         TreeSet<AreaKind> kinds = new TreeSet<>();
         course.areas().stream().map(Area::kind).forEach(kinds::add);
         return List.copyOf(kinds);
-    }
-
-    private static String words(AreaKind kind) {
-        return switch (kind) {
-            case GREEN -> "green";
-            case BUNKER -> "bunker";
-            case TEE -> "tee";
-            case YELLOW_PENALTY_AREA -> "penalty area, yellow stakes";
-            case RED_PENALTY_AREA -> "penalty area, red stakes";
-            case OUT_OF_BOUNDS -> "out of bounds";
-            case FAIRWAY -> "fairway";
-            case WASTE_AREA -> "waste area";
-            case WOODS -> "woods";
-            case DEEP_ROUGH -> "deep rough";
-            case ROUGH -> "rough (bare paper)";
-            case PATH -> "path";
-            case ROAD -> "road";
-            case BUILDING -> "building";
-            case PRACTICE -> "practice ground";
-        };
     }
 }

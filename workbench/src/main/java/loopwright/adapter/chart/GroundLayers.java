@@ -7,7 +7,6 @@ import loopwright.course.AreaKind;
 import loopwright.course.Course;
 import loopwright.course.Tree;
 import loopwright.geo.Box;
-import loopwright.geo.Place;
 
 /** Draws the ground of a course: areas in the order in which they cover each other, then trees, then the border. */
 final class GroundLayers {
@@ -41,7 +40,8 @@ final class GroundLayers {
 
     List<Mark> marks(Course course) {
         List<Mark> out = new ArrayList<>();
-        Box shown = groundShown();
+        // Generous: borders and crowns reach a little beyond their areas.
+        Box shown = view.groundOf(window.grown(20));
         for (AreaKind kind : UPWARD) {
             for (Area area : course.areas()) {
                 if (area.kind() == kind && area.region().box().intersects(shown)) {
@@ -64,13 +64,5 @@ final class GroundLayers {
             }
         }
         return lies.crowns(centres, radii);
-    }
-
-    /** The ground under the window, generously. */
-    private Box groundShown() {
-        List<Place> corners = Trace.rectangle(window.grown(20)).points().stream()
-                .map(view::toGround)
-                .toList();
-        return Box.around(corners);
     }
 }

@@ -41,7 +41,7 @@ final class HoleChart {
         marks.add(new Mark.Window(Trace.rectangle(window), new HoleOverlay(picture, view, window).marks()));
         marks.add(Mark.drawn(Pen.of(Ink.LINE, 0.6), Trace.rectangle(window)));
         Extent side = new Extent(window.right() + 16, top, WIDTH - EDGE, bottom);
-        marks.addAll(new HolePanel(picture, side).marks(view));
+        marks.addAll(new HolePanel(picture, side, window).marks(view));
         return new Drawing("Hole " + hole.number() + " of " + picture.course().name(), WIDTH, HEIGHT, marks);
     }
 

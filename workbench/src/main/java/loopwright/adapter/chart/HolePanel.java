@@ -5,31 +5,51 @@ import java.util.List;
 import loopwright.action.HolePicture;
 import loopwright.action.HolePicture.Room;
 import loopwright.action.HolePicture.Shot;
+import loopwright.course.Area;
+import loopwright.course.AreaKind;
 
 /** The plan of a hole in words beside its chart: each shot, its room, its alternatives; below, what the marks mean. */
 final class HolePanel {
     private static final double SIZE = 9.5;
+    private static final double FOOT = 62;
+    private static final double KEY = 84;
+
+    /** What is left out of later shots, in this order, where a hole has more of them than the page has room for. */
+    private enum Detail {
+        FULL,
+        NO_ROOM,
+        CLUB_AND_LINE
+    }
 
     private final HolePicture picture;
     private final Extent frame;
+    private final Extent window;
     private final List<Mark> out = new ArrayList<>();
     private double y;
 
-    HolePanel(HolePicture picture, Extent frame) {
+    HolePanel(HolePicture picture, Extent frame, Extent window) {
         this.picture = picture;
         this.frame = frame;
+        this.window = window;
     }
 
     List<Mark> marks(SheetView view) {
-        y = frame.top();
-        for (int i = 0; i < picture.shots().size(); i++) {
-            shot(picture.shots().get(i), i + 1);
+        double room = frame.bottom() - FOOT;
+        for (Detail detail : Detail.values()) {
+            out.clear();
+            y = frame.top();
+            for (int i = 0; i < picture.shots().size(); i++) {
+                shot(picture.shots().get(i), i + 1, i == 0 ? Detail.FULL : detail);
+            }
+            if (y <= room) {
+                break;
+            }
         }
         foot(view);
         return List.copyOf(out);
     }
 
-    private void shot(Shot shot, int number) {
+    private void shot(Shot shot, int number, Detail detail) {
         say(number + "  " + shot.club(), 13, Face.BOLD, Ink.DO_THIS, 0);
         if (!shot.landmark().isEmpty()) {
             say("at " + shot.landmark(), 10.5, Face.REGULAR, Ink.LINE, 0);
@@ -41,9 +61,11 @@ final class HolePanel {
                 Face.REGULAR,
                 Ink.LINE,
                 0);
-        shot.room().ifPresent(this::roomBars);
-        for (HolePicture.Alternative other : shot.alternatives()) {
-            alternative(other);
+        if (detail == Detail.FULL) {
+            shot.room().ifPresent(this::roomBars);
+        }
+        if (detail != Detail.CLUB_AND_LINE) {
+            shot.alternatives().forEach(this::alternative);
         }
         y += 9;
         rule();
@@ -99,6 +121,11 @@ final class HolePanel {
         out.addAll(Furniture.scaleBar(new Point(frame.left() + 6, bottom - 8), view.pointsPerMetre(), 118));
         out.addAll(Furniture.northArrow(new Point(frame.right() - 22, bottom - 30), 44, view.up()));
         if (picture.shots().isEmpty()) {
+            Extent below = new Extent(frame.left(), frame.top(), frame.right(), bottom - 80);
+            out.addAll(new GroundKey(picture.course(), kindsShown(view), below).marks(frame.top() - 6));
+            return;
+        }
+        if (y > bottom - FOOT - KEY) {
             return;
         }
         double x = frame.left() + 10;
@@ -116,6 +143,15 @@ final class HolePanel {
         out.add(Mark.drawn(Pen.of(Ink.LINE, 0.8), Trace.line(new Point(x - 7, row), new Point(x + 7, row))));
         out.add(Mark.drawn(Pen.of(Ink.LINE, 0.8), Trace.line(new Point(x, row - 4), new Point(x, row + 4))));
         key("yards left to the hole", row);
+    }
+
+    private List<AreaKind> kindsShown(SheetView view) {
+        return picture.course().areas().stream()
+                .filter(a -> a.region().box().intersects(view.groundOf(window)))
+                .map(Area::kind)
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     private void key(String words, double row) {

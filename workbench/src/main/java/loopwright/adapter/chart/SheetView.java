@@ -2,6 +2,7 @@ package loopwright.adapter.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import loopwright.geo.Box;
 import loopwright.geo.Line;
 import loopwright.geo.Place;
 import loopwright.geo.Region;
@@ -42,6 +43,12 @@ record SheetView(Place centre, Point at, double up, double pointsPerMetre) {
             }
         }
         return out;
+    }
+
+    /** The smallest box of ground that holds what an extent of the sheet shows. */
+    Box groundOf(Extent extent) {
+        return Box.around(
+                Trace.rectangle(extent).points().stream().map(this::toGround).toList());
     }
 
     private Trace ring(List<Place> ring) {
