@@ -6,11 +6,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.List;
 import java.util.Locale;
 import javax.imageio.ImageIO;
 import loopwright.action.UserFault;
 
-/** Writes drawings to files, PNG or SVG by the ending of the name; a file appears whole or not at all. */
+/** Writes drawings to files, PNG, SVG or PDF by the ending of the name; a file appears whole or not at all. */
 final class PictureFile {
     /** Fine enough for 0.3 pt lines on paper; a page of 11 x 8.5 in is then 1,760 x 1,360 pixels. */
     static final double DOTS_PER_INCH = 160;
@@ -47,7 +48,19 @@ final class PictureFile {
         if (lower.endsWith(".png")) {
             return png(drawing);
         }
-        throw new UserFault("The picture's name \"" + name + "\" must end in .png or .svg, which says how to draw it.");
+        if (lower.endsWith(".pdf")) {
+            return pdf(drawing);
+        }
+        throw new UserFault(
+                "The picture's name \"" + name + "\" must end in .png, .svg or .pdf, which says how to draw it.");
+    }
+
+    private static byte[] pdf(Drawing drawing) {
+        try {
+            return PdfPage.of(List.of(drawing));
+        } catch (IOException e) {
+            throw new IllegalStateException("a picture could not be encoded in memory", e);
+        }
     }
 
     private static byte[] png(Drawing drawing) {

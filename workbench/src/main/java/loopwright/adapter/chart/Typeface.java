@@ -36,14 +36,27 @@ final class Typeface {
     }
 
     private static Typeface load(Face face) {
-        try (InputStream in = Typeface.class.getResourceAsStream("/loopwright/fonts/" + face.file())) {
-            if (in == null) {
-                throw new IOException("the typeface " + face.file() + " is missing from the program");
-            }
+        try (InputStream in = file(face)) {
             return new Typeface(new TTFParser().parse(new RandomAccessReadBuffer(in)));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The font file; the caller closes it. */
+    static InputStream file(Face face) throws IOException {
+        InputStream in = Typeface.class.getResourceAsStream("/loopwright/fonts/" + face.file());
+        if (in == null) {
+            throw new IOException("the typeface " + face.file() + " is missing from the program");
+        }
+        return in;
+    }
+
+    /** The text with a question mark for every character that the font lacks. */
+    synchronized String drawable(String text) {
+        StringBuilder out = new StringBuilder();
+        text.codePoints().forEach(c -> out.appendCodePoint(lookup.getGlyphId(c) == 0 ? '?' : c));
+        return out.toString();
     }
 
     /** Width in points at a size in points. */

@@ -47,7 +47,7 @@ class CourseChartTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"course.png", "course.svg"})
+    @ValueSource(strings = {"course.png", "course.svg", "course.pdf"})
     void sameCourseSameBytes(String name, @TempDir Path folder) throws Exception {
         Path first = folder.resolve("1-" + name);
         Path second = folder.resolve("2-" + name);
@@ -63,7 +63,7 @@ class CourseChartTest {
     void anotherEndingIsRefusedInOneSentence(@TempDir Path folder) {
         assertThatThrownBy(() -> new ChartedCourses().drawCourse(SyntheticCourse.twoHoles(), folder.resolve("c.gif")))
                 .isInstanceOf(UserFault.class)
-                .hasMessage("The picture's name \"c.gif\" must end in .png or .svg, which says how to draw it.");
+                .hasMessage("The picture's name \"c.gif\" must end in .png, .svg or .pdf, which says how to draw it.");
     }
 
     @Test
