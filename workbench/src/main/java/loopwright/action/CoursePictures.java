@@ -5,6 +5,6 @@ import loopwright.course.Course;
 
 /** Port: draws a whole course in the drawing language of the project. */
 public interface CoursePictures {
-    /** Writes a PNG; the file appears whole or not at all. */
+    /** Writes a PNG, SVG or PDF by the ending of the name; the file appears whole or not at all. */
     void drawCourse(Course course, Path target);
 }

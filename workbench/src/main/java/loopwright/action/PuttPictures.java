@@ -4,6 +4,6 @@ import java.nio.file.Path;
 
 /** Port: draws one putt. */
 public interface PuttPictures {
-    /** Writes a PNG or SVG by the ending of the name; the file appears whole or not at all. */
+    /** Writes a PNG, SVG or PDF by the ending of the name; the file appears whole or not at all. */
     void drawPutt(PuttPicture picture, Path target);
 }

@@ -126,7 +126,7 @@ class FlightIT {
                 "--ball-speed|150|--launch|10|--spin|2500|--land|500m; between -100 and 100 m",
                 "--ball-speed|150|--launch|10|--spin|2500|--surface|ice; not one of fairway",
                 "--ball-speed|150|--launch|10|--spin|2500|--firmness|wet; not one of soft",
-                "--ball-speed|150|--launch|10|--spin|2500|--picture|x.gif; .png or .svg",
+                "--ball-speed|150|--launch|10|--spin|2500|--picture|x.gif; .png, .svg or .pdf",
                 "--ball-speed|150|--launch|10|--spin|2500|--json|/no/such/folder/x.json; folder does not exist",
                 "--launch|10|--spin|2500; Missing required option"
             })

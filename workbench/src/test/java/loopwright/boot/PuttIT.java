@@ -80,7 +80,7 @@ class PuttIT {
                 "--slope|2% left and right|opposite ways",
                 "--level|300|60 to 130",
                 "--player|nobody.json|does not exist",
-                "--picture|putt.pdf|.png or .svg"
+                "--picture|putt.gif|.png, .svg or .pdf"
             })
     void nonsenseGetsOneSentenceAndExitCodeTwo(String option, String value, String accepted) {
         Typed run = option.equals("--distance")
