@@ -13,6 +13,9 @@ import java.util.List;
  * stops.
  */
 public final class SlopedGreenOdds {
+    /** Strokes that nobody could tell apart. */
+    private static final double SAME = 0.001;
+
     private final GreenRoll roll;
     private final PuttingSkill skill;
     private final double holeX;
@@ -100,12 +103,23 @@ public final class SlopedGreenOdds {
         }
         PuttFrom from = new PuttFrom(roll, skill, x, y, holeX, holeY);
         List<SlopedPace> choices = from.paces(nodes);
-        SlopedPace pace = best(choices);
+        SlopedPace pace = softest(choices);
         List<SlopedPace> lines = new ArrayList<>();
         for (double share : ASIDE) {
             lines.add(from.aside(pace, share, nodes));
         }
-        return advice(best(lines), choices);
+        SlopedPace line = best(lines);
+        return advice(expectedPutts(pace) - expectedPutts(line) < SAME ? pace : line, choices);
+    }
+
+    /** The best pace; of those that cost less than a thousandth of a stroke more, the softest that reaches the hole. */
+    private SlopedPace softest(List<SlopedPace> choices) {
+        SlopedPace best = best(choices);
+        double most = expectedPutts(best) + SAME;
+        return choices.stream()
+                .filter(pace -> pace.overshootMetres() > 0 && expectedPutts(pace) <= most)
+                .findFirst()
+                .orElse(best);
     }
 
     private SlopedPace best(List<SlopedPace> choices) {

@@ -91,6 +91,9 @@ final class PuttSentences {
     }
 
     private static String leave(PuttAnswer a) {
+        if (a.odds().one() > 0.999) {
+            return "A miss is not to be expected.";
+        }
         String mean = "A miss leaves " + feet(a.leave().meanFeet()) + " on average";
         if (a.leave().pastFeet() == null || a.leave().rightFeet() == null) {
             return mean + ".";
