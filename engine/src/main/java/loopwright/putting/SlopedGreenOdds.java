@@ -95,7 +95,7 @@ public final class SlopedGreenOdds {
 
     /**
      * One putt from an exact place, worked out afresh: every pace with what follows it, and the best line for the best
-     * pace.
+     * pace. What nobody could tell apart goes to the softer pace and to the line through the centre.
      */
     public PuttAdvice advice(double x, double y) {
         if (Math.hypot(x - holeX, y - holeY) <= Cup.RADIUS_METRES) {
