@@ -12,14 +12,22 @@ public final class MeanSolution {
     final NodePolicy choices;
     final Spot[] spots;
     private final int[] reportPoints;
+    private final double searchLoss;
     private final double[] chosenValue;
 
     MeanSolution(
-            HoleProblem problem, NodeSet nodes, NodePolicy choices, double[] value, Spot[] spots, int[] reportPoints) {
+            HoleProblem problem,
+            NodeSet nodes,
+            NodePolicy choices,
+            double[] value,
+            Spot[] spots,
+            int[] reportPoints,
+            double searchLoss) {
         this.problem = problem;
         this.nodes = nodes;
         this.choices = choices;
         this.reportPoints = reportPoints;
+        this.searchLoss = searchLoss;
         this.chosenValue = value;
         this.spots = spots;
     }
@@ -29,9 +37,23 @@ public final class MeanSolution {
         return chosenValue[0];
     }
 
+    /** Strokes lost against trying every option everywhere, estimated from a sample of the states. */
+    public double searchLoss() {
+        return searchLoss;
+    }
+
     /** The policy's worth on independent clouds. */
     public PolicyEvaluation evaluate(Watch watch) {
         return new PolicyEvaluation(problem, nodes, choices, spots, reportPoints, chosenValue, watch);
+    }
+
+    /** Any other policy of this hole's states on the same independent clouds. */
+    PolicyEvaluation evaluate(NodePolicy policy, Watch watch) {
+        return new PolicyEvaluation(problem, nodes, policy, spots, reportPoints, chosenValue, watch);
+    }
+
+    public HoleProblem problem() {
+        return problem;
     }
 
     /** The policy for any place, its reliefs decided by the values of an evaluation. */

@@ -16,14 +16,15 @@ import loopwright.numerics.Watch;
  *
  * <p>First on coarse nodes, all options against small clouds; then on finer nodes in two stages, where each state
  * tries the shortlists of the coarser nodes round it, the choices of its neighbours, and steps of aim, club and length
- * beside the best, as long as they improve. States that are hardly ever met are left as the coarser nodes found them. What this search loses against trying everything everywhere is measured by
- * {@link SearchLoss} on every solve.
+ * beside the best, as long as they improve. States that are hardly ever met are left as the coarser nodes found them. What this search loses against trying everything everywhere is
+ * estimated on every solve.
  */
 public final class MeanSolver {
     private static final double COARSE_AIM_CELLS = 8;
     private static final double FULL_AIM_CELLS = 4;
     private static final int MOST_STEPS = 5;
     private static final int LEAST_POINTS = 32;
+    private static final int AUDIT_EVERY = 50;
     /** Options of the nearest coarser node that a state tries; of the other nodes round it only the best. */
     private static final int FROM_NEAREST = 4;
     /** Visits in a playing of the hole from which a state is searched on the largest clouds. */
@@ -92,8 +93,9 @@ public final class MeanSolver {
         fine.givePointsByVisits();
         fine.pass(watch, s -> fine.isMet(s) ? fine.fromNeighbours(s) : fine.asBefore(s), fine::isMet);
         fine.pass(watch, fine::asBefore, fine::isMet);
+        double loss = fine.searchLoss(watch);
         watch.at(100, 100);
-        return fine.solution();
+        return fine.solution(loss);
     }
 
     /** The slow, obvious way: all options at every node of the answer, until nothing changes. For checks. */
@@ -104,15 +106,36 @@ public final class MeanSolver {
             all.searchEverything(FULL_AIM_CELLS, watch);
         }
         all.pass(watch, s -> all.shortlists[s].options(), s -> true);
-        return all.solution();
+        return all.solution(0);
     }
 
-    private MeanSolution solution() {
+    private MeanSolution solution(double searchLoss) {
         int[] report = new int[nodes.states];
         for (int s = 0; s < report.length; s++) {
             report[s] = s == 0 ? TEE_REPORT * problem.settings.reportPoints() : reportPoints(importance[s]);
         }
-        return new MeanSolution(problem, nodes, policy, value, spots, report);
+        return new MeanSolution(problem, nodes, policy, value, spots, report, searchLoss);
+    }
+
+    /**
+     * What the search lost against every option everywhere: on every fiftieth state that matters all options are tried
+     * on the same cloud, and the gains are weighed with the visits.
+     */
+    private double searchLoss(Watch watch) {
+        double loss = regret(0);
+        for (int s = AUDIT_EVERY / 2; s < nodes.states; s += AUDIT_EVERY) {
+            watch.check();
+            if (matters(s)) {
+                loss += AUDIT_EVERY * importance[s] * regret(s);
+            }
+        }
+        return loss;
+    }
+
+    private double regret(int state) {
+        Best best = new Best(state);
+        best.tryAll(space.all(spots[state], FULL_AIM_CELLS));
+        return Math.max(0, value[state] - best.value);
     }
 
     /** A state's share of the error of the whole falls with its visits, so its points do: 64 to the full number. */

@@ -20,6 +20,8 @@ final class ReliefField {
     private final int[] known;
 
     private final List<int[]> drops = new ArrayList<>();
+    private final List<Integer> cells = new ArrayList<>();
+    private final List<Surface> areas = new ArrayList<>();
     /** By cell of a penalty area: number + 1 of the crossing, for each direction of flight, 0 while it is not
      * known; {@link #NOT_ASKED} for a cell that no shot has come to. */
     private final int[][] crossings;
@@ -68,6 +70,8 @@ final class ReliefField {
                     .filter(c -> raster.surface(c).isPlayable())
                     .distinct()
                     .toArray());
+            areas.add(area);
+            cells.add(cell);
             known[key] = drops.size() - 1;
         }
         return known[key];
@@ -75,6 +79,16 @@ final class ReliefField {
 
     int size() {
         return drops.size();
+    }
+
+    /** The last cell outside the area. */
+    int cell(int record) {
+        return cells.get(record);
+    }
+
+    /** The kind of penalty area that was entered. */
+    Surface area(int record) {
+        return areas.get(record);
     }
 
     /** Cells of the drops of a crossing, each for one penalty stroke; may be empty. */

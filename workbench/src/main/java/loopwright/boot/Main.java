@@ -4,6 +4,7 @@ import loopwright.action.DrawHoles;
 import loopwright.action.FlyShot;
 import loopwright.action.HandicapHistory;
 import loopwright.action.HandicapSums;
+import loopwright.action.PlanRound;
 import loopwright.action.PuttAdviser;
 import loopwright.action.PuttFitting;
 import loopwright.action.ReadCourse;
@@ -14,6 +15,7 @@ import loopwright.adapter.chart.ChartedFlights;
 import loopwright.adapter.chart.ChartedHoles;
 import loopwright.adapter.chart.ChartedPutts;
 import loopwright.adapter.osm.OsmCourseFiles;
+import loopwright.adapter.table.AuditFolder;
 import loopwright.adapter.table.JsonPlayerFiles;
 import loopwright.adapter.table.JsonResultFile;
 import loopwright.adapter.table.PuttCsv;
@@ -27,12 +29,15 @@ import loopwright.cli.CourseReadCommand;
 import loopwright.cli.FlightVerb;
 import loopwright.cli.HandicapVerb;
 import loopwright.cli.Loopwright;
+import loopwright.cli.PlanVerb;
 import loopwright.cli.PuttFitVerb;
 import loopwright.cli.PuttVerb;
 import loopwright.cli.RoundVerb;
 import loopwright.cli.Terminal;
 import loopwright.scoring.TourBaseline;
 import picocli.CommandLine;
+
+
 
 /** Starts Loopwright from the command line. */
 public final class Main {
@@ -53,6 +58,9 @@ public final class Main {
         line.addSubcommand(new RoundVerb(new RoundReviews(new RoundCsv(), new TourBaseline()), results));
         line.addSubcommand(putt(results));
         line.addSubcommand(new FlightVerb(new FlyShot(new ChartedFlights()), results));
+        line.addSubcommand(new PlanVerb(
+                new PlanRound(new OsmCourseFiles(), new JsonPlayerFiles(), new ChartedHoles(), AuditFolder::new),
+                results));
         return line;
     }
 

@@ -1,0 +1,54 @@
+package loopwright.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import loopwright.course.Course;
+import loopwright.course.Hole;
+
+/** Reads which holes are played: "1-18", "10-18,1-9", "3,5,7". */
+final class HoleNumberList {
+    private HoleNumberList() {}
+
+    static List<Hole> read(String text, Course course) {
+        if (text.isBlank()) {
+            return course.holes();
+        }
+        List<Hole> out = new ArrayList<>();
+        for (String part : text.split(",", -1)) {
+            String[] ends = part.strip().split("-", -1);
+            int first = number(ends[0], text);
+            int last = ends.length == 1 ? first : number(ends[1], text);
+            if (ends.length > 2 || first > last) {
+                throw misread(text);
+            }
+            for (int n = first; n <= last; n++) {
+                out.add(hole(n, course));
+            }
+        }
+        if (out.stream().distinct().count() != out.size()) {
+            throw new UserFault("--holes " + text + " names a hole twice; each hole can be played once.");
+        }
+        return out;
+    }
+
+    static Hole hole(int number, Course course) {
+        return course.holes().stream()
+                .filter(h -> h.number() == number)
+                .findFirst()
+                .orElseThrow(() -> new UserFault("There is no hole " + number + " on " + course.name()
+                        + "; its holes are " + course.holes().get(0).number() + " to "
+                        + course.holes().get(course.holes().size() - 1).number() + "."));
+    }
+
+    private static int number(String text, String whole) {
+        try {
+            return Integer.parseInt(text.strip());
+        } catch (NumberFormatException e) {
+            throw misread(whole);
+        }
+    }
+
+    private static UserFault misread(String text) {
+        return new UserFault("--holes " + text + " is not a list of holes; write for example 1-18, 10-18 or 3,5,7.");
+    }
+}

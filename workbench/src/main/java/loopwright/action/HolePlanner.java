@@ -1,0 +1,193 @@
+package loopwright.action;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import loopwright.course.Course;
+import loopwright.course.CourseMap;
+import loopwright.course.Hole;
+import loopwright.course.TeePlace;
+import loopwright.geo.Place;
+import loopwright.ground.Situation;
+import loopwright.ground.Surface;
+import loopwright.numerics.Watch;
+import loopwright.player.SituationTable;
+import loopwright.player.StrikeModel;
+import loopwright.scoring.GreenPlay;
+import loopwright.scoring.PlayOut;
+import loopwright.strategy.Ability;
+import loopwright.strategy.Advice;
+import loopwright.strategy.Choice;
+import loopwright.strategy.HabitPlay;
+import loopwright.strategy.HoleProblem;
+import loopwright.strategy.MeanSolution;
+import loopwright.strategy.MeanSolver;
+import loopwright.strategy.PolicyEvaluation;
+import loopwright.strategy.ShotRules;
+import loopwright.strategy.SolverSettings;
+
+/** Plans one hole: solves it, evaluates plan and habit, words the shots, and lets the referee play it. */
+final class HolePlanner {
+    private static final int MOST_SHOTS = 4;
+    private static final int ALTERNATIVES = 2;
+    /** Shots that aim nearer to the hole than this are approaches: the room that counts is the green. */
+    private static final double APPROACH_METRES = 25;
+
+    private final Course course;
+    private final Hole hole;
+    private final TeePlace tee;
+    private final Ability ability;
+    private final ShotRules rules;
+    private final StrikeModel strikes;
+    private final CourseMap map;
+
+    HolePlanner(Course course, Hole hole, TeePlace tee, Ability ability, ShotRules rules) {
+        this.course = course;
+        this.hole = hole;
+        this.tee = tee;
+        this.ability = ability;
+        this.rules = rules;
+        this.strikes = ability.strikes();
+        this.map = new CourseMap(course, hole);
+    }
+
+    /** A planned hole and the scores of the referee's rounds on it, in round order. */
+    record Planned(RoundPlan.HolePlan plan, List<Integer> simulated) {}
+
+    Planned plan(GreenPlay green, int rounds, long seed, Optional<AuditFiles> audit, Watch watch) {
+        MeanSolution solution = solve(rules, watch);
+        PolicyEvaluation evaluation = solution.evaluate(watch);
+        HabitPlay habit = new HabitPlay(solution);
+        Advice advice = new Advice(solution, evaluation);
+        double[] scores = evaluation.scores();
+        OptionalDouble lockCost = rules.equals(ShotRules.FREE)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(evaluation.expected()
+                        - solve(ShotRules.FREE, watch).evaluate(watch).expected());
+        RoundPlan.HolePlan plan = new RoundPlan.HolePlan(
+                hole.number(),
+                hole.par(),
+                hole.lineFrom(tee.place()).lengthMetres(),
+                tee.place(),
+                tee.standsIn().orElse(""),
+                hole.survey().complete(),
+                hole.greenAssumed(),
+                evaluation.expected(),
+                Arrays.stream(scores).boxed().toList(),
+                1 - evaluation.withoutPenalty(),
+                shots(advice, habit),
+                lockCost,
+                habit.evaluate(watch).expected(),
+                evaluation.expected() - solution.expectedWhenChosen(),
+                solution.searchLoss());
+        audit.ifPresent(a -> a.write(solution, evaluation, seed));
+        return new Planned(plan, referee(solution, evaluation, green, rounds, seed));
+    }
+
+    private MeanSolution solve(ShotRules under, Watch watch) {
+        return MeanSolver.solve(new HoleProblem(map, tee.place(), ability, SolverSettings.STANDARD, under), watch);
+    }
+
+    private List<Integer> referee(
+            MeanSolution solution, PolicyEvaluation evaluation, GreenPlay green, int rounds, long seed) {
+        PlayOut playOut = new PlayOut(map, tee.place(), strikes, green, solution.policy(evaluation));
+        SplittableRandom random = new SplittableRandom(seed * 1_000_003 + hole.number());
+        List<Integer> out = new ArrayList<>(rounds);
+        for (int i = 0; i < rounds; i++) {
+            out.add(playOut.play(random).strokes());
+        }
+        return out;
+    }
+
+    private List<RoundPlan.ShotPlan> shots(Advice advice, HabitPlay habit) {
+        List<RoundPlan.ShotPlan> out = new ArrayList<>();
+        Place ball = tee.place();
+        Surface lie = Surface.TEE;
+        while (out.size() < MOST_SHOTS && lie != Surface.GREEN) {
+            Situation situation = SituationTable.of(lie).get(0).situation();
+            Advice.Rated chosen = advice.chosen(ball, lie, situation);
+            Advice.Finish finish = advice.finish(ball, lie, situation, chosen);
+            out.add(shot(advice, habit, ball, lie, situation, chosen, finish));
+            if (ball.distanceTo(finish.typical()) < 1) {
+                break;
+            }
+            ball = finish.typical();
+            lie = map.surfaceAt(ball);
+            if (!lie.isPlayable()) {
+                break;
+            }
+        }
+        return out;
+    }
+
+    private RoundPlan.ShotPlan shot(
+            Advice advice,
+            HabitPlay habit,
+            Place ball,
+            Surface lie,
+            Situation situation,
+            Advice.Rated chosen,
+            Advice.Finish finish) {
+        double bearing = ball.bearingTo(chosen.target());
+        double length = ball.distanceTo(chosen.target());
+        boolean approach = chosen.target().distanceTo(hole.holeLocation()) < APPROACH_METRES;
+        Rooms rooms = new Rooms(map);
+        double offset = offset(ball, chosen.target());
+        return new RoundPlan.ShotPlan(
+                ball,
+                lie,
+                ball.distanceTo(hole.holeLocation()),
+                strikes.label(chosen.shot()),
+                chosen.target(),
+                length,
+                offset,
+                new Landmarks(course, hole).name(ball, chosen.target(), offset),
+                chosen.expected(),
+                finish.share(),
+                finish.sample(),
+                rooms.across(ball, bearing, length),
+                approach ? Optional.empty() : rooms.at(ball, bearing, length, finish.sample()),
+                alternatives(advice, ball, lie, situation, chosen),
+                habitual(advice, habit, ball, lie, situation, chosen));
+    }
+
+    private List<RoundPlan.Alternative> alternatives(
+            Advice advice, Place ball, Surface lie, Situation situation, Advice.Rated chosen) {
+        List<RoundPlan.Alternative> out = new ArrayList<>();
+        for (Advice.Rated r : advice.byShot(ball, lie, situation)) {
+            if (r.shot() != chosen.shot() && out.size() < ALTERNATIVES) {
+                out.add(alternative(ball, r, chosen));
+            }
+        }
+        return out;
+    }
+
+    private RoundPlan.Alternative habitual(
+            Advice advice, HabitPlay habit, Place ball, Surface lie, Situation situation, Advice.Rated chosen) {
+        Choice.Stroke s = habit.from(ball, lie, situation);
+        return alternative(ball, advice.rate(ball, lie, situation, s.shot(), s.target()), chosen);
+    }
+
+    private RoundPlan.Alternative alternative(Place ball, Advice.Rated r, Advice.Rated chosen) {
+        return new RoundPlan.Alternative(
+                strikes.label(r.shot()),
+                r.target(),
+                offset(ball, r.target()),
+                r.costBeside(chosen),
+                r.costError(chosen));
+    }
+
+    /** How far beside the line of play a target lies, seen from the ball: + right. */
+    private double offset(Place ball, Place target) {
+        double length = ball.distanceTo(target);
+        var line = hole.lineFrom(tee.place());
+        Place ahead = length >= ball.distanceTo(hole.holeLocation()) - APPROACH_METRES
+                ? hole.holeLocation()
+                : line.placeAt(line.along(ball) + length);
+        double turn = ball.bearingTo(target) - ball.bearingTo(ahead);
+        return length * Math.sin(turn);
+    }
+}

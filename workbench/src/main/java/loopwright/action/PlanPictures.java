@@ -1,0 +1,96 @@
+package loopwright.action;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import loopwright.course.Hole;
+import loopwright.ground.Surface;
+
+/** Draws every hole of a plan. */
+final class PlanPictures {
+    private static final double WORTH_MARKING = 0.02;
+
+    private final HolePictures pictures;
+
+    PlanPictures(HolePictures pictures) {
+        this.pictures = pictures;
+    }
+
+    void draw(RoundPlan plan, Path folder) {
+        for (RoundPlan.HolePlan hole : plan.holes()) {
+            String name = String.format(Locale.ROOT, "hole-%02d.png", hole.number());
+            pictures.drawHole(picture(plan, hole), folder.resolve(name));
+        }
+    }
+
+    static HolePicture picture(RoundPlan plan, RoundPlan.HolePlan planned) {
+        Hole hole = plan.course().getHole(planned.number());
+        return new HolePicture(
+                plan.course(),
+                hole,
+                plan.tees().name(),
+                planned.tee(),
+                planned.lengthMetres(),
+                String.format(Locale.ROOT, "%.2f", planned.expected()),
+                planned.shots().stream().map(PlanPictures::shot).toList(),
+                List.of(),
+                Optional.empty(),
+                notes(planned));
+    }
+
+    private static HolePicture.Shot shot(RoundPlan.ShotPlan s) {
+        return new HolePicture.Shot(
+                s.from(),
+                s.aim(),
+                s.club(),
+                s.landmark(),
+                s.sample(),
+                s.room(),
+                s.alternatives().stream()
+                        .map(a -> new HolePicture.Alternative(a.aim(), a.club(), cost(a)))
+                        .toList());
+    }
+
+    /** "+0.12", or that it makes no difference. */
+    static String cost(RoundPlan.Alternative a) {
+        return a.same() ? "the same for you" : String.format(Locale.ROOT, "%+.2f", a.cost());
+    }
+
+    private static List<String> notes(RoundPlan.HolePlan hole) {
+        List<String> out = new ArrayList<>();
+        if (!hole.surveyed()) {
+            out.add("Unsurveyed: trees, out of bounds or penalty areas of this hole were never confirmed.");
+        }
+        if (hole.greenAssumed()) {
+            out.add("The map has no green here: a circle 12 yd across stands in.");
+        }
+        if (!hole.standIn().isEmpty()) {
+            out.add("This set has no tee here: the " + hole.standIn() + " tee stands in.");
+        }
+        out.add(String.format(
+                Locale.ROOT,
+                "Par or better %.0f in 100, bogey %.0f, double or worse %.0f; a penalty %.0f.",
+                100 * hole.probability(0, hole.par()),
+                100 * hole.probability(hole.par() + 1, hole.par() + 1),
+                100 * hole.probability(hole.par() + 2, hole.scores().size()),
+                100 * hole.penalty()));
+        for (RoundPlan.ShotPlan s : hole.shots()) {
+            trouble(s).ifPresent(out::add);
+        }
+        return out;
+    }
+
+    private static Optional<String> trouble(RoundPlan.ShotPlan s) {
+        List<String> parts = new ArrayList<>();
+        for (Map.Entry<Surface, Double> e : s.finish().entrySet()) {
+            if (Rooms.isTrouble(e.getKey()) && e.getValue() > WORTH_MARKING) {
+                parts.add(String.format(Locale.ROOT, "%s %.0f in 100", Rooms.words(e.getKey()), 100 * e.getValue()));
+            }
+        }
+        parts.sort(null);
+        return parts.isEmpty() ? Optional.empty() : Optional.of(s.club() + ": " + String.join(", ", parts) + ".");
+    }
+}

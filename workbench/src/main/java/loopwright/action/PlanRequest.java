@@ -1,0 +1,35 @@
+package loopwright.action;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a plan is asked for.
+ *
+ * @param tees name of a set, or back, middle, forward
+ * @param target total to stay at or below, 36 to 150 for eighteen holes
+ * @param holes "1-18", "1-9", "3,5,7"; empty: all
+ * @param holeLocations "7:12,5": on hole 7 twelve paces from the front, five from the left edge
+ * @param forbid "hole 1: driver"
+ * @param require "hole 1: 3-wood" for the tee shot
+ * @param seed of every draw
+ */
+public record PlanRequest(
+        Path course,
+        Path player,
+        String tees,
+        int target,
+        String holes,
+        List<String> holeLocations,
+        List<String> forbid,
+        List<String> require,
+        long seed,
+        Optional<Path> pictures,
+        Optional<Path> audit) {
+    public PlanRequest {
+        holeLocations = List.copyOf(holeLocations);
+        forbid = List.copyOf(forbid);
+        require = List.copyOf(require);
+    }
+}

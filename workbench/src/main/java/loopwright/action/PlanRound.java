@@ -1,0 +1,170 @@
+package loopwright.action;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import loopwright.course.Course;
+import loopwright.course.Hole;
+import loopwright.course.TeeSet;
+import loopwright.numerics.Watch;
+import loopwright.player.StrikeModel;
+import loopwright.putting.GreenSpeed;
+import loopwright.putting.LevelGreenOdds;
+import loopwright.scoring.LevelGreenPlay;
+import loopwright.strategy.Ability;
+import loopwright.strategy.ScoreDistribution;
+import loopwright.strategy.ShotRules;
+
+/** Makes the game plan of a round: every hole solved for the fewest expected strokes, and the round's odds. */
+public final class PlanRound {
+    /** Green speed where nobody stated one: 10 ft, a common practice value (no source). */
+    private static final GreenSpeed USUAL_GREENS = GreenSpeed.ofRollMetres(10 * 0.3048);
+
+    private static final int REFEREE_ROUNDS = 2000;
+    private static final int MOST_DECISIONS = 5;
+    private static final double LEAST_DECISION = 0.02;
+
+    private final CourseFiles courses;
+    private final PlayerFiles players;
+    private final HolePictures pictures;
+    private final Function<Path, AuditFiles> audits;
+
+    /** {@code audits} opens the audit files of a folder. */
+    public PlanRound(
+            CourseFiles courses, PlayerFiles players, HolePictures pictures, Function<Path, AuditFiles> audits) {
+        this.courses = courses;
+        this.players = players;
+        this.pictures = pictures;
+        this.audits = audits;
+    }
+
+    public RoundPlan plan(PlanRequest request, Watch watch) {
+        Course course = courses.read(request.course()).course();
+        for (String location : request.holeLocations()) {
+            course = HoleLocations.apply(course, location);
+        }
+        TeeSet tees = tees(course, request.tees());
+        List<Hole> holes = HoleNumberList.read(request.holes(), course);
+        checkTarget(request.target(), holes);
+        var player = players.read(request.player()).player();
+        LevelGreenOdds odds = new LevelGreenOdds(player.putting(), USUAL_GREENS);
+        Ability ability = new Ability(new StrikeModel(player), odds, request.seed());
+        Map<Integer, ShotRules> locks = ShotLocks.read(request.forbid(), request.require(), course, ability.strikes());
+        Optional<AuditFiles> audit = request.audit().map(audits);
+        List<HolePlanner.Planned> planned = new ArrayList<>();
+        Course cut = course;
+        List<HolePlanner> planners = holes.stream()
+                .map(h -> new HolePlanner(
+                        cut, h, tees.getPlace(h.number()), ability, locks.getOrDefault(h.number(), ShotRules.FREE)))
+                .toList();
+        planned.addAll(inParallel(
+                planners, p -> p.plan(new LevelGreenPlay(odds), REFEREE_ROUNDS, request.seed(), audit, watch), watch));
+        RoundPlan plan = round(course, tees, request.target(), planned);
+        request.pictures().ifPresent(folder -> new PlanPictures(pictures).draw(plan, folder));
+        return plan;
+    }
+
+    private static TeeSet tees(Course course, String wanted) {
+        return course.findTeeSet(wanted)
+                .orElseThrow(() -> new UserFault("There are no " + wanted + " tees on " + course.name() + "; it has "
+                        + course.teeSets().stream().map(TeeSet::name).collect(Collectors.joining(", "))
+                        + " (back, middle and forward always work)."));
+    }
+
+    private static void checkTarget(int target, List<Hole> holes) {
+        int least = 2 * holes.size();
+        int most = 150 * holes.size() / 18 + 5;
+        if (target < least || target > most) {
+            throw new UserFault("--target " + target + " is no score for " + holes.size() + " holes; give a total from "
+                    + least + " to " + most + ", for example 79 to break 80.");
+        }
+    }
+
+    /** Works on all cores, answers in order; the first failure ends the rest. */
+    private static List<HolePlanner.Planned> inParallel(
+            List<HolePlanner> planners, Function<HolePlanner, HolePlanner.Planned> work, Watch watch) {
+        ExecutorService pool = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        try {
+            AtomicInteger done = new AtomicInteger();
+            List<Future<HolePlanner.Planned>> tasks = new ArrayList<>();
+            for (HolePlanner p : planners) {
+                tasks.add(pool.submit(() -> {
+                    HolePlanner.Planned result = work.apply(p);
+                    watch.at(done.incrementAndGet(), planners.size());
+                    return result;
+                }));
+            }
+            List<HolePlanner.Planned> out = new ArrayList<>();
+            for (Future<HolePlanner.Planned> task : tasks) {
+                out.add(task.get());
+            }
+            return out;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new Watch.Cancelled();
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw new IllegalStateException(e.getCause());
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    private static RoundPlan round(Course course, TeeSet tees, int target, List<HolePlanner.Planned> planned) {
+        List<RoundPlan.HolePlan> holes =
+                planned.stream().map(HolePlanner.Planned::plan).toList();
+        ScoreDistribution total = ScoreDistribution.sumOf(holes.stream()
+                .map(h -> ScoreDistribution.of(
+                        0, h.scores().stream().mapToDouble(Double::doubleValue).toArray()))
+                .toList());
+        double habit =
+                holes.stream().mapToDouble(RoundPlan.HolePlan::habitExpected).sum();
+        return new RoundPlan(course, tees, target, holes, decisions(holes), total, habit, simulated(planned));
+    }
+
+    /** The first two shots of each hole where the habit costs most, beyond doubt. */
+    private static List<RoundPlan.Decision> decisions(List<RoundPlan.HolePlan> holes) {
+        List<RoundPlan.Decision> all = new ArrayList<>();
+        for (RoundPlan.HolePlan hole : holes) {
+            for (int i = 0; i < Math.min(2, hole.shots().size()); i++) {
+                RoundPlan.ShotPlan shot = hole.shots().get(i);
+                if (!shot.habit().same() && shot.habit().cost() > LEAST_DECISION) {
+                    all.add(new RoundPlan.Decision(
+                            hole.number(), i + 1, shot, shot.habit().cost()));
+                }
+            }
+        }
+        return all.stream()
+                .sorted(Comparator.comparingDouble(RoundPlan.Decision::cost).reversed())
+                .limit(MOST_DECISIONS)
+                .toList();
+    }
+
+    private static RoundPlan.Simulated simulated(List<HolePlanner.Planned> planned) {
+        double sum = 0;
+        double squares = 0;
+        for (int round = 0; round < REFEREE_ROUNDS; round++) {
+            int total = 0;
+            for (HolePlanner.Planned hole : planned) {
+                total += hole.simulated().get(round);
+            }
+            sum += total;
+            squares += (double) total * total;
+        }
+        double mean = sum / REFEREE_ROUNDS;
+        double variance = Math.max(0, squares / REFEREE_ROUNDS - mean * mean);
+        return new RoundPlan.Simulated(mean, Math.sqrt(variance / REFEREE_ROUNDS), REFEREE_ROUNDS);
+    }
+}

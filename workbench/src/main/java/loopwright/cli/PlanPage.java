@@ -1,0 +1,198 @@
+package loopwright.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import loopwright.action.HolePicture;
+import loopwright.action.RoundPlan;
+import loopwright.ground.Surface;
+import loopwright.units.Distance;
+
+/** Prints a plan for a person to read: first what to change, then hole by hole, then the round. */
+final class PlanPage {
+    private final PrintWriter out;
+
+    PlanPage(PrintWriter out) {
+        this.out = out;
+    }
+
+    void print(RoundPlan plan) {
+        line(
+                "%s, %s tees, %d holes, par %d, %.0f yd. Target: %d or better.",
+                plan.course().name(),
+                plan.tees().name(),
+                plan.holes().size(),
+                plan.par(),
+                yards(plan.lengthMetres()),
+                plan.target());
+        cautions(plan);
+        decisions(plan);
+        plan.holes().forEach(this::hole);
+        round(plan);
+    }
+
+    private void cautions(RoundPlan plan) {
+        List<Integer> assumed = plan.holes().stream()
+                .filter(RoundPlan.HolePlan::greenAssumed)
+                .map(RoundPlan.HolePlan::number)
+                .toList();
+        if (!assumed.isEmpty()) {
+            line("ASSUMED GREEN on hole %s: the map has none there.", numbers(assumed));
+        }
+        if (!plan.unsurveyed().isEmpty()) {
+            line(
+                    "UNSURVEYED, not open: on hole %s nobody has confirmed trees, out of bounds and penalty areas;"
+                            + " what the map lacks, this plan lacks.",
+                    numbers(plan.unsurveyed()));
+        }
+    }
+
+    private static String numbers(List<Integer> holes) {
+        return holes.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    }
+
+    private void decisions(RoundPlan plan) {
+        out.println();
+        if (plan.decisions().isEmpty()) {
+            line("Nowhere does leaving your habit pay beyond doubt.");
+            return;
+        }
+        line("Where leaving your habit pays most (strokes a round):");
+        for (RoundPlan.Decision d : plan.decisions()) {
+            RoundPlan.ShotPlan s = d.plan();
+            line(
+                    "  %.2f  hole %d, shot %d: %s at %s%s, instead of %s%s.",
+                    d.cost(),
+                    d.hole(),
+                    d.shot(),
+                    s.club(),
+                    s.landmark(),
+                    side(s.offsetMetres()),
+                    s.habit().club(),
+                    side(s.habit().offsetMetres()));
+        }
+    }
+
+    private void hole(RoundPlan.HolePlan h) {
+        out.println();
+        line(
+                "Hole %d, par %d, %.0f yd: expect %.2f (par or better %s, bogey %s, double or worse %s, a penalty %s)",
+                h.number(),
+                h.par(),
+                yards(h.lengthMetres()),
+                h.expected(),
+                percent(h.probability(0, h.par())),
+                percent(h.probability(h.par() + 1, h.par() + 1)),
+                percent(h.probability(h.par() + 2, h.scores().size())),
+                percent(h.penalty()));
+        if (!h.surveyed()) {
+            line("  unsurveyed");
+        }
+        if (!h.standIn().isEmpty()) {
+            line("  no tee of this set here: the %s tee stands in", h.standIn());
+        }
+        h.lockCost().ifPresent(c -> line("  your locks cost %.2f strokes here", c));
+        h.shots().forEach(this::shot);
+    }
+
+    private void shot(RoundPlan.ShotPlan s) {
+        line(
+                "  %.0f yd from the %s: %s, aim %.0f yd at %s%s. Expect %.2f from here.",
+                yards(s.toHoleMetres()),
+                word(s.lie()),
+                s.club(),
+                yards(s.aimMetres()),
+                s.landmark(),
+                side(s.offsetMetres()),
+                s.expected());
+        line("      finishes: %s", finish(s.finish()));
+        if (!s.hazards().isEmpty()) {
+            line(
+                    "      carry: %s",
+                    s.hazards().stream()
+                            .map(c -> String.format(Locale.ROOT, "%.0f yd over the %s", yards(c.metres()), c.hazard()))
+                            .collect(Collectors.joining(", ")));
+        }
+        s.room().ifPresent(this::room);
+        line(
+                "      else: %s",
+                s.alternatives().stream()
+                        .map(a -> a.club() + side(a.offsetMetres()) + " " + cost(a))
+                        .collect(Collectors.joining("; ")));
+    }
+
+    private void room(HolePicture.Room r) {
+        line(
+                "      room there: %.0f yd (%s to %s); 8 in 10 of yours need %.0f yd, 19 in 20 need %.0f yd",
+                yards(r.left().distanceTo(r.right())),
+                r.leftName(),
+                r.rightName(),
+                yards(r.eightInTenMetres()),
+                yards(r.nineteenInTwentyMetres()));
+    }
+
+    private void round(RoundPlan plan) {
+        out.println();
+        line(
+                "Round: expect %.1f, spread (SD) %.1f; the chance of %d or better is %s (playing for the average).",
+                plan.total().mean(),
+                plan.total().standardDeviation(),
+                plan.target(),
+                percent(plan.targetProbability()));
+        line("By habit: expect %.1f.", plan.habitExpected());
+        int middle = (int) Math.round(plan.total().mean());
+        StringBuilder scores = new StringBuilder("Scores:");
+        for (int s = middle - 6; s <= middle + 6; s += 2) {
+            scores.append(String.format(
+                    Locale.ROOT, "  %d or better %s", s, percent(plan.total().probabilityAtMost(s))));
+        }
+        out.println(scores);
+        line(
+                "Checked: %d rounds played out gave %.2f +- %.2f; choices looked %.2f strokes too good on their own"
+                        + " draws; the search lost about %.3f.",
+                plan.simulated().rounds(),
+                plan.simulated().mean(),
+                plan.simulated().standardError(),
+                plan.bias(),
+                plan.searchLoss());
+        line("A plan is preparation. The Rules, the committee and local rules decide; never play while people are"
+                + " within reach, and stop for lightning and heat.");
+    }
+
+    private static String finish(Map<Surface, Double> share) {
+        return share.entrySet().stream()
+                .filter(e -> e.getValue() >= 0.005)
+                .sorted(Map.Entry.<Surface, Double>comparingByValue().reversed())
+                .map(e -> word(e.getKey()) + " " + percent(e.getValue()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String cost(RoundPlan.Alternative a) {
+        return a.same() ? "the same for you" : String.format(Locale.ROOT, "%+.2f", a.cost());
+    }
+
+    private static String side(double offsetMetres) {
+        double yards = yards(offsetMetres);
+        return Math.abs(yards) < 1
+                ? ""
+                : String.format(Locale.ROOT, " (%.0f yd %s)", Math.abs(yards), yards < 0 ? "left" : "right");
+    }
+
+    private static String word(Surface surface) {
+        return surface.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    private static String percent(double p) {
+        return String.format(Locale.ROOT, p < 0.095 ? "%.1f %%" : "%.0f %%", 100 * p);
+    }
+
+    private static double yards(double metres) {
+        return Distance.ofMetres(metres).yards();
+    }
+
+    private void line(String format, Object... values) {
+        out.println(values.length == 0 ? format : String.format(Locale.ROOT, format, values));
+    }
+}

@@ -1,0 +1,111 @@
+package loopwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import loopwright.action.PlanRequest;
+import loopwright.action.PlanRound;
+import loopwright.action.ResultFile;
+import loopwright.action.RoundPlan;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code loopwright plan}: the game plan of a round. */
+@Command(
+        name = "plan",
+        mixinStandardHelpOptions = true,
+        description = "Solves every hole for this player and prints the game plan of the round.")
+public final class PlanVerb implements Runnable {
+    private final PlanRound action;
+    private final ResultFile results;
+
+    @Option(names = "--course", required = true, paramLabel = "FILE", description = "The course (any map format).")
+    private @Nullable Path course;
+
+    @Option(names = "--player", required = true, paramLabel = "FILE", description = "The player file.")
+    private @Nullable Path player;
+
+    @Option(
+            names = "--tees",
+            defaultValue = "middle",
+            paramLabel = "NAME",
+            description = "Set of tees: its name, or back, middle, forward. Default: ${DEFAULT-VALUE}.")
+    private String tees = "middle";
+
+    @Option(names = "--target", required = true, paramLabel = "SCORE", description = "The total to stay at or below.")
+    private int target;
+
+    @Option(names = "--holes", defaultValue = "", paramLabel = "LIST", description = "Holes to play, e.g. 1-9.")
+    private String holes = "";
+
+    @Option(
+            names = "--hole-location",
+            paramLabel = "H:FRONT,LEFT",
+            description = "Paces from the front and from the left edge of green H, e.g. 7:12,5 (or 7:12,right 4).")
+    private List<String> holeLocations = new ArrayList<>();
+
+    @Option(names = "--forbid", paramLabel = "LOCK", description = "\"hole 1: driver\" is not played on hole 1.")
+    private List<String> forbid = new ArrayList<>();
+
+    @Option(names = "--require", paramLabel = "LOCK", description = "\"hole 1: 3-wood\" is played from the tee.")
+    private List<String> require = new ArrayList<>();
+
+    @Option(names = "--seed", defaultValue = "1", paramLabel = "N", description = "Seed of every draw.")
+    private long seed;
+
+    @Option(names = "--json", paramLabel = "FILE", description = "Write the plan as JSON (docs/plan.schema.json).")
+    private @Nullable Path json;
+
+    @Option(names = "--picture", paramLabel = "DIR", description = "Draw every hole into this folder.")
+    private @Nullable Path pictures;
+
+    @Option(names = "--audit", paramLabel = "DIR", description = "Write all outcomes for checking (docs/audit.md).")
+    private @Nullable Path audit;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    public PlanVerb(PlanRound action, ResultFile results) {
+        this.action = action;
+        this.results = results;
+    }
+
+    @Override
+    public void run() {
+        PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        RoundPlan plan = action.plan(request(), new ProgressLine(err, "hole"));
+        new PlanPage(out).print(plan);
+        if (json != null) {
+            results.write(json, PlanJson.of(plan));
+            out.println("Plan written to " + json + ".");
+        }
+        if (pictures != null) {
+            out.println("Pictures written to " + pictures + ".");
+        }
+        if (audit != null) {
+            out.println("Audit written to " + audit + ".");
+        }
+    }
+
+    private PlanRequest request() {
+        return new PlanRequest(
+                Objects.requireNonNull(course),
+                Objects.requireNonNull(player),
+                tees,
+                target,
+                holes,
+                holeLocations,
+                forbid,
+                require,
+                seed,
+                Optional.ofNullable(pictures),
+                Optional.ofNullable(audit));
+    }
+}
