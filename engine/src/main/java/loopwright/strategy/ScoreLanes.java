@@ -49,6 +49,10 @@ final class ScoreLanes {
             sum += out[k];
         }
         out[lanes] = Math.max(0, 1 - sum);
+        double rounding = sum + out[lanes];
+        for (int k = 0; k <= lanes; k++) {
+            out[k] /= rounding;
+        }
         return out;
     }
 

@@ -39,6 +39,7 @@ import picocli.CommandLine;
 
 
 
+
 /** Starts Loopwright from the command line. */
 public final class Main {
     private Main() {}

@@ -13,7 +13,7 @@ final class ProgressLine implements Watch {
     ProgressLine(PrintWriter err, String unit) {
         this.err = err;
         this.unit = unit;
-        this.shown = System.console() != null;
+        this.shown = System.getenv("TERM") != null && System.getenv("CI") == null;
     }
 
     @Override
