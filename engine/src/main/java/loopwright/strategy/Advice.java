@@ -18,7 +18,7 @@ public final class Advice {
     private static final double AIM_CELLS = 5;
     private static final int SEARCH_POINTS = 256;
     private static final int CLIMB_STEPS = 6;
-    private static final int REPORT_FACTOR = 8;
+    private static final int REPORT_FACTOR = 4;
     private static final int SAMPLE = 400;
 
     private final MeanSolution solution;

@@ -24,7 +24,7 @@ public final class MeanSolver {
     private static final double FULL_AIM_CELLS = 4;
     private static final int MOST_STEPS = 5;
     private static final int LEAST_POINTS = 32;
-    private static final int AUDIT_EVERY = 50;
+    private static final int AUDIT_EVERY = 200;
     /** Options of the nearest coarser node that a state tries; of the other nodes round it only the best. */
     private static final int FROM_NEAREST = 4;
     /** Visits in a playing of the hole from which a state is searched on the largest clouds. */
@@ -118,7 +118,7 @@ public final class MeanSolver {
     }
 
     /**
-     * What the search lost against every option everywhere: on every fiftieth state that matters all options are tried
+     * What the search lost against every option everywhere: on every two-hundredth state that matters all options are tried
      * on the same cloud, and the gains are weighed with the visits.
      */
     private double searchLoss(Watch watch) {
@@ -254,9 +254,10 @@ public final class MeanSolver {
 
     private void pass(Watch watch, IntFunction<List<Option>> candidates, IntPredicate climb) {
         inBands(watch, s -> {
+            List<Option> first = candidates.apply(s);
             Best best = new Best(s);
             shortlists[s] = best.shortlist;
-            best.tryAll(candidates.apply(s));
+            best.tryAll(first);
             if (best.value == Double.POSITIVE_INFINITY) {
                 best.tryAll(space.all(spots[s], COARSE_AIM_CELLS));
             }
