@@ -64,7 +64,7 @@ public final class StrikeModel {
         return isTouch(shot) ? touch(shot).maxMetres() : swing(shot).pattern().totalMetres();
     }
 
-    /** True if the shot can be played from the lie at all. */
+    /** True if the shot can be played from the lie at all; a driver is for the tee (common practice, no source). */
     public boolean allows(int shot, Surface surface, Situation situation) {
         if (isTouch(shot)) {
             return switch (touch(shot).kind()) {
@@ -73,6 +73,9 @@ public final class StrikeModel {
                 case CHIP, PITCH ->
                     surface != Surface.BUNKER && surface != Surface.TEE && situation != Situation.SIDEWAYS_ONLY;
             };
+        }
+        if (swing(shot).club().family() == Club.Family.DRIVER && surface != Surface.TEE) {
+            return false;
         }
         return situation != Situation.SIDEWAYS_ONLY && situation != Situation.PLUGGED && situation != Situation.WINDOW;
     }

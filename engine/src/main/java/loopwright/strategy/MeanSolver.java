@@ -118,8 +118,9 @@ public final class MeanSolver {
     }
 
     /**
-     * What the search lost against every option everywhere: on every two-hundredth state that matters all options are tried
-     * on the same cloud, and the gains are weighed with the visits.
+     * What the search lost against trying every option everywhere: on every two-hundredth state that matters all options
+     * are tried on the same clouds, and what that finds is compared with what was chosen on the independent clouds, weighed
+     * with the visits. May come out below zero by chance.
      */
     private double searchLoss(Watch watch) {
         double loss = regret(0);
@@ -135,7 +136,15 @@ public final class MeanSolver {
     private double regret(int state) {
         Best best = new Best(state);
         best.tryAll(space.all(spots[state], FULL_AIM_CELLS));
-        return Math.max(0, value[state] - best.value);
+        return reported(state, policy.option(state)) - reported(state, best.option);
+    }
+
+    private double reported(int state, Option o) {
+        if (o.isDrop()) {
+            return valueOf(state, o);
+        }
+        evaluator.report(spots[state], o, problem.settings.reportPoints(), state);
+        return evaluator.value(field, value[state]);
     }
 
     /** A state's share of the error of the whole falls with its visits, so its points do: 64 to the full number. */

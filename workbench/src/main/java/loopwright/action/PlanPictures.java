@@ -1,5 +1,7 @@
 package loopwright.action;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +22,11 @@ final class PlanPictures {
     }
 
     void draw(RoundPlan plan, Path folder) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new UserFault("The folder " + folder + " for the pictures cannot be made: " + e.getMessage() + ".", e);
+        }
         for (RoundPlan.HolePlan hole : plan.holes()) {
             String name = String.format(Locale.ROOT, "hole-%02d.png", hole.number());
             pictures.drawHole(picture(plan, hole), folder.resolve(name));
