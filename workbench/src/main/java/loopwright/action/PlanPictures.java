@@ -25,7 +25,8 @@ final class PlanPictures {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw new UserFault("The folder " + folder + " for the pictures cannot be made: " + e.getMessage() + ".", e);
+            throw new UserFault(
+                    "The folder " + folder + " for the pictures cannot be made: " + e.getMessage() + ".", e);
         }
         for (RoundPlan.HolePlan hole : plan.holes()) {
             String name = String.format(Locale.ROOT, "hole-%02d.png", hole.number());
