@@ -12,7 +12,9 @@ import org.hipparchus.ode.events.ODEEventDetector;
 import org.hipparchus.ode.events.ODEEventHandler;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 
-/** The baseline: the same equations under a general integrator with adaptive step, stopped by an event at the ground. */
+/**
+ * The baseline: the same equations under a general integrator with adaptive step, stopped by an event at the ground.
+ */
 final class AdaptiveFlight implements OrdinaryDifferentialEquation, ODEEventDetector {
     private static final double LONGEST_SECONDS = 30;
     private static final double LARGEST_STEP = 5;

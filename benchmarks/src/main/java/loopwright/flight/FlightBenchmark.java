@@ -18,8 +18,9 @@ import org.openjdk.jmh.annotations.Threads;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * Flights per second on two threads: a cloud at once, the same one by one, and a general adaptive integrator whose tolerance gives the same
- * error ({@link #main} prints the errors). The cloud is a bag's: drives to wedges about their usual launches.
+ * Flights per second on two threads: a cloud at once, the same one by one, and a general adaptive integrator whose
+ * tolerance gives the same error ({@link #main} prints the errors). The cloud is a bag's: drives to wedges about their
+ * usual launches.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.Throughput)
@@ -101,7 +102,10 @@ public class FlightBenchmark {
         return sum;
     }
 
-    /** Prints root mean square and largest error against a step of 2 ms: the fixed step's, and the baseline's by tolerance. */
+    /**
+     * Prints root mean square and largest error against a step of 2 ms: the fixed step's, and the baseline's by
+     * tolerance.
+     */
     public static void main(String[] args) {
         Launch[] launches = cloud();
         for (double wind : new double[] {0, 6}) {

@@ -1,8 +1,9 @@
 package loopwright.flight;
 
 /**
- * Drag and lift coefficients of a ball as functions of Reynolds number Re = V D / nu and spin ratio S = r omega / V, V being
- * the speed relative to the air: F_D = rho A C_D V^2 / 2 against the relative wind, F_L = rho A C_L V^2 / 2 across it.
+ * Drag and lift coefficients of a ball as functions of Reynolds number Re = V D / nu and spin ratio S = r omega / V, V
+ * being the speed relative to the air: F_D = rho A C_D V^2 / 2 against the relative wind, F_L = rho A C_L V^2 / 2
+ * across it.
  */
 public interface Aerodynamics {
     double drag(double reynolds, double spinRatio);

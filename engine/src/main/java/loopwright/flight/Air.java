@@ -1,13 +1,13 @@
 package loopwright.flight;
 
 /**
- * The air of the day: rho = p_d / (R_d T) + p_v / (R_v T), with vapour pressure p_v = RH x 611.2 exp(17.62 t / (243.12 + t))
- * (t in Celsius) and p_d = p - p_v.
+ * The air of the day: rho = p_d / (R_d T) + p_v / (R_v T), with vapour pressure p_v = RH x 611.2 exp(17.62 t / (243.12
+ * + t)) (t in Celsius) and p_d = p - p_v.
  *
- * <p>Sources: ideal gas mixture, R_d 287.05287 and R_v 461.495 J/(kg K); Magnus form of the vapour pressure as in the WMO
- * guide (from memory); Sutherland's viscosity mu = 1.458e-6 T^1.5 / (T + 110.4), US Standard Atmosphere 1976 (from memory).
- * The pressure is the one at the place (station pressure), never the one reduced to sea level. Valid for weather in which
- * golf is played, -30 to 55 C; the accuracy is in {@code docs/validation.md}.
+ * <p>Sources: ideal gas mixture, R_d 287.05287 and R_v 461.495 J/(kg K); Magnus form of the vapour pressure as in the
+ * WMO guide (from memory); Sutherland's viscosity mu = 1.458e-6 T^1.5 / (T + 110.4), US Standard Atmosphere 1976 (from
+ * memory). The pressure is the one at the place (station pressure), never the one reduced to sea level. Valid for
+ * weather in which golf is played, -30 to 55 C; the accuracy is in {@code docs/validation.md}.
  *
  * @param kelvin temperature, 240 to 330
  * @param stationPascals pressure at the place, 40 kPa to 110 kPa

@@ -5,17 +5,18 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A ball's flight in three dimensions: m dv/dt = - rho A V (C_D u - C_L u x a) / 2 - m g, u being the velocity relative to the
- * air, V its size and a the spin axis, which keeps its direction; spin decays as in {@link FlightSetting} and is integrated
- * to the same order as the motion.
+ * A ball's flight in three dimensions: m dv/dt = - rho A V (C_D u - C_L u x a) / 2 - m g, u being the velocity relative
+ * to the air, V its size and a the spin axis, which keeps its direction; spin decays as in {@link FlightSetting} and is
+ * integrated to the same order as the motion.
  *
- * <p>Axes: forward along the aim, right, up; the cross product is taken by components of these, so that an axis pointing
- * right lifts. Lift uses the spin's full ratio S and the sine of the angle between axis and path, exact for a path square
- * to the axis and off by a few percent of a small side force late in the flight of a strongly tilted spin.
+ * <p>Axes: forward along the aim, right, up; the cross product is taken by components of these, so that an axis
+ * pointing right lifts. Lift uses the spin's full ratio S and the sine of the angle between axis and path, exact for a
+ * path square to the axis and off by a few percent of a small side force late in the flight of a strongly tilted spin.
  *
- * <p>Classical Runge-Kutta of fourth order with the fixed step {@value #STEP_SECONDS} s. The step was chosen by measurement:
- * carry and side stay within 0.05 m of the converged solution for every launch from a chip to a long drive, also in strong
- * wind ({@code BallFlightPropertyTest}). The landing is found on the cubic through the ends of the last step.
+ * <p>Classical Runge-Kutta of fourth order with the fixed step {@value #STEP_SECONDS} s. The step was chosen by
+ * measurement: carry and side stay within 0.05 m of the converged solution for every launch from a chip to a long
+ * drive, also in strong wind ({@code BallFlightPropertyTest}). The landing is found on the cubic through the ends of
+ * the last step.
  */
 public final class BallFlight {
     public static final double STEP_SECONDS = 0.25;

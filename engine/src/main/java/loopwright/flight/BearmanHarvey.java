@@ -3,10 +3,11 @@ package loopwright.flight;
 /**
  * The table of Bearman and Harvey (1976) as functions of Reynolds number and spin ratio, bilinear in speed and spin.
  *
- * <p>Reynolds numbers become the table's speeds with D = 42.67 mm and nu = 1.5e-5 m2/s (the tunnel's air was not published:
- * assumed). Valid for 13.7 to 88.1 m/s and 2000 to 6000 rpm. Outside: speed is held at the nearest column; below 2000 rpm
- * drag is held and lift falls in proportion to spin; above 6000 rpm the value follows the increments of the table's own
- * 6000 rpm edge, read as a function of S (wedges spin at S 0.3 to 0.8), and is held beyond its end, S = 0.98.
+ * <p>Reynolds numbers become the table's speeds with D = 42.67 mm and nu = 1.5e-5 m2/s (the tunnel's air was not
+ * published: assumed). Valid for 13.7 to 88.1 m/s and 2000 to 6000 rpm. Outside: speed is held at the nearest column;
+ * below 2000 rpm drag is held and lift falls in proportion to spin; above 6000 rpm the value follows the increments of
+ * the table's own 6000 rpm edge, read as a function of S (wedges spin at S 0.3 to 0.8), and is held beyond its end, S =
+ * 0.98.
  */
 public final class BearmanHarvey implements Aerodynamics {
     private static final double TUNNEL_VISCOSITY = 1.5e-5;

@@ -5,8 +5,8 @@ import java.util.Arrays;
 /**
  * Drag and lift coefficients of a hexagonally dimpled ball, one row per 200 rpm from 2000 to 6000 rpm.
  *
- * <p>Source: P. W. Bearman and J. K. Harvey, Golf Ball Aerodynamics, Aeronautical Quarterly 27 (1976) 112-122, figures 7
- * and 8, digitised values as tabulated in the NTNU numerics course TKT4140. Columns of 80 m/s and more are flat
+ * <p>Source: P. W. Bearman and J. K. Harvey, Golf Ball Aerodynamics, Aeronautical Quarterly 27 (1976) 112-122, figures
+ * 7 and 8, digitised values as tabulated in the NTNU numerics course TKT4140. Columns of 80 m/s and more are flat
  * extrapolations; the spin axis is a digitised reading.
  */
 final class BearmanHarveyTable {

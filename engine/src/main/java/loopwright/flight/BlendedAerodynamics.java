@@ -4,9 +4,9 @@ package loopwright.flight;
  * The engine's drag and lift: the USGA regression where it is valid, the Bearman and Harvey table for slower and faster
  * spinning balls, and between them a cubic ramp 3 t^2 - 2 t^3 so that neither coefficient nor slope jumps.
  *
- * <p>The ramp runs from R = 0.8 down to 0.6 and from S = 0.22 up to 0.30. Above R = 2.0 the regression is held rather than
- * left for the table, whose columns of 80 m/s and more are flat extrapolations themselves. Below R = 0.7 published balls
- * disagree about where the drag crisis lies; the values there are finite and continuous, no more is claimed.
+ * <p>The ramp runs from R = 0.8 down to 0.6 and from S = 0.22 up to 0.30. Above R = 2.0 the regression is held rather
+ * than left for the table, whose columns of 80 m/s and more are flat extrapolations themselves. Below R = 0.7 published
+ * balls disagree about where the drag crisis lies; the values there are finite and continuous, no more is claimed.
  */
 public final class BlendedAerodynamics implements Aerodynamics {
     static final double BLENDED_OUT_S = 0.30;

@@ -1,8 +1,9 @@
 package loopwright.flight;
 
 /**
- * The two numbers by which one make of ball may differ from the published coefficients; nothing else is ever tuned. Ball to
- * ball, measured drag differs by less than 0.05 in 0.25 above Re 1e5 (Lyu, Kensrud, Smith and Tosaya 2018), hence the limits.
+ * The two numbers by which one make of ball may differ from the published coefficients; nothing else is ever tuned.
+ * Ball to ball, measured drag differs by less than 0.05 in 0.25 above Re 1e5 (Lyu, Kensrud, Smith and Tosaya 2018),
+ * hence the limits.
  *
  * @param drag multiplies every drag coefficient, 0.8 to 1.2
  * @param lift multiplies every lift coefficient, 0.8 to 1.2

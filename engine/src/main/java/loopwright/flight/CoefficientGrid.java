@@ -2,9 +2,9 @@ package loopwright.flight;
 
 /**
  * An {@link Aerodynamics} sampled on a fine grid in Reynolds number and spin ratio and read bilinearly: eight loads, no
- * branch, the same cost for every model. Cells are 0.05e5 in Re and 0.01 in S; the difference from the engine's model is under
- * 0.0005 where the regression holds and 0.004 above Re 0.7e5 ({@code AerodynamicsReferenceTest}). Arguments outside are held at the edge (Re 2.8e5,
- * S 1.6).
+ * branch, the same cost for every model. Cells are 0.05e5 in Re and 0.01 in S; the difference from the engine's model
+ * is under 0.0005 where the regression holds and 0.004 above Re 0.7e5 ({@code AerodynamicsReferenceTest}). Arguments
+ * outside are held at the edge (Re 2.8e5, S 1.6).
  */
 final class CoefficientGrid {
     static final double REYNOLDS_PER_CELL = 0.05e5;

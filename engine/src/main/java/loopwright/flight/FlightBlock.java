@@ -1,11 +1,11 @@
 package loopwright.flight;
 
 /**
- * Flies many balls at once: {@value #LANES} lanes, each with a ball in the air, stepped together stage by stage; a lane whose ball
- * has landed takes the next launch, so that all stay busy to the end.
+ * Flies many balls at once: {@value #LANES} lanes, each with a ball in the air, stepped together stage by stage; a lane
+ * whose ball has landed takes the next launch, so that all stay busy to the end.
  *
- * <p>The arithmetic is that of {@link FlightEquations}, term by term in the same order, so that both give the same bits. Loops over
- * lanes without branches become vector instructions; table look-ups have loops of their own.
+ * <p>The arithmetic is that of {@link FlightEquations}, term by term in the same order, so that both give the same
+ * bits. Loops over lanes without branches become vector instructions; table look-ups have loops of their own.
  */
 final class FlightBlock {
     static final int LANES = 64;

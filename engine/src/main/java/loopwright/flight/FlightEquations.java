@@ -1,8 +1,8 @@
 package loopwright.flight;
 
 /**
- * The equations of {@link BallFlight} with their constants worked out once, and one Runge-Kutta step of them for one ball.
- * {@link FlightBlock} writes the same arithmetic for many balls at once; a test holds both to the same values.
+ * The equations of {@link BallFlight} with their constants worked out once, and one Runge-Kutta step of them for one
+ * ball. {@link FlightBlock} writes the same arithmetic for many balls at once; a test holds both to the same values.
  *
  * <p>State: forward, right, up (m), their rates (m/s), spin (rad/s).
  */

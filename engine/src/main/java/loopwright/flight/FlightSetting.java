@@ -7,8 +7,8 @@ package loopwright.flight;
  * @param breeze as seen along the shot, at 10 m
  * @param ball as a body
  * @param aerodynamics drag and lift, calibrated
- * @param spinDecay in d omega / dt = - spinDecay (rho / 1.2) V omega / r; {@value #PUBLISHED_SPIN_DECAY} by Smits and Smith
- *     1994 (wind tunnel), used alike by Penner 2001 and US Patent 6,186,002
+ * @param spinDecay in d omega / dt = - spinDecay (rho / 1.2) V omega / r; {@value #PUBLISHED_SPIN_DECAY} by Smits and
+ *     Smith 1994 (wind tunnel), used alike by Penner 2001 and US Patent 6,186,002
  */
 public record FlightSetting(Air air, Breeze breeze, GolfBall ball, Aerodynamics aerodynamics, double spinDecay) {
     public static final double PUBLISHED_SPIN_DECAY = 2.0e-5;

@@ -1,8 +1,8 @@
 package loopwright.flight;
 
 /**
- * A ball as a body. The standard one has the greatest mass and least diameter the Equipment Rules allow (Part 4: 45.93 g,
- * 42.67 mm), as balls in play do to within a percent.
+ * A ball as a body. The standard one has the greatest mass and least diameter the Equipment Rules allow (Part 4: 45.93
+ * g, 42.67 mm), as balls in play do to within a percent.
  */
 public record GolfBall(double massKg, double diameterMetres) {
     public static final GolfBall STANDARD = new GolfBall(0.04593, 0.04267);

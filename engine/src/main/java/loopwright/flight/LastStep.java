@@ -1,8 +1,8 @@
 package loopwright.flight;
 
 /**
- * Where in the last step a ball came down: the cubic through both ends of the step with their rates (Hermite). Its error is
- * h^4 z'''' / 384, under a millimetre at the engine's step.
+ * Where in the last step a ball came down: the cubic through both ends of the step with their rates (Hermite). Its
+ * error is h^4 z'''' / 384, under a millimetre at the engine's step.
  */
 final class LastStep {
     private static final int ROOT_ITERATIONS = 60;

@@ -1,17 +1,17 @@
 package loopwright.flight;
 
 /**
- * Finds the launch of a style that carries a given distance in a given direction in still standard air: ball speed for the
- * carry, start direction and spin axis for the direction.
+ * Finds the launch of a style that carries a given distance in a given direction in still standard air: ball speed for
+ * the carry, start direction and spin axis for the direction.
  *
- * <p>A finish direction is partly start and partly curve, because an open face sends the ball right and tilts its spin right. The tilt
- * is m tanh(k d / m) for a finish direction d, m = {@value #MOST_TILT} rad (more is no golf swing). For k see
- * {@link #tiltPerDirection}; the ball starts wherever it must to finish at d. Carries are met to 1 mm.
+ * <p>A finish direction is partly start and partly curve, because an open face sends the ball right and tilts its spin
+ * right. The tilt is m tanh(k d / m) for a finish direction d, m = {@value #MOST_TILT} rad (more is no golf swing). For
+ * k see {@link #tiltPerDirection}; the ball starts wherever it must to finish at d. Carries are met to 1 mm.
  */
 public final class LaunchFinder {
     /**
-     * Share of a finish direction that is curve, at a swing's usual carry. Assumed; pooled over 300 shots of three golfers of
-     * an open data set (CaddieSet, CVPR Workshops 2025) it was 0.56.
+     * Share of a finish direction that is curve, at a swing's usual carry. Assumed; pooled over 300 shots of three
+     * golfers of an open data set (CaddieSet, CVPR Workshops 2025) it was 0.56.
      */
     public static final double CURVE_SHARE = 0.5;
 

@@ -1,9 +1,9 @@
 package loopwright.flight;
 
 /**
- * The launches of one swing over a grid of still-air carries and finish directions: what was struck, whatever the day does with
- * it. Nodes are even in carry (a tenth of the swing's usual carry, from 0.1 to {@value #LONGEST_SHARE} of it) and in direction
- * ({@value #DIRECTION_STEP_DEGREES} degrees, to {@value #WIDEST_DEGREES} on either side).
+ * The launches of one swing over a grid of still-air carries and finish directions: what was struck, whatever the day
+ * does with it. Nodes are even in carry (a tenth of the swing's usual carry, from 0.1 to {@value #LONGEST_SHARE} of it)
+ * and in direction ({@value #DIRECTION_STEP_DEGREES} degrees, to {@value #WIDEST_DEGREES} on either side).
  */
 public final class LaunchGrid {
     static final int CARRIES = 13;

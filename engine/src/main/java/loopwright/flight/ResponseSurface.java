@@ -1,17 +1,17 @@
 package loopwright.flight;
 
 /**
- * What a day does to every strike of one swing: from (still-air carry, still-air finish direction) and the bearing of the aim to
- * landing place, apex, descent, heading and run.
+ * What a day does to every strike of one swing: from (still-air carry, still-air finish direction) and the bearing of
+ * the aim to landing place, apex, descent, heading and run.
  *
- * <p>Every launch of a {@link LaunchGrid} is flown once for {@value #BEARINGS} bearings of the aim against the wind. Between nodes
- * the shift of the landing place against still air is read by cubics through four nodes each way, all else linearly; a shorter
- * carry than the shortest node scales that node's values down, a longer carry or wider direction is held at the edge. Against
- * flights of their own, landing places differ by less than {@link #LARGEST_ERROR_METRES} in winds up to 10 m/s
- * ({@code ResponseSurfaceTest}).
+ * <p>Every launch of a {@link LaunchGrid} is flown once for {@value #BEARINGS} bearings of the aim against the wind.
+ * Between nodes the shift of the landing place against still air is read by cubics through four nodes each way, all
+ * else linearly; a shorter carry than the shortest node scales that node's values down, a longer carry or wider
+ * direction is held at the edge. Against flights of their own, landing places differ by less than {@link
+ * #LARGEST_ERROR_METRES} in winds up to 10 m/s ({@code ResponseSurfaceTest}).
  *
- * <p>Gusts: the same flown once more in a wind stronger by one standard deviation gives the shift per deviation along the wind;
- * across it the wind turns, by {@value #ACROSS_SHARE} of the deviation (assumed).
+ * <p>Gusts: the same flown once more in a wind stronger by one standard deviation gives the shift per deviation along
+ * the wind; across it the wind turns, by {@value #ACROSS_SHARE} of the deviation (assumed).
  */
 public final class ResponseSurface {
     public static final double LARGEST_ERROR_METRES = 0.5;

@@ -3,9 +3,9 @@ package loopwright.flight;
 /**
  * The standard atmosphere of the lowest layer: T = T0 - L H, p = p0 (T / T0)^n with n = g / (R L).
  *
- * <p>Source: ISO 2533:1975 / ICAO Doc 7488; T0 288.15 K, p0 101325 Pa, L 6.5 K/km, R 287.05287 J/(kg K), g 9.80665 m/s2.
- * Valid to 11 km of geopotential height H; golf is played below 5 km, where geometric and geopotential height differ by
- * less than 4 m.
+ * <p>Source: ISO 2533:1975 / ICAO Doc 7488; T0 288.15 K, p0 101325 Pa, L 6.5 K/km, R 287.05287 J/(kg K), g 9.80665
+ * m/s2. Valid to 11 km of geopotential height H; golf is played below 5 km, where geometric and geopotential height
+ * differ by less than 4 m.
  */
 public final class StandardAtmosphere {
     static final double GRAVITY = 9.80665;

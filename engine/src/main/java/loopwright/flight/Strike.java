@@ -14,14 +14,16 @@ public final class Strike {
     public double headingRadians;
     /** Speed at landing, m/s. */
     public double landingSpeed;
-    /** Bounce and roll on a level fairway of the day's firmness, metres; as the model has it, before a player's own gap. */
+    /**
+     * Bounce and roll on a level fairway of the day's firmness, metres; as the model has it, before a player's own gap.
+     */
     public double fairwayRunMetres;
     /** The same on a level green of the day's speed; negative: it comes back. */
     public double greenRunMetres;
 
     /**
-     * Moves the landing to ground higher (or, negative, lower) than where the ball was struck, along the descent: exact to
-     * first order in the height.
+     * Moves the landing to ground higher (or, negative, lower) than where the ball was struck, along the descent: exact
+     * to first order in the height.
      */
     public void shiftToHeight(double riseMetres) {
         double back = riseMetres / Math.tan(Math.max(descentRadians, 0.1));

@@ -3,7 +3,8 @@ package loopwright.flight;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A {@link ResponseSurface} for one bearing of the aim: reads single strikes. Immutable; any number of threads may share it.
+ * A {@link ResponseSurface} for one bearing of the aim: reads single strikes. Immutable; any number of threads may
+ * share it.
  */
 public final class StrikeTable {
     /** Shift forward and right, apex, descent, heading less direction, run on fairway and on green, landing speed. */

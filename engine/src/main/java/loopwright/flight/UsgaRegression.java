@@ -3,10 +3,10 @@ package loopwright.flight;
 /**
  * C_D = .2028 - .2159 S + 2.8466 S^2 + .0165 R, C_L = .0860 + .6463 S + 1.4789 S^2 - .0122 / R^2, with R = Re / 1e5.
  *
- * <p>Source: US Patent 6,186,002 B1 (Lieberman, Smits, Quintavalla, Thomas and Winfield, assigned to the USGA, 2001), example
- * fit "model 3" to balls launched in the indoor test range. Valid for 0.8 &lt; R &lt; 2.0 and 0.04 &lt; S &lt; 0.22; outside,
- * both arguments are held at the edge, except that lift falls in proportion to S below 0.04 (no spin, no lift). Reproduces
- * the patent's condition means within 0.002 (C_D) and 0.002 (C_L), see {@code docs/validation.md}.
+ * <p>Source: US Patent 6,186,002 B1 (Lieberman, Smits, Quintavalla, Thomas and Winfield, assigned to the USGA, 2001),
+ * example fit "model 3" to balls launched in the indoor test range. Valid for 0.8 &lt; R &lt; 2.0 and 0.04 &lt; S &lt;
+ * 0.22; outside, both arguments are held at the edge, except that lift falls in proportion to S below 0.04 (no spin, no
+ * lift). Reproduces the patent's condition means within 0.002 (C_D) and 0.002 (C_L), see {@code docs/validation.md}.
  */
 public final class UsgaRegression implements Aerodynamics {
     static final double LOWEST_RE5 = 0.8;

@@ -5,14 +5,15 @@ package loopwright.flight;
  *
  * @param speedMetresPerSecond mean speed at 10 m, 0 to 40
  * @param fromBearingRadians bearing the wind blows from, clockwise from north
- * @param gustSdMetresPerSecond standard deviation, from shot to shot, of the wind a ball meets along its flight, 0 to 15
+ * @param gustSdMetresPerSecond standard deviation, from shot to shot, of the wind a ball meets along its flight, 0 to
+ *     15
  */
 public record Wind(double speedMetresPerSecond, double fromBearingRadians, double gustSdMetresPerSecond) {
     public static final Wind NONE = new Wind(0, 0, 0);
 
     /**
-     * A reported gust is the highest three-second mean of ten minutes; it lies about three standard deviations above the
-     * mean (peak factor 3: common practice, no source).
+     * A reported gust is the highest three-second mean of ten minutes; it lies about three standard deviations above
+     * the mean (peak factor 3: common practice, no source).
      */
     private static final double GUST_PEAK_FACTOR = 3;
 

@@ -3,17 +3,17 @@ package loopwright.ground;
 /**
  * One bounce of a spinning ball on turf.
  *
- * <p>The ball digs a crater whose wall is tilted by theta = 15.4 deg (v / 18.6 m/s) (phi / 44.4 deg) against its travel, v being
- * its speed and phi its angle from the ground's normal. About the tilted surface it rebounds with e(vn) = 0.510 - 0.0375 vn +
- * 0.000903 vn^2 (vn &lt;= 20 m/s, else 0.120), and sliding friction mu acts until contact rolls: with the slip s = ut + c (c: speed of
- * the ball's underside by spin, r times backspin), mu_c = 2 s / (7 (1 + e) vn); mu &gt;= mu_c: ut' = 5/7 ut - 2/7 c, c' = -ut'; else
- * ut' = ut - mu vn (1 + e), c' = c - 5/2 mu vn (1 + e).
+ * <p>The ball digs a crater whose wall is tilted by theta = 15.4 deg (v / 18.6 m/s) (phi / 44.4 deg) against its
+ * travel, v being its speed and phi its angle from the ground's normal. About the tilted surface it rebounds with e(vn)
+ * = 0.510 - 0.0375 vn + 0.000903 vn^2 (vn &lt;= 20 m/s, else 0.120), and sliding friction mu acts until contact rolls:
+ * with the slip s = ut + c (c: speed of the ball's underside by spin, r times backspin), mu_c = 2 s / (7 (1 + e) vn);
+ * mu &gt;= mu_c: ut' = 5/7 ut - 2/7 c, c' = -ut'; else ut' = ut - mu vn (1 + e), c' = c - 5/2 mu vn (1 + e).
  *
- * <p>Source: A. R. Penner, "The run of a golf ball", Canadian Journal of Physics 80 (2002) 931-940, equations 2 to 8, as
- * transcribed (angle from the vertical; from the horizontal, drives would run two to four times too far). Here the same in
- * three dimensions: friction acts against the whole slip, so that ground sloping across the travel kicks the ball sideways;
- * spin about the ground's normal is ignored. Valid for turf; later measurements (Biber et al. 2023) find the rigid model
- * coarse, and published long spin-backs are not reached ({@code docs/validation.md}).
+ * <p>Source: A. R. Penner, "The run of a golf ball", Canadian Journal of Physics 80 (2002) 931-940, equations 2 to 8,
+ * as transcribed (angle from the vertical; from the horizontal, drives would run two to four times too far). Here the
+ * same in three dimensions: friction acts against the whole slip, so that ground sloping across the travel kicks the
+ * ball sideways; spin about the ground's normal is ignored. Valid for turf; later measurements (Biber et al. 2023) find
+ * the rigid model coarse, and published long spin-backs are not reached ({@code docs/validation.md}).
  */
 final class Bounce {
     private static final double CRATER_RADIANS = Math.toRadians(15.4);

@@ -1,13 +1,14 @@
 package loopwright.ground;
 
 /**
- * A ball from its first touch of the ground to rest: bounces ({@link Bounce}) until a rebound stays under the turf's lowest hop
- * (5 mm on a green, Penner 2002, p. 935), then roll with a = (5/7) rho g cos b against the motion and (5/7) g sin b down the slope (Penner 2002, "The physics of
- * putting"; Cross 2024).
+ * A ball from its first touch of the ground to rest: bounces ({@link Bounce}) until a rebound stays under the turf's
+ * lowest hop (5 mm on a green, Penner 2002, p. 935), then roll with a = (5/7) rho g cos b against the motion and (5/7)
+ * g sin b down the slope (Penner 2002, "The physics of putting"; Cross 2024).
  *
- * <p>Each hop flies without drag over the plane through its take-off. Every touch reads the surface and slope of its place, so
- * a ball may run from fairway through rough into a bunker; where a penalty area or sand holds it, it stays. Ground steeper
- * than rolling friction keeps a ball moving until it flattens or {@value #LONGEST_SECONDS} s have passed.
+ * <p>Each hop flies without drag over the plane through its take-off. Every touch reads the surface and slope of its
+ * place, so a ball may run from fairway through rough into a bunker; where a penalty area or sand holds it, it stays.
+ * Ground steeper than rolling friction keeps a ball moving until it flattens or {@value #LONGEST_SECONDS} s have
+ * passed.
  */
 public final class BounceAndRoll {
     private static final double BALL_RADIUS = 0.021335;
@@ -53,8 +54,8 @@ public final class BounceAndRoll {
     }
 
     /**
-     * Signed run along the travel on one surface of one slope along it (rise per metre), metres; negative: the ball came
-     * back.
+     * Signed run along the travel on one surface of one slope along it (rise per metre), metres; negative: the ball
+     * came back.
      */
     public double planeRunMetres(Touchdown touch, Surface surface, double slopeAlong, RunWorkspace scratch) {
         start(

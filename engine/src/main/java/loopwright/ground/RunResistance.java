@@ -27,8 +27,8 @@ public final class RunResistance {
     }
 
     /**
-     * The same on a slope along the run (rise per metre): gravity adds or takes what a rolling ball spends on the climb, in
-     * the fairway's own deceleration. May be negative downhill, where the ball gains.
+     * The same on a slope along the run (rise per metre): gravity adds or takes what a rolling ball spends on the
+     * climb, in the fairway's own deceleration. May be negative downhill, where the ball gains.
      */
     public static double of(Surface surface, double slopeAlong) {
         double level = 1 / Math.sqrt(1 + slopeAlong * slopeAlong);

@@ -1,9 +1,10 @@
 package loopwright.ground;
 
 /**
- * The run on level ground of one surface and day, read from a grid of landings instead of simulated bounce by bounce: even nodes
- * in speed (2 m/s), descent (3 degrees) and backspin (100 rad/s), straight between them, held at the edges (60 m/s, 66 degrees, 1200
- * rad/s). Differs from {@link BounceAndRoll} by less than half a metre for the landings of golf ({@code RunTableTest}).
+ * The run on level ground of one surface and day, read from a grid of landings instead of simulated bounce by bounce:
+ * even nodes in speed (2 m/s), descent (3 degrees) and backspin (100 rad/s), straight between them, held at the edges
+ * (60 m/s, 66 degrees, 1200 rad/s). Differs from {@link BounceAndRoll} by less than half a metre for the landings of
+ * golf ({@code RunTableTest}).
  */
 public final class RunTable {
     private static final double SPEED_STEP = 2;

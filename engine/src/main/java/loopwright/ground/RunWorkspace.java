@@ -1,8 +1,8 @@
 package loopwright.ground;
 
 /**
- * The motion of one ball on the ground: place (east, north), velocity, the ground's normal under it, and c, the velocity
- * that spin alone gives the ball's underside (backspin: along the travel). Mutable and reused; one per thread.
+ * The motion of one ball on the ground: place (east, north), velocity, the ground's normal under it, and c, the
+ * velocity that spin alone gives the ball's underside (backspin: along the travel). Mutable and reused; one per thread.
  */
 public final class RunWorkspace {
     double x;

@@ -3,11 +3,11 @@ package loopwright.ground;
 /**
  * What a patch of ground does to a ball that bounces and rolls on it.
  *
- * <p>At factors of 1 friction and bounce are Penner's (see {@link Bounce}), measured on greens. A drive's run is mostly hops and
- * hangs on the crater wall; the fairway's factor was set so that the average drive of the PGA TOUR in 2015 (launch in
- * {@code docs/validation.md}) runs the 22 yards by which its published total exceeds its computed carry. All else is assumed:
- * long grass and leaves dig deeper craters and give less rebound, about as much as {@link RunResistance} says; the roll is
- * the fairway's times that resistance; a path is rigid.
+ * <p>At factors of 1 friction and bounce are Penner's (see {@link Bounce}), measured on greens. A drive's run is mostly
+ * hops and hangs on the crater wall; the fairway's factor was set so that the average drive of the PGA TOUR in 2015
+ * (launch in {@code docs/validation.md}) runs the 22 yards by which its published total exceeds its computed carry. All
+ * else is assumed: long grass and leaves dig deeper craters and give less rebound, about as much as {@link
+ * RunResistance} says; the roll is the fairway's times that resistance; a path is rigid.
  *
  * @param craterFactor multiplies the slope of the crater wall, 0 (rigid) or more
  * @param reboundFactor multiplies the coefficient of restitution, 0 or more
@@ -37,7 +37,10 @@ public record Turf(
 
     private static final double FAIRWAY_CRATER = 1.03;
 
-    /** Penner 2002, p. 935, for a green; elsewhere about the height of the grass, in which a skipping ball drags (assumed). */
+    /**
+     * Penner 2002, p. 935, for a green; elsewhere about the height of the grass, in which a skipping ball drags
+     * (assumed).
+     */
     private static final double GREEN_HOP = 0.005;
 
     private static final double FAIRWAY_HOP = 0.02;

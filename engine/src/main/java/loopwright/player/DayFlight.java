@@ -12,12 +12,13 @@ import loopwright.flight.ResponseSurface;
 import loopwright.numerics.Watch;
 
 /**
- * A bag in the day's air, wind and ground: for every swing a {@link ResponseSurface} of its solid and of its low strikes, calibrated
- * so that still standard air and ordinary ground give back the swing's own pattern.
+ * A bag in the day's air, wind and ground: for every swing a {@link ResponseSurface} of its solid and of its low
+ * strikes, calibrated so that still standard air and ordinary ground give back the swing's own pattern.
  *
- * <p>Launches are {@link TypicalLaunch} unless a measured style is given; the ball speed always follows from the carry. The run is the
- * model's, brought to the player's own gap between carry and total: (run + b) = (model + b) (pattern's run + b) / (model's
- * usual run + b), b = {@value #RUN_OFFSET_METRES} m, which keeps a wedge's run of nearly nothing from dividing by nothing.
+ * <p>Launches are {@link TypicalLaunch} unless a measured style is given; the ball speed always follows from the carry.
+ * The run is the model's, brought to the player's own gap between carry and total: (run + b) = (model + b) (pattern's
+ * run + b) / (model's usual run + b), b = {@value #RUN_OFFSET_METRES} m, which keeps a wedge's run of nearly nothing
+ * from dividing by nothing.
  */
 public final class DayFlight {
     static final double RUN_OFFSET_METRES = 3;

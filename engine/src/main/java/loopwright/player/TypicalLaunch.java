@@ -6,12 +6,12 @@ import loopwright.flight.LaunchStyle;
 /**
  * How a club usually launches a ball, by its loft L in degrees and the ball speed v in mph.
  *
- * <p>Launch angle: driver 10.8, other woods and hybrids 2.5 + 0.45 L, irons and wedges 0.6 L - 3.5 degrees, each + 0.05 (driver
- * 0.08) for every mph below the speed of a fast swing, 168 - 2.2 (L - 10.5). Spin: v L (1.35 + 0.012 L) rpm, driver 2599 and 8
- * more for every such mph (slow swings use more loft).
- * Through three launches: the PGA TOUR's average drive of 2015 (published, see {@code docs/validation.md}) and two generic
- * iron launches (132 mph 12.1 deg 5361 rpm; 120 mph 16.3 deg 7097 rpm); between and beyond them common practice, no source.
- * A pattern's carry fixes the ball speed, so an error here changes height and wind effect, not length.
+ * <p>Launch angle: driver 10.8, other woods and hybrids 2.5 + 0.45 L, irons and wedges 0.6 L - 3.5 degrees, each + 0.05
+ * (driver 0.08) for every mph below the speed of a fast swing, 168 - 2.2 (L - 10.5). Spin: v L (1.35 + 0.012 L) rpm,
+ * driver 2599 and 8 more for every such mph (slow swings use more loft). Through three launches: the PGA TOUR's average
+ * drive of 2015 (published, see {@code docs/validation.md}) and two generic iron launches (132 mph 12.1 deg 5361 rpm;
+ * 120 mph 16.3 deg 7097 rpm); between and beyond them common practice, no source. A pattern's carry fixes the ball
+ * speed, so an error here changes height and wind effect, not length.
  */
 public final class TypicalLaunch {
     private static final double MPH = 0.44704;

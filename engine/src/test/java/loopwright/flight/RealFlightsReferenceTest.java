@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 
 /**
- * Range shots of three golfers (CaddieSet, CVPR Workshops 2025) that lie outside the project: ball speed, start, spin and its axis
- * were measured, the launch angle was not, so the lowest that reaches the carry in still standard air is taken. Skipped with a
- * word where the files are absent.
+ * Range shots of three golfers (CaddieSet, CVPR Workshops 2025) that lie outside the project: ball speed, start, spin
+ * and its axis were measured, the launch angle was not, so the lowest that reaches the carry in still standard air is
+ * taken. Skipped with a word where the files are absent.
  */
 class RealFlightsReferenceTest {
     private static final double STEP_DEGREES = 0.5;

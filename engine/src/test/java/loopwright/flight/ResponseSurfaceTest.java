@@ -59,6 +59,22 @@ class ResponseSurfaceTest {
         assertThat(worst).isLessThan(ResponseSurface.LARGEST_ERROR_METRES);
     }
 
+    @Test
+    void aShiftToOtherGroundIsRightToFirstOrder() {
+        LaunchGrid grid = new LaunchGrid(IRON, 140);
+        StrikeTable table =
+                new ResponseSurface(grid, DayConditions.STANDARD, DayGround.of(DayConditions.STANDARD)).toward(0);
+        Strike out = new Strike();
+        BallFlight flight = new BallFlight(FlightSetting.standard());
+        for (double rise : new double[] {-10, -5, -2, 2, 5, 10}) {
+            table.read(140, 0, out);
+            out.shiftToHeight(rise);
+            double exact = flight.fly(grid.usual(), rise).forwardMetres();
+            // the path bends: the second order is about rise^2 / 70 m for an iron, so 1.5 m at ten metres of height
+            assertThat(out.forwardMetres).isCloseTo(exact, within(0.02 + rise * rise / 70));
+        }
+    }
+
     private static double worstError(
             LaunchStyle style, LaunchGrid grid, double usual, Air air, Wind wind, SplittableRandom random) {
         DayConditions day = new DayConditions(air, wind, Firmness.ORDINARY, DayConditions.ORDINARY_GREEN_RESISTANCE);

@@ -7,7 +7,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A. R. Penner, "The run of a golf ball", Can. J. Phys. 80 (2002) 931-940, as transcribed; the ledger has ours beside his. */
+/**
+ * A. R. Penner, "The run of a golf ball", Can. J. Phys. 80 (2002) 931-940, as transcribed; the ledger has ours beside
+ * his.
+ */
 class BounceReferenceTest {
     private static final Turf PENNER = new Turf(1, 1, 0, 0.005, 0.40, 0.131);
     private static final double RPM = Math.PI / 30;

@@ -12,8 +12,8 @@ import loopwright.units.Distance;
 import loopwright.units.Speed;
 
 /**
- * One flight on one sheet, play running to the right: from the side above, from above below, lengths, heights and sides all to
- * the same scale.
+ * One flight on one sheet, play running to the right: from the side above, from above below, lengths, heights and sides
+ * all to the same scale.
  */
 final class FlightChart {
     private static final double WIDTH = 720;
