@@ -54,6 +54,19 @@ public record Course(
         return new Course(name, origin, boundary, boundaryGuessed, areas, trees, holes, teeSets, Optional.of(field));
     }
 
+    public Course withAreas(List<Area> newAreas) {
+        return new Course(name, origin, boundary, boundaryGuessed, newAreas, trees, holes, teeSets, heights);
+    }
+
+    public Course withTeeSets(List<TeeSet> newSets) {
+        return new Course(name, origin, boundary, boundaryGuessed, areas, trees, holes, newSets, heights);
+    }
+
+    /** The boundary, confirmed by somebody who has seen the stakes or the card. */
+    public Course withBoundaryConfirmed() {
+        return new Course(name, origin, boundary, false, areas, trees, holes, teeSets, heights);
+    }
+
     public Course withHoles(List<Hole> newHoles) {
         return new Course(name, origin, boundary, boundaryGuessed, areas, trees, newHoles, teeSets, heights);
     }
@@ -93,5 +106,10 @@ public record Course(
     /** Length of a hole from a set of tees along the line of play to today's hole location, metres. */
     public double lengthMetres(Hole hole, TeeSet tees) {
         return hole.lineFrom(tees.getPlace(hole.number()).place()).lengthMetres();
+    }
+
+    /** Length of the whole course from a set of tees, metres. */
+    public double lengthMetres(TeeSet tees) {
+        return holes.stream().mapToDouble(h -> lengthMetres(h, tees)).sum();
     }
 }

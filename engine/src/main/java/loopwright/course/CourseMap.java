@@ -32,7 +32,11 @@ public final class CourseMap {
     private final AtomicReferenceArray<@Nullable Cell> cells;
 
     /** One area with the surface it gives on this hole; {@code outside}: the surface lies beyond the region. */
-    private record Layer(Region region, boolean outside, Surface surface, double notFoundChance) {
+    private record Layer(Region region, boolean outside, Surface surface, double notFoundChance, TreeCover woods) {
+        Layer(Region region, boolean outside, Surface surface, double notFoundChance) {
+            this(region, outside, surface, notFoundChance, TreeCover.WOODS_DEFAULT);
+        }
+
         boolean covers(double x, double y) {
             return region.contains(x, y) != outside;
         }
@@ -70,7 +74,12 @@ public final class CourseMap {
         course.areas().stream()
                 .filter(a -> a.kind().surface() != null)
                 .sorted(Comparator.comparing(Area::kind))
-                .map(a -> new Layer(a.region(), false, surfaceHere(a), a.notFoundChance()))
+                .map(a -> new Layer(
+                        a.region(),
+                        false,
+                        surfaceHere(a),
+                        a.notFoundChance(),
+                        a.survey().trees().orElse(TreeCover.WOODS_DEFAULT)))
                 .forEach(out::add);
         return List.copyOf(out);
     }
@@ -115,13 +124,16 @@ public final class CourseMap {
         if (cell == null) {
             return null;
         }
-        double height = surfaceIn(cell, x, y).surface == Surface.WOODS ? TreeCover.WOODS_DEFAULT.heightMetres() : 0;
+        Layer here = surfaceIn(cell, x, y);
+        TreeCover highest = here.surface == Surface.WOODS ? here.woods : null;
         for (Tree tree : cell.trees) {
-            if (Math.hypot(tree.place().x() - x, tree.place().y() - y) <= tree.crownRadiusMetres()) {
-                height = Math.max(height, tree.heightMetres());
+            boolean over = Math.hypot(tree.place().x() - x, tree.place().y() - y) <= tree.crownRadiusMetres();
+            if (over && (highest == null || tree.heightMetres() > highest.heightMetres())) {
+                double gap = Math.min(TreeCover.WOODS_DEFAULT.gapMetres(), tree.heightMetres());
+                highest = new TreeCover(tree.heightMetres(), gap);
             }
         }
-        return height == 0 ? null : new TreeCover(height, Math.min(TreeCover.WOODS_DEFAULT.gapMetres(), height));
+        return highest;
     }
 
     /** Areas that give a surface on this hole, topmost first, for drawing into a raster. */

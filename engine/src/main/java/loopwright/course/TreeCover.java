@@ -7,8 +7,9 @@ package loopwright.course;
  *
  * @param heightMetres top of the crowns above the ground
  * @param gapMetres height of the lowest branches, from 0 to the top
+ * @param density stops a ball this many times as often as an ordinary wood (1); 0.1 to 10
  */
-public record TreeCover(double heightMetres, double gapMetres) {
+public record TreeCover(double heightMetres, double gapMetres, double density) {
     /** Mean length of crown a ball passes before it is stopped: assumed; crowns are partly porous. */
     public static final double CROWN_MEAN_FREE_METRES = 5;
 
@@ -18,7 +19,15 @@ public record TreeCover(double heightMetres, double gapMetres) {
     /** What a wood is taken for where nobody has surveyed it: assumed. */
     public static final TreeCover WOODS_DEFAULT = new TreeCover(12, 2);
 
+    /** Trees as dense as an ordinary wood. */
+    public TreeCover(double heightMetres, double gapMetres) {
+        this(heightMetres, gapMetres, 1);
+    }
+
     public TreeCover {
+        if (!(density >= 0.1 && density <= 10)) {
+            throw new IllegalArgumentException("the density of trees lies between 0.1 and 10, not " + density);
+        }
         if (!(gapMetres >= 0 && gapMetres <= heightMetres)) {
             throw new IllegalArgumentException("the lowest branches lie between the ground and the top of the tree");
         }
@@ -29,6 +38,6 @@ public record TreeCover(double heightMetres, double gapMetres) {
         if (flightHeightMetres > heightMetres) {
             return 0;
         }
-        return 1 / (flightHeightMetres >= gapMetres ? CROWN_MEAN_FREE_METRES : TRUNK_MEAN_FREE_METRES);
+        return density / (flightHeightMetres >= gapMetres ? CROWN_MEAN_FREE_METRES : TRUNK_MEAN_FREE_METRES);
     }
 }

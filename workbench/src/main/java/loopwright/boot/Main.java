@@ -2,6 +2,7 @@ package loopwright.boot;
 
 import loopwright.action.DrawHoles;
 import loopwright.action.FlyShot;
+import loopwright.action.CourseFiles;
 import loopwright.action.HandicapHistory;
 import loopwright.action.HandicapSums;
 import loopwright.action.PlanRound;
@@ -10,6 +11,7 @@ import loopwright.action.PuttFitting;
 import loopwright.action.ReadCourse;
 import loopwright.action.ResultFile;
 import loopwright.action.RoundReviews;
+import loopwright.action.SurveyCourse;
 import loopwright.adapter.chart.ChartedCourses;
 import loopwright.adapter.chart.ChartedFlights;
 import loopwright.adapter.chart.ChartedHoles;
@@ -27,6 +29,7 @@ import loopwright.cli.CourseDrawCommand;
 import loopwright.cli.CourseListCommand;
 import loopwright.cli.CourseReadCommand;
 import loopwright.cli.FlightVerb;
+import loopwright.cli.CourseSurveyCommand;
 import loopwright.cli.HandicapVerb;
 import loopwright.cli.Loopwright;
 import loopwright.cli.PlanVerb;
@@ -69,10 +72,12 @@ public final class Main {
     }
 
     private static CommandLine course(ResultFile results) {
-        ReadCourse read = new ReadCourse(new OsmCourseFiles(), new RasterTerrain(), new ChartedCourses(), results);
+        CourseFiles files = new OsmCourseFiles();
+        ReadCourse read = new ReadCourse(files, new RasterTerrain(), new ChartedCourses(), results);
         return new CommandLine(new CourseCommand())
                 .addSubcommand(new CourseReadCommand(read))
                 .addSubcommand(new CourseDrawCommand(read, new DrawHoles(new ChartedHoles())))
-                .addSubcommand(new CourseListCommand(read));
+                .addSubcommand(new CourseListCommand(read))
+                .addSubcommand(new CourseSurveyCommand(new SurveyCourse(files)));
     }
 }

@@ -14,6 +14,7 @@ import loopwright.action.ImportRecord;
 import loopwright.action.UserFault;
 import loopwright.course.Area;
 import loopwright.course.AreaKind;
+import loopwright.course.AreaSurvey;
 import loopwright.course.Course;
 import loopwright.course.Hole;
 import loopwright.course.TeePlace;
@@ -98,7 +99,7 @@ final class CourseReader {
                 greens.put(e.id(), region(e));
             } else if (!own.isEmpty()) {
                 Region region = region(e);
-                out.add(new Area(e.id(), kind(e, own), region, chance(e)));
+                out.add(new Area(e.id(), kind(e, own), region, chance(e), surveyOf(e)));
                 greens.put(e.id(), region);
             } else if (reading.isArea() && e.find(OwnKeys.TEE_SET).isEmpty()) {
                 mender.toSite(e, reading)
@@ -118,6 +119,14 @@ final class CourseReader {
                     OwnKeys.AREA,
                     name,
                     "one of " + Arrays.toString(AreaKind.values()).toLowerCase(Locale.ROOT));
+        }
+    }
+
+    private AreaSurvey surveyOf(MapElement e) {
+        try {
+            return new SurveyTags(frame).readArea(e);
+        } catch (IllegalArgumentException x) {
+            throw new UserFault(label + ", " + e.id() + ": " + x.getMessage() + ".", x);
         }
     }
 
@@ -179,7 +188,7 @@ final class CourseReader {
                     green,
                     e.get(OwnKeys.GREEN_ASSUMED).equals("true"),
                     at,
-                    SurveyTags.read(e));
+                    new SurveyTags(frame).read(e));
         } catch (IllegalArgumentException x) {
             throw new UserFault(label + ", " + e.id() + ": " + x.getMessage() + ".", x);
         }

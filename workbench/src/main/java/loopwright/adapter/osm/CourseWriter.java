@@ -82,6 +82,7 @@ final class CourseWriter {
         Map<String, Object> p = new TreeMap<>(osmTags(area.kind()));
         p.put(OwnKeys.AREA, area.kind().name().toLowerCase(Locale.ROOT));
         p.put(OwnKeys.NOT_FOUND_CHANCE, area.notFoundChance());
+        SurveyTags.write(area.survey(), p);
         feature(area.id(), p, polygons(area.region()));
     }
 
@@ -124,7 +125,7 @@ final class CourseWriter {
         p.put(OwnKeys.GREEN, greenId(hole));
         p.put(OwnKeys.GREEN_ASSUMED, hole.greenAssumed());
         p.put(OwnKeys.HOLE_LOCATION, position(frame.toLatLon(hole.holeLocation())));
-        SurveyTags.write(hole.survey(), p);
+        new SurveyTags(frame).write(hole.survey(), p);
         ObjectNode line = mapper.createObjectNode().put("type", "LineString");
         line.set("coordinates", places(hole.line().places()));
         feature("hole/" + hole.number(), p, line);
@@ -193,7 +194,7 @@ final class CourseWriter {
         return mapper.createArrayNode().add(rounded(at.longitudeDegrees())).add(rounded(at.latitudeDegrees()));
     }
 
-    private static double rounded(double degrees) {
+    static double rounded(double degrees) {
         return Math.round(degrees * 1e9) / 1e9;
     }
 }

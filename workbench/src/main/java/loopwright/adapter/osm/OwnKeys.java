@@ -16,7 +16,6 @@ final class OwnKeys {
     static final String HOLE_LOCATION = PREFIX + "hole_location";
     static final String TEE_SET = PREFIX + "tee_set";
     static final String STANDS_IN = PREFIX + "stands_in";
-    static final String SURVEYED = PREFIX + "surveyed";
     /** Value of {@link #AREA} for a green that one hole plays to but that is not an area of the course. */
     static final String HOLE_GREEN_ONLY = "hole_green";
 
