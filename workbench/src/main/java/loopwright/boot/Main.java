@@ -1,8 +1,12 @@
 package loopwright.boot;
 
+<<<<<<< HEAD
 import loopwright.action.DrawHoles;
 import loopwright.action.FlyShot;
+=======
+>>>>>>> 1cb60e5 (Damage maps and rasters in thousands of ways and read what is left)
 import loopwright.action.CourseFiles;
+import loopwright.action.DrawHoles;
 import loopwright.action.HandicapHistory;
 import loopwright.action.HandicapSums;
 import loopwright.action.PlanRound;

@@ -59,7 +59,11 @@ final class CourseReader {
                     + ", and only version " + CourseWriter.VERSION + " can be read.");
         }
         CourseReader reader = new CourseReader(label, data, root);
-        return new CourseImport(reader.course(), reader.records);
+        try {
+            return new CourseImport(reader.course(), reader.records);
+        } catch (IllegalArgumentException e) {
+            throw new UserFault(label + ": " + e.getMessage() + ".", e);
+        }
     }
 
     private Course course() {
