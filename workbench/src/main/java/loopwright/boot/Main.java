@@ -1,12 +1,8 @@
 package loopwright.boot;
 
-<<<<<<< HEAD
-import loopwright.action.DrawHoles;
-import loopwright.action.FlyShot;
-=======
->>>>>>> 1cb60e5 (Damage maps and rasters in thousands of ways and read what is left)
 import loopwright.action.CourseFiles;
 import loopwright.action.DrawHoles;
+import loopwright.action.FlyShot;
 import loopwright.action.HandicapHistory;
 import loopwright.action.HandicapSums;
 import loopwright.action.PlanRound;
@@ -32,8 +28,8 @@ import loopwright.cli.CourseCommand;
 import loopwright.cli.CourseDrawCommand;
 import loopwright.cli.CourseListCommand;
 import loopwright.cli.CourseReadCommand;
-import loopwright.cli.FlightVerb;
 import loopwright.cli.CourseSurveyCommand;
+import loopwright.cli.FlightVerb;
 import loopwright.cli.HandicapVerb;
 import loopwright.cli.Loopwright;
 import loopwright.cli.PlanVerb;
