@@ -66,6 +66,17 @@ public final class PlayerPrior {
         return hand;
     }
 
+    /** The same with every length multiplied. */
+    PlayerPrior withLengthTimes(double factor) {
+        Distance driver = Distance.ofMetres(trend().driverCarryMetres() * factor);
+        Distance seven = sevenIronCarry == null ? null : Distance.ofMetres(sevenIronCarry.metres() * factor);
+        return new PlayerPrior(level, hand, driver, seven, bag);
+    }
+
+    boolean lengthIsStated() {
+        return driverCarry != null || sevenIronCarry != null;
+    }
+
     /** The assumed player, all of it marked so. */
     public Player player(String name) {
         List<Swing> swings = new ArrayList<>();

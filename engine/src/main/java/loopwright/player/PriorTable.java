@@ -33,10 +33,18 @@ final class PriorTable {
     /** Assumed: a drive that carries little also runs little. */
     static final double DRIVER_RUN_LARGEST_SHARE = 0.15;
 
-    /** Assumed: relative SD of what a player says about his own length, and of a club about the bag's trend. */
+    /**
+     * Assumed, as relative SDs of carry about the trend: the whole bag where a length was stated and where not, the slope from
+     * driver to lob wedge, clubs of neighbouring loft together, one club alone, a partial effort of all wedges together.
+     */
     static final double STATED_LENGTH_SD = 0.06;
 
-    static final double CLUB_ABOUT_TREND_SD = 0.05;
+    static final double UNSTATED_LENGTH_SD = 0.15;
+    static final double TREND_SLOPE_SD = 0.08;
+    static final double NEIGHBOUR_SD = 0.03;
+    static final double NEIGHBOUR_DEGREES = 6;
+    static final double CLUB_OWN_SD = 0.02;
+    static final double PARTIAL_SD = 0.06;
 
     /** Assumed: below this driver carry (164 yd) the usual bag swaps long irons for woods and hybrids. */
     static final double SHORT_BAG_BELOW_METRES = 150;
@@ -99,16 +107,57 @@ final class PriorTable {
     static final double CARRY_SD_GROWTH_TO_100 = 0.03;
     static final double SMALLEST_CARRY_SD = 0.02;
 
-    /** Assumed: how uncertain a level's spread and mishit rate are for one player, as SDs of their logarithm. */
-    static final double LOG_SPREAD_SD = 0.25;
+    /**
+     * Assumed: how far a player's spread lies from that of his level, as SDs of its logarithm: all clubs together, one club.
+     * Together a quarter: about what 9 balls would tell.
+     */
+    static final double SHARED_LOG_SPREAD_SD = 0.20;
 
-    static final double LOG_MISHIT_SD = 0.5;
+    static final double CLUB_LOG_SPREAD_SD = 0.15;
 
-    /** Assumed: SD over players of a club's mean direction (a player's bias). */
-    static final double BIAS_SD = toRadians(2.5);
+    /** Assumed: the same for mishit rates (all families together, one family), and what the shares of kinds are worth in mishits. */
+    static final double SHARED_LOG_MISHIT_SD = 0.35;
 
-    /** Assumed: correlation of carry and direction is shrunk to zero with this many balls' weight ([CS]: the sign differs). */
+    static final double FAMILY_LOG_MISHIT_SD = 0.35;
+    static final double MISHIT_KIND_BALLS = 12;
+
+    /** Assumed: SD over players of the mean direction: the player's shape, one club about it. */
+    static final double BIAS_SD = toRadians(2);
+
+    static final double CLUB_BIAS_SD = toRadians(1.5);
+
+    /** Assumed: a club's correlation is worth so many balls of none ([CS]: the sign differs between players). */
     static final double CORRELATION_BALLS = 30;
+
+    // ---- Sessions, range and course (assumed) ----
+
+    /** SD of a session's direction, relative carry and log spread, and how uncertain these are (SD of their logarithm). */
+    static final double SESSION_DIRECTION_SD = toRadians(1.5);
+
+    static final double SESSION_CARRY_SD = 0.02;
+    static final double SESSION_LOG_SPREAD_SD = 0.10;
+    static final double SESSION_SD_LOG_SD = 0.4;
+
+    /** Spread on the course as a multiple of that on a range: above one, with the SD of its logarithm. */
+    static final double RANGE_WIDENING = 1.15;
+
+    static final double RANGE_WIDENING_LOG_SD = 0.10;
+
+    /** A mat hides this share of mishits, a range's grass half as many. */
+    static final double MAT_HIDES = 0.25;
+
+    /** Range balls carry so much less, with its SD. */
+    static final double RANGE_BALL_LOSS = 0.06;
+
+    static final double RANGE_BALL_LOSS_SD = 0.03;
+
+    /** Share of recorded balls that say nothing of the club (a slip of the pen, another club); they are set aside. */
+    static final double STRAY_RATE = 0.01;
+
+    static final double STRAY_DIRECTION_SD = toRadians(30);
+
+    /** Run as a share of carry is worth so many balls of the trend's. */
+    static final double RUN_BALLS = 10;
 
     // ---- Mishits: share of swings at 80 and 100 (assumed; [CS] 0 to 15 % of drives fall under 80 % of the median)
     // ----
@@ -118,6 +167,9 @@ final class PriorTable {
     static final double[] HYBRID_MISHITS = {.08, .16};
     static final double[] IRON_MISHITS = {.075, .15};
     static final double[] WEDGE_MISHITS = {.06, .12};
+
+    /** Assumed: nobody mishits more than this share of his swings from a good lie. */
+    static final double MOST_MISHITS = 0.7;
 
     /** Assumed: longest to shortest iron, rates about the family's by +-30 %. */
     static final double MISHIT_SLOPE_PER_DEGREE = 0.03;

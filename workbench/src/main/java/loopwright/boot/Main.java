@@ -56,6 +56,7 @@ public final class Main {
         HandicapHistory history = new HandicapHistory(new ScoreHistoryCsv(), sums);
         line.addSubcommand(new HandicapVerb(sums, history, results));
         line.addSubcommand(course(results));
+        PlayerVerbs.addTo(line, results);
         line.addSubcommand(new RoundVerb(new RoundReviews(new RoundCsv(), new TourBaseline()), results));
         line.addSubcommand(putt(results));
         line.addSubcommand(new FlightVerb(new FlyShot(new ChartedFlights()), results));

@@ -1,0 +1,22 @@
+package loopwright.player;
+
+import java.util.List;
+
+/**
+ * The outcome of a fit.
+ *
+ * @param profile to plan with
+ * @param reports one per swing, in the player's order
+ */
+public record FittedPlayer(PlayerProfile profile, List<SwingReport> reports) {
+    public FittedPlayer {
+        reports = List.copyOf(reports);
+    }
+
+    public SwingReport report(String label) {
+        return reports.stream()
+                .filter(r -> r.swing().label().equals(label))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no swing is called " + label));
+    }
+}

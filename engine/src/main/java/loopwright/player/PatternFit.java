@@ -1,0 +1,166 @@
+package loopwright.player;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.function.IntFunction;
+import java.util.function.ToDoubleFunction;
+import loopwright.numerics.Watch;
+
+/**
+ * Fits a player's swings to whatever balls there are, starting from the prior: robust layered mixture, posterior by seeded
+ * Gibbs sampling ({@link FitSampler}). Six balls give a sane and wide answer, six hundred a tight one; clubs without a ball
+ * follow the bag's trend and what the other clubs tell of the player. Same log, options and seed: same player.
+ */
+public final class PatternFit {
+    private static final int BURN_IN = 200;
+    /** Fewest and most kept sweeps, and the work (ball draws) they are cut to. */
+    private static final int FEWEST = 1200;
+
+    private static final int MOST = 20_000;
+    private static final double WORK = 1.5e6;
+    /** Draws that intervals are read from. */
+    private static final int REPORTED = 200;
+    /** A stated length that the balls contradict by more than this (log) gives way to them. */
+    private static final double CONTRADICTED = 0.3;
+
+    private PatternFit() {}
+
+    public static FittedPlayer fit(
+            String name, PlayerPrior prior, ShotLog log, FitOptions options, long seed, Watch watch) {
+        PlayerPrior centred = centred(prior, log);
+        FitSwings swings = new FitSwings(centred, log, prior.lengthIsStated());
+        FitBalls balls = new FitBalls(log, swings, options);
+        FitDraws draws = sample(swings, balls, options, seed, watch);
+        return result(name, centred, swings, balls, draws);
+    }
+
+    private static FitDraws sample(FitSwings swings, FitBalls balls, FitOptions options, long seed, Watch watch) {
+        FitSampler sampler = new FitSampler(swings, balls, new SplittableRandom(seed));
+        FitDraws draws = new FitDraws(swings, balls);
+        int kept = options.sweeps() > 0 ? options.sweeps() : sweeps(balls.size);
+        for (int i = 0; i < BURN_IN + kept; i++) {
+            if (i % 100 == 0) {
+                watch.check();
+                watch.at(i, BURN_IN + kept);
+            }
+            sampler.sweep();
+            if (i >= BURN_IN) {
+                draws.keep(sampler.state(), sampler.scales());
+            }
+        }
+        return draws;
+    }
+
+    private static int sweeps(int balls) {
+        return (int) Math.max(FEWEST, Math.min(MOST, WORK / (balls + 150)));
+    }
+
+    /** Moves the trend to the balls where no length was stated, or where the balls contradict it. */
+    private static PlayerPrior centred(PlayerPrior prior, ShotLog log) {
+        PlayerPrior out = prior;
+        for (int pass = 0; pass < 3; pass++) {
+            double shift = logLengthAgainst(out, log);
+            boolean believed = prior.lengthIsStated() && pass == 0 && Math.abs(shift) < CONTRADICTED;
+            if (believed || Math.abs(shift) < 1e-3) {
+                return out;
+            }
+            out = out.withLengthTimes(Math.exp(shift));
+        }
+        return out;
+    }
+
+    /** Mean log ratio of each swing's usual carry (its 60 % quantile, mishits being short) to the prior's. */
+    private static double logLengthAgainst(PlayerPrior prior, ShotLog log) {
+        FitSwings swings = new FitSwings(prior, log, true);
+        double sum = 0;
+        double weights = 0;
+        for (int j = 0; j < swings.size(); j++) {
+            FitSwings.Key key = swings.key(j);
+            double run = swings.pattern(j).runMetres() / swings.pattern(j).carryMetres();
+            double[] carries = log.shots().stream()
+                    .filter(s -> s.club().equals(key.club()) && s.effort().equals(key.effort()))
+                    .mapToDouble(s -> s.carryMetres().orElse(s.totalMetres().orElse(0) / (1 + run)))
+                    .sorted()
+                    .toArray();
+            if (carries.length > 0 && carries[(int) (0.6 * carries.length)] > 1) {
+                double weight = carries.length / (carries.length + 3.0);
+                sum += weight
+                        * Math.log(carries[(int) (0.6 * carries.length)]
+                                / swings.pattern(j).carryMetres());
+                weights += weight;
+            }
+        }
+        return weights > 0 ? sum / weights : 0;
+    }
+
+    private static FittedPlayer result(
+            String name, PlayerPrior prior, FitSwings swings, FitBalls balls, FitDraws draws) {
+        FitDraw mean = draws.mean();
+        List<FitDraw> thinned = thinned(draws.draws());
+        List<SwingReport> reports = new ArrayList<>();
+        for (int j = 0; j < swings.size(); j++) {
+            FitSwings.Key key = swings.key(j);
+            Evidence evidence = new Evidence(balls.count(j), assumedShare(draws.draws(), j));
+            Swing swing = new Swing(key.club(), key.effort(), draws.pattern(mean, j), evidence);
+            int at = j;
+            reports.add(report(swing, thinned.size(), d -> draws.pattern(thinned.get(d), at)));
+        }
+        reports.sort(Comparator.comparingDouble(
+                        (SwingReport r) -> r.swing().pattern().carryMetres())
+                .reversed());
+        Player assumed = prior.player(name);
+        Player player = new Player(
+                name,
+                assumed.hand(),
+                assumed.level(),
+                reports.stream().map(SwingReport::swing).toList(),
+                assumed.touchShots(),
+                assumed.putting(),
+                assumed.lostBallsPerRound());
+        return new FittedPlayer(new PlayerProfile(player, draws.day()), reports);
+    }
+
+    private static SwingReport report(Swing swing, int count, IntFunction<ShotPattern> draw) {
+        ShotPattern[] patterns = new ShotPattern[count];
+        Arrays.setAll(patterns, draw);
+        return new SwingReport(
+                swing,
+                interval(patterns, ShotPattern::carryMetres),
+                interval(patterns, ShotPattern::totalMetres),
+                interval(patterns, ShotPattern::directionRadians),
+                interval(patterns, p -> PatternWidth.metres(p, 0.8)),
+                interval(patterns, p -> PatternWidth.metres(p, 0.95)),
+                interval(patterns, ShotPattern::mishitRate));
+    }
+
+    private static Interval interval(ShotPattern[] patterns, ToDoubleFunction<ShotPattern> value) {
+        return Interval.of(Arrays.stream(patterns).mapToDouble(value).toArray());
+    }
+
+    private static List<FitDraw> thinned(List<FitDraw> draws) {
+        List<FitDraw> out = new ArrayList<>();
+        int step = Math.max(1, draws.size() / REPORTED);
+        for (int i = 0; i < draws.size(); i += step) {
+            out.add(draws.get(i));
+        }
+        return out;
+    }
+
+    /** What is left of the prior's variance of the log direction spread. */
+    private static double assumedShare(List<FitDraw> draws, int j) {
+        double sum = 0;
+        double squares = 0;
+        for (FitDraw d : draws) {
+            sum += d.logDirectionSd[j];
+            squares += d.logDirectionSd[j] * d.logDirectionSd[j];
+        }
+        double mean = sum / draws.size();
+        double variance = squares / draws.size() - mean * mean;
+        double prior = PriorTable.SHARED_LOG_SPREAD_SD * PriorTable.SHARED_LOG_SPREAD_SD
+                + PriorTable.CLUB_LOG_SPREAD_SD * PriorTable.CLUB_LOG_SPREAD_SD;
+        return Math.max(0, Math.min(1, variance / prior));
+    }
+}

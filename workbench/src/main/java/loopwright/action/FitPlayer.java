@@ -1,0 +1,105 @@
+package loopwright.action;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loopwright.numerics.Watch;
+import loopwright.player.FitOptions;
+import loopwright.player.FittedPlayer;
+import loopwright.player.PatternFit;
+import loopwright.player.Player;
+import loopwright.player.PlayerPrior;
+import loopwright.player.Setting;
+import loopwright.units.Distance;
+
+/** Fits a player to measured shots and keeps the result as a player file, numbers and a picture. */
+public final class FitPlayer {
+    /** Where nobody says how well the player scores. */
+    public static final double ASSUMED_LEVEL = 95;
+
+    private static final double HALF_LIFE_DAYS = 180;
+
+    private final ShotFiles shots;
+    private final PlayerFiles players;
+    private final ResultFile results;
+    private final PatternPictures pictures;
+
+    public FitPlayer(ShotFiles shots, PlayerFiles players, ResultFile results, PatternPictures pictures) {
+        this.shots = shots;
+        this.players = players;
+        this.results = results;
+        this.pictures = pictures;
+    }
+
+    /**
+     * What to fit.
+     *
+     * @param files shot lists, one or more
+     * @param map quantity to column
+     * @param setting where the files tell neither ball nor ground
+     * @param level average score, if known
+     * @param driverCarry what the player says, if anything
+     * @param breaks dates behind which balls count less
+     */
+    public record Request(
+            List<Path> files,
+            Map<String, String> map,
+            Setting setting,
+            String name,
+            Player.Hand hand,
+            OptionalDouble level,
+            Optional<Distance> driverCarry,
+            List<LocalDate> breaks,
+            long seed) {}
+
+    /** Where results go; what is empty is not written. */
+    public record Targets(Optional<Path> player, Optional<Path> json, Optional<Path> picture) {}
+
+    public FitResult fit(Request request, Targets targets, Watch watch) {
+        ShotImport read = shots.read(request.files(), request.map(), request.setting());
+        FittedPlayer fitted = PatternFit.fit(
+                request.name(), prior(request), read.log(), options(request, read), request.seed(), watch);
+        FitResult result = FitResult.of(fitted, notes(request, read));
+        targets.picture()
+                .ifPresent(file -> pictures.drawPatterns(fitted.profile().player(), read.log(), file));
+        targets.player().ifPresent(file -> players.write(fitted.profile(), file));
+        targets.json().ifPresent(file -> results.write(file, result));
+        return result;
+    }
+
+    private static PlayerPrior prior(Request request) {
+        PlayerPrior prior = PlayerPrior.of(request.level().orElse(ASSUMED_LEVEL), request.hand());
+        return request.driverCarry().map(prior::withDriverCarry).orElse(prior);
+    }
+
+    private static FitOptions options(Request request, ShotImport read) {
+        List<Double> ages = new ArrayList<>();
+        for (LocalDate day : request.breaks()) {
+            if (read.newest().isEmpty()) {
+                throw new UserFault("--break " + day + " needs dated shots; add a column \"date\" (2026-05-31).");
+            }
+            // a ball hit on the day of the break itself is new
+            ages.add((double) ChronoUnit.DAYS.between(day, read.newest().get()));
+        }
+        return new FitOptions(HALF_LIFE_DAYS, ages.stream().filter(a -> a >= 0).toList(), 0);
+    }
+
+    private static List<String> notes(Request request, ShotImport read) {
+        List<String> notes = new ArrayList<>(read.notes());
+        if (request.level().isEmpty()) {
+            notes.add("No level was given: spread, mishits, short game and putting start from those of a "
+                    + (int) ASSUMED_LEVEL + "-golfer; say --level with the average score.");
+        }
+        boolean range = read.log().shots().stream().noneMatch(s -> s.setting().onCourse());
+        if (range) {
+            notes.add("All shots are taken as range shots with the player's own balls unless the file says otherwise;"
+                    + " the patterns are widened to those on the course by an assumed factor.");
+        }
+        return notes;
+    }
+}

@@ -1,0 +1,19 @@
+package loopwright.boot;
+
+import loopwright.action.FitPlayer;
+import loopwright.action.ResultFile;
+import loopwright.adapter.chart.ChartedPatterns;
+import loopwright.adapter.table.JsonPlayerFiles;
+import loopwright.adapter.table.ShotCsv;
+import loopwright.cli.FitVerb;
+import picocli.CommandLine;
+
+/** Wires the verbs that make players. */
+final class PlayerVerbs {
+    private PlayerVerbs() {}
+
+    static void addTo(CommandLine line, ResultFile results) {
+        FitPlayer fit = new FitPlayer(new ShotCsv(), new JsonPlayerFiles(), results, new ChartedPatterns());
+        line.addSubcommand(new FitVerb(fit));
+    }
+}

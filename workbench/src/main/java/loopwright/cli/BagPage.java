@@ -1,0 +1,58 @@
+package loopwright.cli;
+
+import java.io.PrintWriter;
+import java.util.Locale;
+import loopwright.action.FitResult;
+
+/** Prints a fitted bag as a table. */
+final class BagPage {
+    private BagPage() {}
+
+    static void print(FitResult result, PrintWriter out) {
+        result.notes().forEach(out::println);
+        out.println();
+        out.println(
+                "Lengths in yards, each with the range that holds it with 90 %. Width: where 8 of 10 and 19 of 20 balls land,");
+        out.println(
+                "bad ones included, on the course. Assumed: what still rests on the level and the bag's trend, not on balls.");
+        out.println();
+        out.printf(
+                "%-28s %-20s %-5s  %-15s %-20s %-24s %-24s %-5s %s%n",
+                "club", "carry", "total", "bias, degrees", "8 in 10", "19 in 20", "mishits", "balls", "assumed");
+        result.clubs().forEach(c -> out.println(line(c)));
+    }
+
+    private static String line(FitResult.ClubResult c) {
+        String label = c.effort().equals("full") ? c.club() : c.club() + " " + c.effort();
+        return String.format(
+                Locale.ROOT,
+                "%-28s %-20s %5.0f  %-15s %-20s %-24s %-24s %5d %4.0f %%%s",
+                label,
+                range(c.carryYards(), "%.0f"),
+                c.totalYards().middle(),
+                String.format(Locale.ROOT, "%.1f %s", Math.abs(c.biasDegrees().middle()), side(c.biasDegrees())),
+                range(c.eightInTenYards(), "%.0f"),
+                range(c.nineteenInTwentyYards(), "%.0f"),
+                percent(c.mishitRate()),
+                c.balls(),
+                100 * c.assumedShare(),
+                c.balls() == 0 ? "  (trend)" : "");
+    }
+
+    /** Left or right only where the interval leaves no doubt. */
+    private static String side(FitResult.Range bias) {
+        if (bias.low() > 0) {
+            return "right";
+        }
+        return bias.high() < 0 ? "left" : "(open)";
+    }
+
+    private static String range(FitResult.Range r, String format) {
+        return String.format(
+                Locale.ROOT, format + " (" + format + " to " + format + ")", r.middle(), r.low(), r.high());
+    }
+
+    private static String percent(FitResult.Range r) {
+        return String.format(Locale.ROOT, "%.0f %% (%.0f to %.0f)", 100 * r.middle(), 100 * r.low(), 100 * r.high());
+    }
+}

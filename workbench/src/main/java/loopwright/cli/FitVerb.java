@@ -1,0 +1,160 @@
+package loopwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loopwright.action.FitPlayer;
+import loopwright.action.FitResult;
+import loopwright.action.UserFault;
+import loopwright.numerics.Watch;
+import loopwright.player.Player;
+import loopwright.player.Setting;
+import loopwright.units.Distance;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code loopwright fit}. */
+@Command(
+        name = "fit",
+        mixinStandardHelpOptions = true,
+        description = "Fits shot patterns to measured shots (CSV) and writes the player.",
+        footer = {
+            "",
+            "The header row names quantity and unit: club, carry_yd or carry_m, total_yd, side_yd (+ right);",
+            "also effort, ball (range/own), surface (mat/grass/course), lie, date, session, temperature_c or _f."
+        })
+public final class FitVerb implements Runnable {
+    private final FitPlayer action;
+
+    @Option(
+            names = "--shots",
+            required = true,
+            paramLabel = "FILE",
+            arity = "1..*",
+            description = "Shot lists, one file per session.")
+    private List<Path> shots = List.of();
+
+    @Option(
+            names = "--map",
+            paramLabel = "QUANTITY=COLUMN",
+            description = "Column of a quantity, e.g. carry_yd=Distance.")
+    private Map<String, String> map = new LinkedHashMap<>();
+
+    @Option(
+            names = "--on",
+            paramLabel = "range|mat|course",
+            description = "Where the shots were hit, if the file does not say (range).")
+    private String on = "range";
+
+    @Option(names = "--level", paramLabel = "SCORE", description = "Average 18-hole score, 60 to 130.")
+    private @Nullable Double level;
+
+    @Option(names = "--hand", paramLabel = "right|left", description = "The player's hand (right).")
+    private String hand = "right";
+
+    @Option(names = "--name", paramLabel = "TEXT", description = "The player's name.")
+    private String name = "player";
+
+    @Option(names = "--driver-carry", paramLabel = "YARDS", description = "Driver carry as the player states it.")
+    private @Nullable Double driverCarry;
+
+    @Option(
+            names = "--break",
+            paramLabel = "DATE",
+            description = "New clubs or a swing change: older balls count a fifth.")
+    private List<LocalDate> breaks = List.of();
+
+    @Option(names = "--seed", paramLabel = "N", description = "Seed of the sampler (1).")
+    private long seed = 1;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "Player file to write (JSON).")
+    private @Nullable Path out;
+
+    @Option(names = "--picture", paramLabel = "FILE", description = "Picture of the patterns to write (PNG or SVG).")
+    private @Nullable Path picture;
+
+    @Option(
+            names = "--json",
+            paramLabel = "FILE",
+            description = "Numbers of the fit to write (docs/schema/fit.schema.json).")
+    private @Nullable Path json;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    public FitVerb(FitPlayer action) {
+        this.action = action;
+    }
+
+    @Override
+    public void run() {
+        if (spec == null) {
+            throw new IllegalStateException("the verb is run by the command line");
+        }
+        FitPlayer.Request request = new FitPlayer.Request(
+                shots,
+                map,
+                setting(on),
+                name,
+                hand(hand),
+                level(level),
+                driverCarry == null ? Optional.empty() : Optional.of(carry("--driver-carry", driverCarry)),
+                breaks,
+                seed);
+        FitPlayer.Targets targets = new FitPlayer.Targets(
+                Optional.ofNullable(out), Optional.ofNullable(json), Optional.ofNullable(picture));
+        FitResult result = action.fit(request, targets, Watch.NONE);
+        PrintWriter page = spec.commandLine().getOut();
+        BagPage.print(result, page);
+        if (out != null) {
+            page.println("Player written to " + out + ".");
+        }
+        if (picture != null) {
+            page.println("Picture written to " + picture + ".");
+        }
+        page.flush();
+    }
+
+    static OptionalDouble level(@Nullable Double level) {
+        if (level == null) {
+            return OptionalDouble.empty();
+        }
+        if (!(level >= 60 && level <= 130)) {
+            throw new UserFault(
+                    "--level " + level + " is no average score; 60 to 130 is accepted (70 to 120 is usual).");
+        }
+        return OptionalDouble.of(level);
+    }
+
+    static Player.Hand hand(String text) {
+        return switch (text) {
+            case "right" -> Player.Hand.RIGHT;
+            case "left" -> Player.Hand.LEFT;
+            default -> throw new UserFault("--hand " + text + " is unknown; right or left is accepted.");
+        };
+    }
+
+    static Setting setting(String text) {
+        return switch (text) {
+            case "range" -> Setting.RANGE;
+            case "mat" -> new Setting(Setting.Ball.OWN, Setting.Ground.MAT);
+            case "course" -> Setting.COURSE;
+            default -> throw new UserFault("--on " + text + " is unknown; range, mat or course is accepted.");
+        };
+    }
+
+    static Distance carry(String option, double yards) {
+        if (!(yards >= 20 && yards <= 380)) {
+            throw new UserFault(option + " " + yards + " is no length of a shot; 20 to 380 yards is accepted.");
+        }
+        return Distance.ofYards(yards);
+    }
+}
