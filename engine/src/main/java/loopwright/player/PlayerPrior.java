@@ -20,18 +20,24 @@ public final class PlayerPrior {
     private final @Nullable Distance driverCarry;
     private final @Nullable Distance sevenIronCarry;
     private final List<Club> bag;
+    private final double biasRadians;
+    private final double lostBalls;
 
     private PlayerPrior(
             double level,
             Player.Hand hand,
             @Nullable Distance driverCarry,
             @Nullable Distance sevenIronCarry,
-            List<Club> bag) {
+            List<Club> bag,
+            double biasRadians,
+            double lostBalls) {
         this.level = level;
         this.hand = hand;
         this.driverCarry = driverCarry;
         this.sevenIronCarry = sevenIronCarry;
         this.bag = List.copyOf(bag);
+        this.biasRadians = biasRadians;
+        this.lostBalls = lostBalls;
     }
 
     /** The prior of a level (average 18-hole score, 60 to 130), with the length and bag usual there. */
@@ -39,15 +45,15 @@ public final class PlayerPrior {
         if (!(level >= 60 && level <= 130)) {
             throw new IllegalArgumentException("a level is an average score between 60 and 130, not " + level);
         }
-        return new PlayerPrior(level, hand, null, null, List.of());
+        return new PlayerPrior(level, hand, null, null, List.of(), 0, -1);
     }
 
     public PlayerPrior withDriverCarry(Distance carry) {
-        return new PlayerPrior(level, hand, positive(carry), sevenIronCarry, bag);
+        return new PlayerPrior(level, hand, positive(carry), sevenIronCarry, bag, biasRadians, lostBalls);
     }
 
     public PlayerPrior withSevenIronCarry(Distance carry) {
-        return new PlayerPrior(level, hand, driverCarry, positive(carry), bag);
+        return new PlayerPrior(level, hand, driverCarry, positive(carry), bag, biasRadians, lostBalls);
     }
 
     /** With these clubs only; the putter may be named or left out. */
@@ -55,7 +61,21 @@ public final class PlayerPrior {
         if (clubs.stream().allMatch(club -> club.family() == Club.Family.PUTTER)) {
             throw new IllegalArgumentException("a bag needs at least one club besides the putter");
         }
-        return new PlayerPrior(level, hand, driverCarry, sevenIronCarry, clubs);
+        return new PlayerPrior(level, hand, driverCarry, sevenIronCarry, clubs, biasRadians, lostBalls);
+    }
+
+    /** Whose balls usually miss to the right (or left) of where he aims. */
+    public PlayerPrior withUsualMiss(boolean right) {
+        double bias = right ? PriorTable.USUAL_MISS_BIAS : -PriorTable.USUAL_MISS_BIAS;
+        return new PlayerPrior(level, hand, driverCarry, sevenIronCarry, bag, bias, lostBalls);
+    }
+
+    /** Who loses so many balls a round. */
+    public PlayerPrior withLostBalls(double perRound) {
+        if (!(perRound >= 0 && perRound <= 30)) {
+            throw new IllegalArgumentException("lost balls a round are 0 to 30, not " + perRound);
+        }
+        return new PlayerPrior(level, hand, driverCarry, sevenIronCarry, bag, biasRadians, perRound);
     }
 
     public double level() {
@@ -70,7 +90,7 @@ public final class PlayerPrior {
     PlayerPrior withLengthTimes(double factor) {
         Distance driver = Distance.ofMetres(trend().driverCarryMetres() * factor);
         Distance seven = sevenIronCarry == null ? null : Distance.ofMetres(sevenIronCarry.metres() * factor);
-        return new PlayerPrior(level, hand, driver, seven, bag);
+        return new PlayerPrior(level, hand, driver, seven, bag, biasRadians, lostBalls);
     }
 
     boolean lengthIsStated() {
@@ -87,7 +107,7 @@ public final class PlayerPrior {
         }
         swings.sort(Comparator.comparingDouble((Swing s) -> s.pattern().carryMetres())
                 .reversed());
-        return new Player(name, hand, level, swings, touchShots(swings), PuttingSkillPrior.ofLevel(level), -1);
+        return new Player(name, hand, level, swings, touchShots(swings), PuttingSkillPrior.ofLevel(level), lostBalls);
     }
 
     /** The clubs of the bag, without partial efforts. */
@@ -103,7 +123,7 @@ public final class PlayerPrior {
         return new ShotPattern(
                 carry,
                 carry * carrySdShare(club) * spread,
-                0,
+                biasRadians,
                 whole * MishitTable.solidDirectionShare(club, level),
                 0,
                 trend().runMetres(club, carry),

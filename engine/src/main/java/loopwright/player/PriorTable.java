@@ -126,6 +126,9 @@ final class PriorTable {
 
     static final double CLUB_BIAS_SD = toRadians(1.5);
 
+    /** Assumed: mean direction of a player who names a side as his usual miss. */
+    static final double USUAL_MISS_BIAS = toRadians(1.5);
+
     /** Assumed: a club's correlation is worth so many balls of none ([CS]: the sign differs between players). */
     static final double CORRELATION_BALLS = 30;
 

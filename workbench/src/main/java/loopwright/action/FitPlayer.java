@@ -7,21 +7,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import loopwright.numerics.Watch;
+import loopwright.player.BallCount;
 import loopwright.player.FitOptions;
 import loopwright.player.FittedPlayer;
 import loopwright.player.PatternFit;
-import loopwright.player.Player;
-import loopwright.player.PlayerPrior;
 import loopwright.player.Setting;
-import loopwright.units.Distance;
+import loopwright.player.ShotLog;
 
 /** Fits a player to measured shots and keeps the result as a player file, numbers and a picture. */
 public final class FitPlayer {
-    /** Where nobody says how well the player scores. */
-    public static final double ASSUMED_LEVEL = 95;
-
     private static final double HALF_LIFE_DAYS = 180;
 
     private final ShotFiles shots;
@@ -39,21 +34,19 @@ public final class FitPlayer {
     /**
      * What to fit.
      *
-     * @param files shot lists, one or more
+     * @param interview what the player says of himself
+     * @param files shot lists, none or more
      * @param map quantity to column
      * @param setting where the files tell neither ball nor ground
-     * @param level average score, if known
-     * @param driverCarry what the player says, if anything
+     * @param counts counted balls
      * @param breaks dates behind which balls count less
      */
     public record Request(
+            Interview interview,
             List<Path> files,
             Map<String, String> map,
             Setting setting,
-            String name,
-            Player.Hand hand,
-            OptionalDouble level,
-            Optional<Distance> driverCarry,
+            List<BallCount> counts,
             List<LocalDate> breaks,
             long seed) {}
 
@@ -61,20 +54,23 @@ public final class FitPlayer {
     public record Targets(Optional<Path> player, Optional<Path> json, Optional<Path> picture) {}
 
     public FitResult fit(Request request, Targets targets, Watch watch) {
-        ShotImport read = shots.read(request.files(), request.map(), request.setting());
+        ShotImport read = request.files().isEmpty()
+                ? new ShotImport(ShotLog.EMPTY, List.of(), Optional.empty())
+                : shots.read(request.files(), request.map(), request.setting());
+        ShotLog log = new ShotLog(read.log().shots(), request.counts());
         FittedPlayer fitted = PatternFit.fit(
-                request.name(), prior(request), read.log(), options(request, read), request.seed(), watch);
+                request.interview().name(),
+                request.interview().prior(),
+                log,
+                options(request, read),
+                request.seed(),
+                watch);
         FitResult result = FitResult.of(fitted, notes(request, read));
         targets.picture()
-                .ifPresent(file -> pictures.drawPatterns(fitted.profile().player(), read.log(), file));
+                .ifPresent(file -> pictures.drawPatterns(fitted.profile().player(), log, file));
         targets.player().ifPresent(file -> players.write(fitted.profile(), file));
         targets.json().ifPresent(file -> results.write(file, result));
         return result;
-    }
-
-    private static PlayerPrior prior(Request request) {
-        PlayerPrior prior = PlayerPrior.of(request.level().orElse(ASSUMED_LEVEL), request.hand());
-        return request.driverCarry().map(prior::withDriverCarry).orElse(prior);
     }
 
     private static FitOptions options(Request request, ShotImport read) {
@@ -91,14 +87,15 @@ public final class FitPlayer {
 
     private static List<String> notes(Request request, ShotImport read) {
         List<String> notes = new ArrayList<>(read.notes());
-        if (request.level().isEmpty()) {
-            notes.add("No level was given: spread, mishits, short game and putting start from those of a "
-                    + (int) ASSUMED_LEVEL + "-golfer; say --level with the average score.");
-        }
-        boolean range = read.log().shots().stream().noneMatch(s -> s.setting().onCourse());
-        if (range) {
+        notes.addAll(request.interview().notes());
+        boolean shotsOnRange = !read.log().shots().isEmpty()
+                && read.log().shots().stream().noneMatch(s -> s.setting().onCourse());
+        if (shotsOnRange) {
             notes.add("All shots are taken as range shots with the player's own balls unless the file says otherwise;"
                     + " the patterns are widened to those on the course by an assumed factor.");
+        }
+        if (read.log().shots().isEmpty() && request.counts().isEmpty()) {
+            notes.add("No ball was measured or counted: every number below is assumed.");
         }
         return notes;
     }

@@ -1,11 +1,16 @@
 package loopwright.boot;
 
 import loopwright.action.FitPlayer;
+import loopwright.action.MeasuringSheet;
 import loopwright.action.ResultFile;
 import loopwright.adapter.chart.ChartedPatterns;
 import loopwright.adapter.table.JsonPlayerFiles;
+import loopwright.adapter.table.PlainTextFile;
 import loopwright.adapter.table.ShotCsv;
 import loopwright.cli.FitVerb;
+import loopwright.cli.PlayerCommand;
+import loopwright.cli.PlayerNewVerb;
+import loopwright.cli.PlayerSheetVerb;
 import picocli.CommandLine;
 
 /** Wires the verbs that make players. */
@@ -15,5 +20,8 @@ final class PlayerVerbs {
     static void addTo(CommandLine line, ResultFile results) {
         FitPlayer fit = new FitPlayer(new ShotCsv(), new JsonPlayerFiles(), results, new ChartedPatterns());
         line.addSubcommand(new FitVerb(fit));
+        line.addSubcommand(new CommandLine(new PlayerCommand())
+                .addSubcommand(new PlayerNewVerb(fit))
+                .addSubcommand(new PlayerSheetVerb(new MeasuringSheet(new PlainTextFile()))));
     }
 }

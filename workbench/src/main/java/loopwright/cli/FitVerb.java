@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import loopwright.action.FitPlayer;
 import loopwright.action.FitResult;
+import loopwright.action.Interview;
 import loopwright.action.UserFault;
 import loopwright.numerics.Watch;
 import loopwright.player.Player;
@@ -99,16 +100,17 @@ public final class FitVerb implements Runnable {
         if (spec == null) {
             throw new IllegalStateException("the verb is run by the command line");
         }
-        FitPlayer.Request request = new FitPlayer.Request(
-                shots,
-                map,
-                setting(on),
+        Interview interview = new Interview(
                 name,
                 hand(hand),
-                level(level),
+                level == null ? OptionalDouble.empty() : OptionalDouble.of(level),
+                List.of(),
                 driverCarry == null ? Optional.empty() : Optional.of(carry("--driver-carry", driverCarry)),
-                breaks,
-                seed);
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                List.of());
+        FitPlayer.Request request = new FitPlayer.Request(interview, shots, map, setting(on), List.of(), breaks, seed);
         FitPlayer.Targets targets = new FitPlayer.Targets(
                 Optional.ofNullable(out), Optional.ofNullable(json), Optional.ofNullable(picture));
         FitResult result = action.fit(request, targets, Watch.NONE);
@@ -121,17 +123,6 @@ public final class FitVerb implements Runnable {
             page.println("Picture written to " + picture + ".");
         }
         page.flush();
-    }
-
-    static OptionalDouble level(@Nullable Double level) {
-        if (level == null) {
-            return OptionalDouble.empty();
-        }
-        if (!(level >= 60 && level <= 130)) {
-            throw new UserFault(
-                    "--level " + level + " is no average score; 60 to 130 is accepted (70 to 120 is usual).");
-        }
-        return OptionalDouble.of(level);
     }
 
     static Player.Hand hand(String text) {

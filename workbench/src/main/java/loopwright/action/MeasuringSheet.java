@@ -1,0 +1,66 @@
+package loopwright.action;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A measuring session of about 40 minutes, told in steps, and the list it is written into. */
+public final class MeasuringSheet {
+
+    /** Balls of one club and effort. */
+    private record Step(int balls, String club, String effort, String how) {}
+
+    /** Common practice, no source: enough of the driver and the 7-iron to place the bag, three wedge lengths. */
+    private static final List<Step> STEPS = List.of(
+            new Step(5, "7-iron", "full", "to warm up; written down all the same"),
+            new Step(10, "7-iron", "full", "a new aim after every second ball"),
+            new Step(12, "driver", "full", "with the whole routine before each ball"),
+            new Step(6, "pitching wedge", "full", "at one flag"),
+            new Step(6, "pitching wedge", "three-quarter", "hands to shoulder height"),
+            new Step(6, "pitching wedge", "half", "hands to hip height"));
+
+    private final TextFile files;
+
+    public MeasuringSheet(TextFile files) {
+        this.files = files;
+    }
+
+    /** The session in plain sentences. */
+    public List<String> description() {
+        List<String> out = new ArrayList<>();
+        out.add("Measuring session, about 40 minutes. Warm up first; stop if anything hurts, and rest between clubs.");
+        out.add(
+                "Never hit while anybody is in front of you or can walk into the line; leave in lightning, drink in heat.");
+        out.add(
+                "Pick an aim. For each ball write where it landed: how far, and how far right (+) or left (-) of the aim.");
+        out.add("Write down every ball, the bad ones first of all: they decide the pattern.");
+        int number = 1;
+        for (Step s : STEPS) {
+            out.add(String.format(
+                    java.util.Locale.ROOT,
+                    "%d. %d balls, %s %s: %s.",
+                    number++,
+                    s.balls(),
+                    s.club(),
+                    s.effort(),
+                    s.how()));
+        }
+        out.add(number++
+                + ". 12 putts from 6 ft and 6 from 30 ft: made or how far they finished (read by \"putt fit\").");
+        out.add(
+                number
+                        + ". 6 chips and 6 bunker shots: watch for fat and thin ones; the program still assumes these by level.");
+        return List.copyOf(out);
+    }
+
+    /** The list to fill in: a row per ball; rows left empty are set aside when it is read. */
+    public void write(Path file) {
+        StringBuilder text = new StringBuilder("club,effort,carry_yd,side_yd,ball,surface\n");
+        for (Step s : STEPS) {
+            for (int i = 0; i < s.balls(); i++) {
+                text.append(s.club()).append(',').append(s.effort()).append(",,,range,mat\n");
+            }
+        }
+        files.write(file, text.toString());
+    }
+}

@@ -1,0 +1,42 @@
+package loopwright.cli;
+
+import java.nio.file.Path;
+import loopwright.action.MeasuringSheet;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code loopwright player sheet}: a measuring session to take to the range, and the list to write it into. */
+@Command(
+        name = "sheet",
+        mixinStandardHelpOptions = true,
+        description = "Describes a measuring session of about 40 minutes and writes the list to fill in.")
+public final class PlayerSheetVerb implements Runnable {
+    private final MeasuringSheet sheet;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "List to fill in (CSV); \"fit --shots\" reads it back.")
+    private @Nullable Path out;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    public PlayerSheetVerb(MeasuringSheet sheet) {
+        this.sheet = sheet;
+    }
+
+    @Override
+    public void run() {
+        if (spec == null) {
+            throw new IllegalStateException("the verb is run by the command line");
+        }
+        var page = spec.commandLine().getOut();
+        sheet.description().forEach(page::println);
+        if (out != null) {
+            sheet.write(out);
+            page.println("The list to fill in was written to " + out + ".");
+        }
+        page.flush();
+    }
+}
