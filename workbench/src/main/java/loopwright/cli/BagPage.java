@@ -39,12 +39,10 @@ final class BagPage {
                 c.balls() == 0 ? "  (trend)" : "");
     }
 
-    /** Left or right only where the interval leaves no doubt. */
+    /** Open where the interval holds both sides. */
     private static String side(FitResult.Range bias) {
-        if (bias.low() > 0) {
-            return "right";
-        }
-        return bias.high() < 0 ? "left" : "(open)";
+        String side = bias.middle() < 0 ? "left" : "right";
+        return bias.low() < 0 && bias.high() > 0 ? side + " (open)" : side;
     }
 
     private static String range(FitResult.Range r, String format) {
