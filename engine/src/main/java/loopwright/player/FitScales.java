@@ -102,11 +102,19 @@ final class FitScales {
 
     private void residuals() {
         for (int i = 0; i < balls.size; i++) {
+            int j = balls.swing[i];
             boolean solid = components.component[i] == 0;
-            double trend = swings.trend[balls.swing[i]];
-            carryResidual[i] = solid ? balls.carry[i] / trend - 1 - components.lengthShift(i, state) : Double.NaN;
-            directionResidual[i] = solid ? balls.direction[i] - components.direction(i, state) : Double.NaN;
+            double carry = balls.carry[i] / swings.trend[j] - 1 - components.lengthShift(i, state);
+            double direction = balls.direction[i] - components.direction(i, state);
+            carryResidual[i] = solid ? rounded(carry, PriorTable.ROUNDING_METRES / swings.trend[j]) : Double.NaN;
+            directionResidual[i] =
+                    solid ? rounded(direction, PriorTable.ROUNDING_METRES / Math.max(10, balls.carry[i])) : Double.NaN;
         }
+    }
+
+    /** With the part that rounding has taken from it, so that equal entries do not mean no spread at all. */
+    private static double rounded(double residual, double rounding) {
+        return Math.copySign(Math.sqrt(residual * residual + rounding * rounding), residual);
     }
 
     /** Draws every swing's scale and then what they share; returns the shared. */

@@ -20,7 +20,7 @@ public final class PatternFit {
     private static final int FEWEST = 1200;
 
     private static final int MOST = 20_000;
-    private static final double WORK = 1.5e6;
+    private static final double WORK = 1.0e6;
     /** Draws that intervals are read from. */
     private static final int REPORTED = 200;
     /** A stated length that the balls contradict by more than this (log) gives way to them. */

@@ -159,6 +159,9 @@ final class PriorTable {
 
     static final double STRAY_DIRECTION_SD = toRadians(30);
 
+    /** Standard deviation of what rounding to a whole yard takes from a length: a yard over the root of 12. */
+    static final double ROUNDING_METRES = 0.264;
+
     /** Run as a share of carry is worth so many balls of the trend's. */
     static final double RUN_BALLS = 10;
 

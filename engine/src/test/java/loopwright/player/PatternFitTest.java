@@ -217,7 +217,8 @@ class PatternFitTest {
         if (ground == Setting.Ground.COURSE) {
             assertThat(here).isCloseTo(course, within(0.03 * course));
         } else {
-            assertThat(here / course).isBetween(1.03, 1.25);
+            // the factor's prior is 1.15; balls wider than the level's draw it down, mishits are not widened
+            assertThat(here / course).isBetween(1.01, 1.25);
         }
     }
 

@@ -1,0 +1,227 @@
+package loopwright.adapter.table;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loopwright.action.CountText;
+import loopwright.action.FitPlayer;
+import loopwright.action.FitResult;
+import loopwright.action.FitResult.ClubResult;
+import loopwright.action.Interview;
+import loopwright.action.MeasuringSheet;
+import loopwright.action.UserFault;
+import loopwright.numerics.Watch;
+import loopwright.player.Club;
+import loopwright.player.ClubTable;
+import loopwright.player.Player;
+import loopwright.player.PlayerProfile;
+import loopwright.player.Setting;
+import loopwright.units.Distance;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Players from interviews, counts and real shot lists, through the real files. */
+class FitPlayerTest {
+    private final FitPlayer action =
+            new FitPlayer(new ShotCsv(), new JsonPlayerFiles(), new JsonResultFile(), (player, shots, target) -> {});
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"golfer-1.csv", "golfer-4.csv", "golfer-6.csv"})
+    void realShotListsAreFitted(String file) throws IOException {
+        Path shots = sharedShots(file);
+        assumeTrue(shots != null, "the shared shot lists are not beside this checkout");
+        int rows = Files.readAllLines(shots).size() - 1;
+
+        FitResult result = fit(interview(95, 0, Player.Hand.RIGHT), List.of(shots));
+
+        assertThat(result.clubs().stream().mapToInt(ClubResult::balls).sum()).isEqualTo(rows);
+        assertThat(result.clubs()).anyMatch(c -> c.source().equals("from the trend"));
+        assertThat(result.clubs()).allSatisfy(FitPlayerTest::isSane);
+        PlayerProfile read = new JsonPlayerFiles().read(folder.resolve("player.json"));
+        assertThat(read.player().swings()).hasSameSizeAs(result.clubs());
+    }
+
+    @Test
+    void womanWhoCarries130GetsABagOfWoodsAndFlatLongClubs() {
+        FitResult result = fit(interview(100, 130, Player.Hand.RIGHT), List.of());
+
+        assertThat(result.clubs())
+                .extracting(ClubResult::club)
+                .contains("7-wood", "5-hybrid")
+                .doesNotContain("4-iron");
+        assertThat(carry(result, "7-iron")).isBetween(75.0, 90.0);
+        assertThat(carry(result, "6-iron") - carry(result, "7-iron")).isLessThan(6);
+        assertThat(result.clubs()).allSatisfy(FitPlayerTest::isSane);
+        assertThat(result.notes()).anyMatch(n -> n.contains("every number below is assumed"));
+    }
+
+    @Test
+    void juniorWithSixClubsGetsPatternsForThese() {
+        Interview junior = new Interview(
+                "junior",
+                Player.Hand.RIGHT,
+                OptionalDouble.of(115),
+                List.of(),
+                Optional.of(Distance.ofYards(110)),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                List.of(club("driver"), club("5-hybrid"), club("7-iron"), club("9-iron"), club("sw"), club("putter")));
+
+        FitResult result = fit(junior, List.of());
+
+        assertThat(result.clubs())
+                .extracting(ClubResult::club)
+                .doesNotContain("putter")
+                .contains("sand wedge");
+        assertThat(carry(result, "sand wedge")).isBetween(35.0, 48.0);
+        assertThat(result.clubs()).allSatisfy(FitPlayerTest::isSane);
+    }
+
+    @Test
+    void leftHandedScratchPlayerIsTighterThanAHundredGolfer() {
+        FitResult scratch = fit(interview(73, 255, Player.Hand.LEFT), List.of());
+        FitResult hundred = fit(interview(100, 255, Player.Hand.RIGHT), List.of());
+
+        assertThat(scratch.hand()).isEqualTo("left");
+        assertThat(scratch.clubs().get(0).eightInTenPercent())
+                .isLessThan(0.75 * hundred.clubs().get(0).eightInTenPercent());
+        // an interview's interval is wide: the width may be a third less or half as much again
+        FitResult.Range width = scratch.clubs().get(0).eightInTenYards();
+        assertThat(width.high() / width.low()).isGreaterThan(1.8);
+        assertThat(scratch.clubs()).allSatisfy(c -> assertThat(c.assumedShare()).isGreaterThan(0.8));
+    }
+
+    @Test
+    void countsAndAnInterviewMix() {
+        FitPlayer.Request request = new FitPlayer.Request(
+                interview(100, 195, Player.Hand.RIGHT),
+                List.of(),
+                Map.of(),
+                Setting.COURSE,
+                CountText.parse("20 drives: 5 inside 30 yd, 14 right, 1 topped", Setting.COURSE, 0),
+                List.of(),
+                1);
+        ClubResult driver = action.fit(request, nowhere(), Watch.NONE).clubs().get(0);
+
+        assertThat(driver.balls()).isEqualTo(20);
+        assertThat(driver.biasDegrees().low()).isPositive();
+    }
+
+    @Test
+    void filledInSheetIsReadBack() throws IOException {
+        Path sheet = folder.resolve("sheet.csv");
+        new MeasuringSheet(new PlainTextFile()).write(sheet);
+        String filled = Files.readString(sheet)
+                .replace("7-iron,full,,,", "7-iron,full,131,-4,")
+                .replace("pitching wedge,half,,,", "pitching wedge,half,58,2,");
+        Files.writeString(sheet, filled);
+
+        FitResult result = fit(interview(95, 0, Player.Hand.RIGHT), List.of(sheet));
+
+        assertThat(balls(result, "7-iron", "full")).isEqualTo(15);
+        assertThat(balls(result, "pitching wedge", "half")).isEqualTo(6);
+        assertThat(balls(result, "driver", "full")).isZero();
+    }
+
+    @Test
+    void absurdAnswersAreTold() {
+        assertThatThrownBy(() -> interview(900, 0, Player.Hand.RIGHT))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("900");
+        assertThatThrownBy(() -> new Interview(
+                        "x",
+                        Player.Hand.RIGHT,
+                        OptionalDouble.empty(),
+                        List.of(7),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        OptionalDouble.empty(),
+                        List.of()))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("score of 7");
+    }
+
+    private FitResult fit(Interview interview, List<Path> files) {
+        FitPlayer.Request request =
+                new FitPlayer.Request(interview, files, Map.of(), Setting.RANGE, List.of(), List.of(), 1);
+        return action.fit(
+                request,
+                new FitPlayer.Targets(Optional.of(folder.resolve("player.json")), Optional.empty(), Optional.empty()),
+                Watch.NONE);
+    }
+
+    private static FitPlayer.Targets nowhere() {
+        return new FitPlayer.Targets(Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    private static Interview interview(double level, double driverYards, Player.Hand hand) {
+        return new Interview(
+                "p",
+                hand,
+                OptionalDouble.of(level),
+                List.of(),
+                driverYards > 0 ? Optional.of(Distance.ofYards(driverYards)) : Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                List.of());
+    }
+
+    /** Ordered intervals, a width of 8 of 10 between a twentieth and the whole of the carry, mishits under half. */
+    private static void isSane(ClubResult c) {
+        assertThat(c.carryYards().low()).isPositive().isLessThan(c.carryYards().high());
+        assertThat(c.eightInTenPercent()).as(c.club()).isBetween(5.0, 60.0);
+        assertThat(c.nineteenInTwentyYards().middle())
+                .isGreaterThan(c.eightInTenYards().middle());
+        assertThat(c.mishitRate().middle()).isBetween(0.0, 0.5);
+        assertThat(c.totalYards().middle())
+                .isGreaterThanOrEqualTo(c.carryYards().middle());
+    }
+
+    private static double carry(FitResult result, String club) {
+        return result.clubs().stream()
+                .filter(c -> c.club().equals(club) && c.effort().equals("full"))
+                .findFirst()
+                .orElseThrow()
+                .carryYards()
+                .middle();
+    }
+
+    private static int balls(FitResult result, String club, String effort) {
+        return result.clubs().stream()
+                .filter(c -> c.club().equals(club) && c.effort().equals(effort))
+                .findFirst()
+                .orElseThrow()
+                .balls();
+    }
+
+    private static Club club(String name) {
+        return ClubTable.find(name).orElseThrow();
+    }
+
+    private static @Nullable Path sharedShots(String file) {
+        for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
+            Path found = at.resolve("shared").resolve("shots").resolve(file);
+            if (Files.isRegularFile(found)) {
+                return found;
+            }
+        }
+        return null;
+    }
+}
