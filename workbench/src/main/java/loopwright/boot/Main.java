@@ -1,5 +1,6 @@
 package loopwright.boot;
 
+import java.nio.file.Path;
 import loopwright.action.CourseFiles;
 import loopwright.action.DrawHoles;
 import loopwright.action.FlyShot;
@@ -29,6 +30,7 @@ import loopwright.cli.CourseDrawCommand;
 import loopwright.cli.CourseListCommand;
 import loopwright.cli.CourseReadCommand;
 import loopwright.cli.CourseSurveyCommand;
+import loopwright.cli.DemoVerb;
 import loopwright.cli.FlightVerb;
 import loopwright.cli.HandicapVerb;
 import loopwright.cli.Loopwright;
@@ -39,6 +41,7 @@ import loopwright.cli.RoundVerb;
 import loopwright.cli.Terminal;
 import loopwright.scoring.TourBaseline;
 import picocli.CommandLine;
+
 
 /** Starts Loopwright from the command line. */
 public final class Main {
@@ -63,6 +66,8 @@ public final class Main {
         line.addSubcommand(new PlanVerb(
                 new PlanRound(new OsmCourseFiles(), new JsonPlayerFiles(), new ChartedHoles(), AuditFolder::new),
                 results));
+        Path home = Path.of(System.getProperty("loopwright.home", "."));
+        line.addSubcommand(new DemoVerb(home.resolve("demo")));
         return line;
     }
 
