@@ -47,7 +47,8 @@ public final class DemoVerb implements Callable<Integer> {
             }
             page.println();
         }
-        page.println("Everything is in " + out + ": look at course.png, patterns.png and holes/hole-01.png to hole-18.png.");
+        page.println(
+                "Everything is in " + out + ": look at course.png, patterns.png and holes/hole-01.png to hole-18.png.");
         return 0;
     }
 
@@ -56,10 +57,43 @@ public final class DemoVerb implements Callable<Integer> {
         String player = out.resolve("player.json").toString();
         return List.of(
                 List.of("course", "read", course, "--picture", in("course.png"), "--out", in("course.geojson")),
-                List.of("fit", "--shots", demo.resolve("shots.csv").toString(), "--level", "82", "--name", "Sample",
-                        "--out", player, "--picture", in("patterns.png")),
-                List.of("plan", "--course", course, "--player", player, "--tees", "middle", "--target", "79",
-                        "--json", in("plan.json"), "--picture", in("holes")));
+                List.of(
+                        "fit",
+                        "--shots",
+                        demo.resolve("shots.csv").toString(),
+                        "--level",
+                        "82",
+                        "--name",
+                        "Sample",
+                        "--out",
+                        player,
+                        "--picture",
+                        in("patterns.png")),
+                List.of(
+                        "putt",
+                        "fit",
+                        "--putts",
+                        demo.resolve("putts.csv").toString(),
+                        "--level",
+                        "82",
+                        "--player",
+                        player,
+                        "--out",
+                        player),
+                List.of(
+                        "plan",
+                        "--course",
+                        course,
+                        "--player",
+                        player,
+                        "--tees",
+                        "middle",
+                        "--target",
+                        "79",
+                        "--json",
+                        in("plan.json"),
+                        "--picture",
+                        in("holes")));
     }
 
     private String in(String name) {
