@@ -131,7 +131,7 @@ final class PatternPanel {
                 values[r][c] = density.whole(forward, right);
             }
         }
-        boolean measured = swing.evidence().assumedShare() < 0.5;
+        boolean measured = swing.evidence().balls() > 0 && swing.evidence().assumedShare() < 0.5;
         double square = Math.pow(cell * metresPerPoint, 2);
         for (double share : new double[] {0.8, 0.5}) {
             double level = PatternDensity.levelHolding(share, values, square);

@@ -31,8 +31,10 @@ class PatternChartTest {
 
     @Test
     void measuredIsDrawnUnbrokenAssumedDashed() {
-        assertThat(outlines(0.1)).isNotEmpty().allMatch(List::isEmpty);
-        assertThat(outlines(0.9)).isNotEmpty().noneMatch(List::isEmpty);
+        assertThat(outlines(20, 0.1)).isNotEmpty().allMatch(List::isEmpty);
+        assertThat(outlines(20, 0.9)).isNotEmpty().noneMatch(List::isEmpty);
+        // A club without a ball of its own leans on its neighbours: that is not measured.
+        assertThat(outlines(0, 0.4)).isNotEmpty().noneMatch(List::isEmpty);
     }
 
     @Test
@@ -61,10 +63,13 @@ class PatternChartTest {
     }
 
     /** Dashes of the outlines of a driver whose pattern is assumed to this share. */
-    private static List<List<Double>> outlines(double assumedShare) {
+    private static List<List<Double>> outlines(int balls, double assumedShare) {
         Swing driver = ASSUMED.swings().get(0);
         Swing swing = new Swing(
-                new Club("driver", Club.Family.DRIVER), Swing.FULL, driver.pattern(), new Evidence(20, assumedShare));
+                new Club("driver", Club.Family.DRIVER),
+                Swing.FULL,
+                driver.pattern(),
+                new Evidence(balls, assumedShare));
         List<List<Double>> out = new ArrayList<>();
         for (Mark mark : flat(new PatternPanel(swing, List.of(), new Point(0, 0)).marks())) {
             if (mark instanceof Mark.Shape s && s.traces().stream().anyMatch(Trace::closed)) {
