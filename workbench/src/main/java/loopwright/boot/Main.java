@@ -42,7 +42,6 @@ import loopwright.cli.Terminal;
 import loopwright.scoring.TourBaseline;
 import picocli.CommandLine;
 
-
 /** Starts Loopwright from the command line. */
 public final class Main {
     private Main() {}
