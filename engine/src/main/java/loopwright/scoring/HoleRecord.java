@@ -1,5 +1,6 @@
 package loopwright.scoring;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -33,6 +34,13 @@ public record HoleRecord(
         }
         marks = Set.copyOf(marks);
         shots = List.copyOf(shots);
+    }
+
+    /** The same hole, marked. */
+    public HoleRecord with(HoleMark mark) {
+        Set<HoleMark> more = EnumSet.of(mark);
+        more.addAll(marks);
+        return new HoleRecord(number, par, length, writtenScore, end, more, counts, shots, conceded);
     }
 
     public RecordTier tier() {

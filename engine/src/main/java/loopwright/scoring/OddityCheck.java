@@ -2,6 +2,7 @@ package loopwright.scoring;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import loopwright.scoring.Oddity.Kind;
 import loopwright.units.Distance;
 
@@ -19,6 +20,14 @@ public final class OddityCheck {
 
     private OddityCheck() {}
 
+    /** What should be asked about one hole, whether marked as checked or not. */
+    public static List<Oddity> of(HoleRecord hole) {
+        OddityCheck check = new OddityCheck();
+        check.hole(hole);
+        return List.copyOf(check.found);
+    }
+
+    /** What should be asked about a round. */
     public static List<Oddity> of(RoundRecord round) {
         OddityCheck check = new OddityCheck();
         round.holes().stream()
@@ -62,7 +71,7 @@ public final class OddityCheck {
                 .ifPresent(length -> add(Kind.LENGTH_AND_PAR, hole, 0, length, par));
     }
 
-    private static java.util.Optional<Double> lengthOf(HoleRecord hole) {
+    private static Optional<Double> lengthOf(HoleRecord hole) {
         return hole.length()
                 .or(() -> hole.shots().stream()
                         .findFirst()

@@ -63,17 +63,4 @@ final class Records {
         return new RoundRecord(
                 "1", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), false, false, holes);
     }
-
-    static HoleRecord marked(HoleRecord hole, HoleMark mark) {
-        return new HoleRecord(
-                hole.number(),
-                hole.par(),
-                hole.length(),
-                hole.writtenScore(),
-                hole.end(),
-                Set.of(mark),
-                hole.counts(),
-                hole.shots(),
-                hole.conceded());
-    }
 }

@@ -1,7 +1,6 @@
 package loopwright.scoring;
 
 import static loopwright.scoring.Records.counts;
-import static loopwright.scoring.Records.marked;
 import static loopwright.scoring.Records.ofCounts;
 import static loopwright.scoring.Records.ofShots;
 import static loopwright.scoring.Records.putt;
@@ -153,7 +152,7 @@ class RoundReviewTest {
         HoleRecord farther =
                 ofShots(1, 4, shot(Lie.TEE, 400, 0), shot(Lie.ROUGH, 40, 0), shot(Lie.SAND, 60, 0), putt(2));
         assertThat(oddities(review(farther))).containsExactly(Kind.FARTHER_WITHOUT_PENALTY);
-        assertThat(oddities(review(marked(farther, HoleMark.CHECKED)))).isEmpty();
+        assertThat(oddities(review(farther.with(HoleMark.CHECKED)))).isEmpty();
         assertThat(oddities(review(ofShots(1, 4, shot(Lie.TEE, 400, 0), shot(Lie.GREEN, 45, 0)))))
                 .containsExactly(Kind.VERY_LONG_PUTT);
         assertThat(oddities(review(ofShots(1, 4, shot(Lie.TEE, 400, 0), shot(Lie.FAIRWAY, 160, 0)))))

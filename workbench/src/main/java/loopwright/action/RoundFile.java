@@ -1,8 +1,10 @@
 package loopwright.action;
 
 import java.nio.file.Path;
+import java.util.List;
+import loopwright.scoring.RoundRecord;
 
-/** Port: reads rounds from a table in any of the four tiers ({@code docs/rounds.md}). */
+/** Port: reads and writes rounds as a table in any of the four tiers ({@code docs/rounds.md}). */
 public interface RoundFile {
     /**
      * Reads what can be read and lists what cannot; rows never fail the reading.
@@ -10,4 +12,11 @@ public interface RoundFile {
      * @throws UserFault if there is no such file, it is not a table, or a needed column is missing
      */
     RoundImport read(Path file);
+
+    /**
+     * Writes rounds so that they read back to the same; the file appears whole or not at all.
+     *
+     * @param rounds all of whole holes, or all of strokes
+     */
+    void write(List<RoundRecord> rounds, Path file);
 }

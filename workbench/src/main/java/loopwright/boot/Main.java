@@ -1,5 +1,8 @@
 package loopwright.boot;
 
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.Charset;
 import java.nio.file.Path;
 import loopwright.action.CourseFiles;
 import loopwright.action.DrawHoles;
@@ -52,6 +55,11 @@ public final class Main {
 
     /** The whole command line, wired. */
     static CommandLine commandLine() {
+        return commandLine(new InputStreamReader(System.in, Charset.defaultCharset()));
+    }
+
+    /** The same with another keyboard. */
+    static CommandLine commandLine(Reader keyboard) {
         ResultFile results = new JsonResultFile();
         CommandLine line = new CommandLine(new Loopwright());
         HandicapSums sums = new HandicapSums();
@@ -59,7 +67,8 @@ public final class Main {
         line.addSubcommand(new HandicapVerb(sums, history, results));
         line.addSubcommand(course(results));
         PlayerVerbs.addTo(line, results);
-        line.addSubcommand(new RoundVerb(new RoundReviews(new RoundCsv(), new TourBaseline()), results));
+        RoundReviews rounds = new RoundReviews(new RoundCsv(), new OsmCourseFiles(), new TourBaseline());
+        line.addSubcommand(new RoundVerb(rounds, results, keyboard));
         line.addSubcommand(putt(results));
         line.addSubcommand(new FlightVerb(new FlyShot(new ChartedFlights()), results));
         line.addSubcommand(new PlanVerb(

@@ -45,7 +45,7 @@ final class RoundPage {
         parts.add("Round " + round.name());
         round.date().filter(d -> !d.equals(round.name())).ifPresent(parts::add);
         round.course().ifPresent(parts::add);
-        round.tees().ifPresent(t -> parts.add(t + " tees"));
+        round.tees().ifPresent(t -> parts.add("tees " + t));
         round.format().ifPresent(parts::add);
         parts.add(round.holes().size() + " holes" + (round.startHole() == 1 ? "" : " from hole " + round.startHole()));
         return String.join(", ", parts) + ": " + score(round) + ".";

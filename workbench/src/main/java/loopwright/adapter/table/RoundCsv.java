@@ -38,6 +38,11 @@ public final class RoundCsv implements RoundFile {
         return new RoundImport(built(rounds), problems, ignored(table));
     }
 
+    @Override
+    public void write(List<RoundRecord> rounds, Path file) {
+        WholeFile.write(file, RoundCsvText.of(rounds));
+    }
+
     private static List<RoundRecord> built(Map<String, RoundBuild> rounds) {
         return rounds.values().stream().flatMap(build -> build.round().stream()).toList();
     }
