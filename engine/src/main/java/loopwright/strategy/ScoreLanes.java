@@ -45,7 +45,8 @@ final class ScoreLanes {
             if (k >= 3) {
                 cell[k - 3] = new float[0];
             }
-            out[k] = state[k][0];
+            // Weights that are exact for linear change may go a hair below zero where a lane's chance is almost none.
+            out[k] = Math.max(0, state[k][0]);
             sum += out[k];
         }
         out[lanes] = Math.max(0, 1 - sum);

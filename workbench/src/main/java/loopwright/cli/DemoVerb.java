@@ -1,10 +1,13 @@
 package loopwright.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import loopwright.action.UserFault;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -39,6 +42,7 @@ public final class DemoVerb implements Callable<Integer> {
     public Integer call() {
         CommandLine root = Objects.requireNonNull(spec).parent().commandLine();
         PrintWriter page = root.getOut();
+        makeFolder();
         for (List<String> command : commands()) {
             page.println("$ ./loopwright " + String.join(" ", command));
             int code = root.execute(command.toArray(String[]::new));
@@ -50,6 +54,14 @@ public final class DemoVerb implements Callable<Integer> {
         page.println(
                 "Everything is in " + out + ": look at course.png, patterns.png and holes/hole-01.png to hole-18.png.");
         return 0;
+    }
+
+    private void makeFolder() {
+        try {
+            Files.createDirectories(out);
+        } catch (IOException e) {
+            throw new UserFault("The folder " + out + " cannot be made: " + e.getMessage() + ".", e);
+        }
     }
 
     private List<List<String>> commands() {
