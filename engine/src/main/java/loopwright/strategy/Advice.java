@@ -106,7 +106,7 @@ public final class Advice {
         Found best = start;
         for (int step = 0; step < CLIMB_STEPS; step++) {
             Found from = best;
-            for (Option o : space.beside(from.option, spot)) {
+            for (Option o : space.beside(from.option, spot, false)) {
                 if (o.shot() == start.option.shot()) {
                     best = best.cheaper(search(spot, o));
                 }

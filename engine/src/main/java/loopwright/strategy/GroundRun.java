@@ -9,7 +9,7 @@ import loopwright.ground.Surface;
  * of rest, or {@code cells() + r} for the r-th crossing into a penalty area.
  */
 final class GroundRun {
-    private static final double SHORTEST_STEP = 0.5;
+    private static final double SHORTEST_STEP = 1;
 
     private final HoleRaster raster;
     private final ReliefField relief;

@@ -20,7 +20,7 @@ import loopwright.numerics.Watch;
  * estimated on every solve.
  */
 public final class MeanSolver {
-    private static final double COARSE_AIM_CELLS = 8;
+    private static final double COARSE_AIM_CELLS = 10;
     private static final double FULL_AIM_CELLS = 4;
     private static final int MOST_STEPS = 5;
     private static final int LEAST_POINTS = 32;
@@ -79,12 +79,12 @@ public final class MeanSolver {
         MeanSolver coarse = new MeanSolver(problem, settings.coarseCells(), settings.coarsePoints());
         coarse.start();
         coarse.searchEverything(COARSE_AIM_CELLS, watch);
-        coarse.pass(watch, s -> coarse.shortlists[s].options(), s -> false);
+        coarse.pass(watch, s -> s == 0 ? coarse.everything(0) : coarse.shortlists[s].options(), s -> false);
         watch.at(25, 100);
         MeanSolver middle = new MeanSolver(problem, settings.middleCells(), settings.coarsePoints());
         middle.startFrom(coarse, coarse.visits(watch));
         middle.pass(watch, s -> middle.fromCoarser(coarse, s), middle::matters);
-        middle.pass(watch, s -> middle.shortlists[s].options(), s -> false);
+        middle.pass(watch, s -> s == 0 ? middle.everything(0) : middle.shortlists[s].options(), s -> false);
         watch.at(45, 100);
         MeanSolver fine = new MeanSolver(problem, settings.fineCells(), settings.finePoints());
         fine.startFrom(middle, middle.visits(watch));
@@ -92,7 +92,7 @@ public final class MeanSolver {
         watch.at(70, 100);
         fine.givePointsByVisits();
         fine.pass(watch, s -> fine.isMet(s) ? fine.fromNeighbours(s) : fine.asBefore(s), fine::isMet);
-        fine.pass(watch, fine::asBefore, fine::isMet);
+        fine.pass(watch, fine::asBefore, s -> s == 0);
         double loss = fine.searchLoss(watch);
         watch.at(100, 100);
         return fine.solution(loss);
@@ -135,7 +135,7 @@ public final class MeanSolver {
 
     private double regret(int state) {
         Best best = new Best(state);
-        best.tryAll(space.all(spots[state], FULL_AIM_CELLS));
+        best.tryAll(everything(state));
         return reported(state, policy.option(state)) - reported(state, best.option);
     }
 
@@ -171,6 +171,10 @@ public final class MeanSolver {
 
     private boolean matters(int state) {
         return importance[state] > SELDOM;
+    }
+
+    private List<Option> everything(int state) {
+        return space.all(spots[state], FULL_AIM_CELLS);
     }
 
     private List<Option> asBefore(int state) {
@@ -256,7 +260,7 @@ public final class MeanSolver {
         }
         List<Option> out = new ArrayList<>(shortlists[first].options());
         for (Option o : shortlists[first].options()) {
-            out.addAll(space.beside(o, spots[state]));
+            out.addAll(space.beside(o, spots[state], false));
         }
         return out;
     }
@@ -272,7 +276,7 @@ public final class MeanSolver {
             }
             boolean climbs = climb.test(s);
             for (int step = 0; climbs && step < MOST_STEPS; step++) {
-                if (!best.tryAll(space.beside(best.option, spots[s]))) {
+                if (!best.tryAll(space.beside(best.option, spots[s], step == 0))) {
                     break;
                 }
             }
@@ -339,7 +343,7 @@ public final class MeanSolver {
         List<Option> out = new ArrayList<>();
         int node = nodes.nodeOfState[state];
         if (node == 0) {
-            return coarse.shortlists[0].options();
+            return everything(0);
         }
         int cell = problem.raster.cell(nodes.column[node], nodes.row[node]);
         int main = coarse.nodes.mainNode(cell);

@@ -173,8 +173,8 @@ final class OptionSpace {
         }
     }
 
-    /** Options one step from a given one: aim, club or length. */
-    List<Option> beside(Option o, Spot spot) {
+    /** Options one step from a given one: aim, length and, if wanted, the next clubs. */
+    List<Option> beside(Option o, Spot spot, boolean clubs) {
         List<Option> out = new ArrayList<>();
         if (o.isDrop()) {
             return out;
@@ -192,7 +192,7 @@ final class OptionSpace {
         double side = AIM_STEP_CELLS / lengthCells(o.shot());
         out.add(swing(o.shot(), spot, bearing + side));
         out.add(swing(o.shot(), spot, bearing - side));
-        for (int other = o.shot() - 1; other <= o.shot() + 1; other += 2) {
+        for (int other = o.shot() - 1; clubs && other <= o.shot() + 1; other += 2) {
             if (other >= 0 && !strikes.isTouch(other) && allows(other, spot)) {
                 out.add(swing(other, spot, bearing));
             }

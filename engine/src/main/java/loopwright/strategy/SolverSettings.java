@@ -12,7 +12,7 @@ package loopwright.strategy;
  */
 public record SolverSettings(
         int coarseCells, int middleCells, int fineCells, int coarsePoints, int finePoints, int reportPoints) {
-    public static final SolverSettings STANDARD = new SolverSettings(16, 8, 4, 40, 128, 1024);
+    public static final SolverSettings STANDARD = new SolverSettings(16, 8, 4, 32, 128, 1024);
 
     public SolverSettings {
         if (Math.min(coarseCells, Math.min(middleCells, fineCells)) < 2
