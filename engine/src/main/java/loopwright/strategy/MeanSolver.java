@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
-import loopwright.ground.Situation;
 import loopwright.ground.Surface;
 import loopwright.numerics.Watch;
 
@@ -25,14 +24,15 @@ public final class MeanSolver {
     private static final int MOST_STEPS = 5;
     private static final int LEAST_POINTS = 32;
     private static final int AUDIT_EVERY = 200;
+    private static final int MOST_AUDIT_POINTS = 256;
     /** Options of the nearest coarser node that a state tries; of the other nodes round it only the best. */
     private static final int FROM_NEAREST = 4;
     /** Visits in a playing of the hole from which a state is searched on the largest clouds. */
     private static final double OFTEN = 1e-3;
     /** From which it is searched twice. */
     private static final double SOMETIMES = 1e-4;
-    /** Up to which it is left as the coarser nodes found it: all such states together are met once in 100 holes. */
-    private static final double SELDOM = 1e-5;
+    /** Up to which it is left as the coarser nodes found it: all such states together are met once in some thirty holes. */
+    private static final double SELDOM = 3e-5;
     /** The tee shot is chosen on this many times the points. */
     private static final int TEE_POINTS = 16;
     /** The tee shot is reported from this many times the points. */
@@ -92,7 +92,6 @@ public final class MeanSolver {
         watch.at(70, 100);
         fine.givePointsByVisits();
         fine.pass(watch, s -> fine.isMet(s) ? fine.fromNeighbours(s) : fine.asBefore(s), fine::isMet);
-        fine.pass(watch, fine::asBefore, s -> s == 0);
         double loss = fine.searchLoss(watch);
         watch.at(100, 100);
         return fine.solution(loss);
@@ -134,8 +133,11 @@ public final class MeanSolver {
     }
 
     private double regret(int state) {
+        int own = points[state];
+        points[state] = Math.min(own, MOST_AUDIT_POINTS);
         Best best = new Best(state);
         best.tryAll(everything(state));
+        points[state] = own;
         return reported(state, policy.option(state)) - reported(state, best.option);
     }
 
@@ -171,6 +173,11 @@ public final class MeanSolver {
 
     private boolean matters(int state) {
         return importance[state] > SELDOM;
+    }
+
+    /** A lie in the rough other than the ordinary one: what is best there lies close to what is best from that one. */
+    private boolean isVariant(int state) {
+        return spots[state].surface() == Surface.ROUGH && state > nodes.firstState[nodes.nodeOfState[state]];
     }
 
     private List<Option> everything(int state) {
@@ -254,8 +261,7 @@ public final class MeanSolver {
     /** Other situations of rough try what the ordinary lie found best; every other state tries everything. */
     private List<Option> candidatesOf(int state, double aimCells) {
         int first = nodes.firstState[nodes.nodeOfState[state]];
-        boolean rough = spots[state].surface() == Surface.ROUGH;
-        if (!rough || state == first || nodes.situation[first] != Situation.ORDINARY) {
+        if (!isVariant(state)) {
             return space.all(spots[state], aimCells);
         }
         List<Option> out = new ArrayList<>(shortlists[first].options());
@@ -276,7 +282,7 @@ public final class MeanSolver {
             }
             boolean climbs = climb.test(s);
             for (int step = 0; climbs && step < MOST_STEPS; step++) {
-                if (!best.tryAll(space.beside(best.option, spots[s], step == 0))) {
+                if (!best.tryAll(space.beside(best.option, spots[s], step == 0 || isVariant(s)))) {
                     break;
                 }
             }
@@ -342,6 +348,10 @@ public final class MeanSolver {
     private List<Option> fromCoarser(MeanSolver coarse, int state) {
         List<Option> out = new ArrayList<>();
         int node = nodes.nodeOfState[state];
+        if (isVariant(state)) {
+            space.from(policy.option(nodes.firstState[node]), spots[state]).ifPresent(out::add);
+            return out;
+        }
         if (node == 0) {
             return everything(0);
         }

@@ -16,7 +16,7 @@ import loopwright.rules.Relief;
  */
 final class OptionSpace {
     private static final double PAST_CELLS = 35;
-    private static final double SHORTEST_SHARE = 0.35;
+    private static final double SHORTEST_SHARE = 0.45;
     private static final double FAN = Math.toRadians(25);
     private static final double WOODS_FAN = Math.toRadians(60);
     /** Reach beyond a touch shot's longest length from which it is still looked at. */
