@@ -12,7 +12,7 @@ import loopwright.geo.Place;
 import loopwright.ground.Surface;
 import loopwright.units.Distance;
 
-/** A plan as the JSON of {@code docs/plan.schema.json}: yards and degrees, the keys saying so. */
+/** A plan as the JSON of {@code docs/schema/plan.schema.json}: yards and degrees, the keys saying so. */
 final class PlanJson {
     private static final double NEVER = 1e-9;
 

@@ -59,7 +59,10 @@ public final class PlanVerb implements Runnable {
     @Option(names = "--seed", defaultValue = "1", paramLabel = "N", description = "Seed of every draw.")
     private long seed;
 
-    @Option(names = "--json", paramLabel = "FILE", description = "Write the plan as JSON (docs/plan.schema.json).")
+    @Option(
+            names = "--json",
+            paramLabel = "FILE",
+            description = "Write the plan as JSON (docs/schema/plan.schema.json).")
     private @Nullable Path json;
 
     @Option(names = "--picture", paramLabel = "DIR", description = "Draw every hole into this folder.")

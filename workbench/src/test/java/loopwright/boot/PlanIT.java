@@ -1,0 +1,120 @@
+package loopwright.boot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The plan of a few holes of the demo as it is typed. */
+class PlanIT {
+    private static final Path DEMO = Path.of("..", "demo");
+
+    @TempDir
+    Path folder;
+
+    private Typed plan(String... more) {
+        List<String> args = new ArrayList<>(List.of(
+                "plan",
+                "--course",
+                DEMO.resolve("course.geojson").toString(),
+                "--player",
+                DEMO.resolve("player.json").toString()));
+        args.addAll(List.of(more));
+        return Typed.run(args.toArray(String[]::new));
+    }
+
+    @Test
+    void writesAPlanThatFitsItsSchemaAndAddsUp() throws IOException {
+        Path json = folder.resolve("plan.json");
+        Path pictures = folder.resolve("pictures");
+        Typed run =
+                plan("--target", "7", "--holes", "3,2", "--json", json.toString(), "--picture", pictures.toString());
+        assertThat(run.exitCode()).isZero();
+        assertThat(run.out()).contains("Where leaving your habit pays").contains("Checked:");
+        Schema.assertFits("plan.schema.json", json);
+        assertThat(pictures.resolve("hole-02.png")).isNotEmptyFile();
+        JsonNode plan = new ObjectMapper().readTree(json.toFile());
+        double expected = 0;
+        for (JsonNode hole : plan.get("holes")) {
+            expected += hole.get("expected").asDouble();
+            double all = hole.get("pParOrBetter").asDouble()
+                    + hole.get("pBogey").asDouble()
+                    + hole.get("pDoubleOrWorse").asDouble();
+            assertThat(all).isCloseTo(1, within(1e-9)); // rounding of twenty additions
+        }
+        double mean = plan.get("score").get("mean").asDouble();
+        // Lanes are kept as floats; two holes' worth of their rounding.
+        assertThat(mean).isCloseTo(expected, within(2e-3));
+        JsonNode check = plan.get("check");
+        // The referee within four standard errors and two holes' share of 0.05 strokes a round, times two for one
+        // hole's luck.
+        assertThat(check.get("simulatedMean").asDouble())
+                .isCloseTo(mean, within(4 * check.get("simulatedStandardError").asDouble() + 0.011));
+    }
+
+    @Test
+    void theSamePlanIsTheSameToTheByte() throws IOException {
+        Path first = folder.resolve("first.json");
+        Path second = folder.resolve("second.json");
+        plan("--target", "4", "--holes", "3", "--json", first.toString());
+        plan("--target", "4", "--holes", "3", "--json", second.toString());
+        assertThat(Files.readString(second)).isEqualTo(Files.readString(first));
+    }
+
+    @Test
+    void aForbiddenClubIsNotPlayedAndItsCostIsSaid() throws IOException {
+        Path json = folder.resolve("locked.json");
+        Typed run = plan("--target", "4", "--holes", "2", "--forbid", "hole 2: driver", "--json", json.toString());
+        assertThat(run.out()).contains("your locks cost");
+        JsonNode hole = new ObjectMapper().readTree(json.toFile()).get("holes").get(0);
+        assertThat(hole.get("shots").get(0).get("club").asText()).isNotEqualTo("driver");
+        // On a par 4 of 348 yd the second-longest club cannot be better; the search's own noise is a hundredth.
+        assertThat(hole.get("lockCost").asDouble()).isGreaterThan(-0.01);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "--target 79 --tees purple; There are no purple tees",
+                "--target 12; is no score for 18 holes",
+                "--target 4 --holes 22; There is no hole 22",
+                "--target 4 --holes x; is not a list of holes",
+                "--target 4 --holes 3 --hole-location 3:99,2; beyond the back of the green",
+                "--target 4 --holes 3 --hole-location here; is not a hole location",
+                "--target 4 --holes 3 --forbid 3:spoon; is not in the bag",
+                "--holes 3; --target"
+            })
+    void saysInOneSentenceWhatCannotBeUsed(String typed, String says) {
+        Typed run = plan(typed.split(" "));
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).contains(says).doesNotContain("Exception");
+        assertThat(run.err().strip().lines()).hasSize(1);
+    }
+
+    @Test
+    void aPlayerFileThatIsNoneIsRefused() throws IOException {
+        Path broken = folder.resolve("broken.json");
+        Files.writeString(broken, "{\"name\":");
+        Typed run = Typed.run(
+                "plan",
+                "--course",
+                DEMO.resolve("course.geojson").toString(),
+                "--player",
+                broken.toString(),
+                "--target",
+                "79");
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).contains("broken.json").doesNotContain("Exception");
+    }
+}
