@@ -127,7 +127,8 @@ public final class StrikeModel {
     public void solid(int shot, double intendedMetres, LieEffect lie, double z1, double z2, double z3, Landing out) {
         if (isTouch(shot)) {
             TouchShot t = touch(shot);
-            double total = intendedMetres + t.distanceSdMetres(intendedMetres) * lie.distanceSpread() * z1;
+            double meant = t.possibleMetres(intendedMetres);
+            double total = meant + t.distanceSdMetres(meant) * lie.distanceSpread() * z1;
             touchLanding(t, total, t.directionSdRadians() * lie.directionSpread() * z2, lie, z3, out);
             return;
         }
@@ -146,7 +147,7 @@ public final class StrikeModel {
         double share = Math.max(0, m.carryFactor() + m.carryFactorSd() * z1);
         double turn = m.directionRadians() + m.directionSdRadians() * z2;
         if (isTouch(shot)) {
-            touchLanding(touch(shot), intendedMetres * share, turn, lie, z3, out);
+            touchLanding(touch(shot), touch(shot).possibleMetres(intendedMetres) * share, turn, lie, z3, out);
             return;
         }
         ShotPattern p = swing(shot).pattern();

@@ -49,6 +49,11 @@ public record TouchShot(
         }
     }
 
+    /** The intended distance as far as the shot can be meant: held between its shortest and longest. */
+    public double possibleMetres(double intendedMetres) {
+        return Math.max(minMetres, Math.min(maxMetres, intendedMetres));
+    }
+
     public double distanceSdMetres(double intendedMetres) {
         return distanceSdFloorMetres + distanceSdShare * intendedMetres;
     }

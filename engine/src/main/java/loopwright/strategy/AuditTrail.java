@@ -93,7 +93,7 @@ public final class AuditTrail {
                     problem.raster.centre(c),
                     problem.raster.surface(c),
                     evaluation.field.replay[c],
-                    evaluation.field.ofCell(c),
+                    evaluation.field.replay[c] < 1 ? evaluation.field.ofCell(c) : 0,
                     read,
                     weights);
         }

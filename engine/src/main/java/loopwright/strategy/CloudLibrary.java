@@ -31,9 +31,7 @@ final class CloudLibrary {
     }
 
     private int lengthStep(int shot, double metres) {
-        double inside = Math.max(
-                strikes.touch(shot).minMetres(), Math.min(strikes.touch(shot).maxMetres(), metres));
-        return (int) Math.round(inside / TOUCH_STEP_METRES);
+        return (int) Math.round(strikes.touch(shot).possibleMetres(metres) / TOUCH_STEP_METRES);
     }
 
     private Cloud make(Key k) {

@@ -135,6 +135,11 @@ final class HoleRaster {
         }
     }
 
+    /** True if a ball dropped here lies on the raster, in play. */
+    boolean isDrop(Place place) {
+        return covers(column(place), row(place)) && surface(cell(place)).isPlayable();
+    }
+
     boolean covers(double column, double row) {
         return column >= 0 && row >= 0 && column < columns && row < rows;
     }

@@ -22,6 +22,9 @@ public final class MeanSolver {
     private static final double COARSE_AIM_CELLS = 10;
     private static final double FULL_AIM_CELLS = 4;
     private static final int MOST_STEPS = 5;
+    /** A state so much worse than its neighbourhood has not seen its option yet, strokes. */
+    private static final double SUSPICIOUS = 0.3;
+
     private static final int LEAST_POINTS = 32;
     private static final int AUDIT_EVERY = 200;
     private static final int MOST_AUDIT_POINTS = 256;
@@ -277,7 +280,7 @@ public final class MeanSolver {
             Best best = new Best(s);
             shortlists[s] = best.shortlist;
             best.tryAll(first);
-            if (best.value == Double.POSITIVE_INFINITY) {
+            if (!(best.value < value[s] + SUSPICIOUS)) {
                 best.tryAll(space.all(spots[s], COARSE_AIM_CELLS));
             }
             boolean climbs = climb.test(s);

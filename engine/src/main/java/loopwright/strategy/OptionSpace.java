@@ -168,6 +168,9 @@ final class OptionSpace {
         }
         Place ball = problem.raster.place(spot.column(), spot.row());
         for (Relief.Option o : Relief.unplayable(problem.map, ball, spot.surface())) {
+            if (!problem.raster.isDrop(o.place())) {
+                continue;
+            }
             out.add(new Option(
                     Option.DROP, problem.raster.column(o.place()), problem.raster.row(o.place()), o.penaltyStrokes()));
         }

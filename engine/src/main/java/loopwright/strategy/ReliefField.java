@@ -66,8 +66,8 @@ final class ReliefField {
         int key = 2 * cell + (area == Surface.RED_PENALTY_AREA ? 1 : 0);
         if (known[key] < 0) {
             drops.add(Relief.fromPenaltyArea(map, raster.centre(cell), area).stream()
+                    .filter(o -> raster.isDrop(o.place()))
                     .mapToInt(o -> raster.cell(o.place()))
-                    .filter(c -> raster.surface(c).isPlayable())
                     .distinct()
                     .toArray());
             areas.add(area);

@@ -1,9 +1,11 @@
 package loopwright.strategy;
 
 import java.util.Comparator;
+import java.util.stream.IntStream;
 import loopwright.geo.Place;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
+import loopwright.player.StrikeModel;
 import loopwright.rules.Relief;
 
 /** A solved hole as a policy for any place: the choice of the node that counts most there. */
@@ -20,10 +22,37 @@ final class SolvedPolicy implements Policy {
 
     @Override
     public Choice choose(Place ball, Surface surface, Situation situation) {
-        Option o = solution.choices.option(solution.state(ball, surface, situation));
+        if (!problem.raster.covers(problem.raster.column(ball), problem.raster.row(ball))) {
+            return towardsTheHole(ball, surface, situation);
+        }
+        int state = solution.state(ball, surface, situation);
+        Option o = solution.choices.option(state);
         return o.isDrop()
                 ? new Choice.Unplayable(bestDrop(ball, surface))
-                : new Choice.Stroke(o.shot(), problem.raster.place(o.column(), o.row()));
+                : new Choice.Stroke(o.shot(), target(o, solution.spots[state], ball));
+    }
+
+    /** Far off the hole, where nothing was solved: the shot that fits the distance best, at the hole. */
+    private Choice towardsTheHole(Place ball, Surface surface, Situation situation) {
+        StrikeModel strikes = problem.ability.strikes();
+        double toHole = ball.distanceTo(problem.hole());
+        int shot = IntStream.range(0, strikes.shots())
+                .filter(s -> strikes.allows(s, surface, situation))
+                .boxed()
+                .min(Comparator.comparingDouble(s -> Math.abs(strikes.lengthMetres(s) - toHole)))
+                .orElseThrow(() -> new IllegalStateException("no shot from " + surface + " " + situation));
+        double length = Math.min(toHole, strikes.lengthMetres(shot));
+        return new Choice.Stroke(shot, ball.along(ball.bearingTo(problem.hole()), length));
+    }
+
+    /** The node's target; or, where the ball lies close to it, the place as far away as the node means to play. */
+    private Place target(Option o, Spot node, Place ball) {
+        Place target = problem.raster.place(o.column(), o.row());
+        Place nodePlace = problem.raster.place(node.column(), node.row());
+        if (ball.distanceTo(target) >= 0.5 * nodePlace.distanceTo(target)) {
+            return target;
+        }
+        return new Place(target.x() + ball.x() - nodePlace.x(), target.y() + ball.y() - nodePlace.y());
     }
 
     private Relief.Option bestDrop(Place ball, Surface surface) {
@@ -40,6 +69,8 @@ final class SolvedPolicy implements Policy {
 
     @Override
     public double valueOfDrop(Place place, Surface surface) {
-        return evaluation.field.ofCell(problem.raster.cell(place));
+        return problem.raster.isDrop(place)
+                ? evaluation.field.ofCell(problem.raster.cell(place))
+                : Double.POSITIVE_INFINITY;
     }
 }

@@ -60,11 +60,9 @@ final class ValueField {
         return sum;
     }
 
-    /** Expected strokes from a ball lying in a cell, found. */
+    /** Expected strokes from a ball lying in a cell, found; infinite where no ball can be played from. */
     double ofCell(int cell) {
-        return raster.surface(cell) == Surface.GREEN || replay[cell] >= 1
-                ? found[cell]
-                : found[cell] / (1 - replay[cell]);
+        return replay[cell] < 1 ? found[cell] / (1 - replay[cell]) : Double.POSITIVE_INFINITY;
     }
 
     void refreshRelief() {
