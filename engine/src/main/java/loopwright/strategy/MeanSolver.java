@@ -23,7 +23,7 @@ public final class MeanSolver {
     private static final double FULL_AIM_CELLS = 4;
     private static final int MOST_STEPS = 5;
     /** A state so much worse than its neighbourhood has not seen its option yet, strokes. */
-    private static final double SUSPICIOUS = 0.3;
+    private static final double SUSPICIOUS = 1;
 
     private static final int LEAST_POINTS = 32;
     private static final int AUDIT_EVERY = 200;
