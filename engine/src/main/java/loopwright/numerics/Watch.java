@@ -22,6 +22,22 @@ public interface Watch {
     /** Reports that {@code done} of {@code total} equal steps are finished. */
     void at(long done, long total);
 
+    /** This watch for a part of the work whose own steps nobody is to see: it still cancels. */
+    default Watch withoutProgress() {
+        Watch whole = this;
+        return new Watch() {
+            @Override
+            public boolean cancelled() {
+                return whole.cancelled();
+            }
+
+            @Override
+            public void at(long done, long total) {
+                // the whole counts in its own steps
+            }
+        };
+    }
+
     /** Throws {@link Cancelled} if the caller has given up. */
     default void check() {
         if (cancelled()) {

@@ -1,5 +1,7 @@
 package loopwright.putting;
 
+import loopwright.units.Distance;
+
 /**
  * Putting of the tour as published: M. Broadie, "Assessing golfer performance on the PGA Tour", Interfaces 42(2) (2012)
  * 146-165, eq. 5 and section 3.3, from putts of 2003-2010.
@@ -13,7 +15,7 @@ package loopwright.putting;
  */
 public final class TourPutting implements PuttingOdds {
     private static final double FOOT = 0.3048;
-    private static final double YARD = 0.9144;
+    private static final double YARD = Distance.METRES_PER_YARD;
     private static final double HOLE_RADIUS_YARDS = 2.125 / 36;
     private static final double DIRECTION_SD = Math.toRadians(1.46);
     private static final double PACE_SD = 0.057;

@@ -204,9 +204,4 @@ public final class Advice {
         }
         return out;
     }
-
-    /** Expected strokes from a ball lying found at a place. */
-    public double expectedAt(Place place) {
-        return evaluation.field.ofCell(problem.raster.cell(place));
-    }
 }

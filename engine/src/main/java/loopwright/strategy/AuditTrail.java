@@ -1,5 +1,6 @@
 package loopwright.strategy;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import loopwright.geo.Place;
@@ -46,10 +47,6 @@ public final class AuditTrail {
         void outcome(int state, int option, int cell, int crossing, double weight);
     }
 
-    public HoleProblem problem() {
-        return problem;
-    }
-
     /** Tells the whole trail; the seed selects the nodes of which all options are told. */
     public void tell(long seed, Sink sink) {
         tellCells(sink);
@@ -85,9 +82,8 @@ public final class AuditTrail {
             while (n < NodeMesh.CORNERS && nodes.cellNodes[NodeMesh.CORNERS * c + n] >= 0) {
                 n++;
             }
-            int[] read = java.util.Arrays.copyOfRange(nodes.cellNodes, NodeMesh.CORNERS * c, NodeMesh.CORNERS * c + n);
-            double[] weights =
-                    java.util.Arrays.copyOfRange(nodes.cellWeights, NodeMesh.CORNERS * c, NodeMesh.CORNERS * c + n);
+            int[] read = Arrays.copyOfRange(nodes.cellNodes, NodeMesh.CORNERS * c, NodeMesh.CORNERS * c + n);
+            double[] weights = Arrays.copyOfRange(nodes.cellWeights, NodeMesh.CORNERS * c, NodeMesh.CORNERS * c + n);
             sink.cell(
                     c,
                     problem.raster.centre(c),

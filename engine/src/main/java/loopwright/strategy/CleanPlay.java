@@ -12,6 +12,8 @@ final class CleanPlay {
     private final double[] ofNode;
     private final double[] ofState;
     private final double[] ofCell;
+    /** Largest change of a node in the pass under way. */
+    private double change;
 
     CleanPlay(HoleProblem problem, NodeSet nodes, PolicyEvaluation evaluation) {
         this.nodes = nodes;
@@ -25,45 +27,32 @@ final class CleanPlay {
     }
 
     double fromTee() {
-        double change = 1;
+        change = Double.POSITIVE_INFINITY;
         for (int pass = 0; pass < MOST_PASSES && change > SETTLED; pass++) {
             change = 0;
-            int i = 0;
-            for (int band = 0; band < nodes.cellsOfBand.length; band++) {
-                while (i < nodes.nodes && nodes.band[nodes.order[i]] == band) {
-                    change = Math.max(change, update(nodes.order[i++]));
-                }
-                for (int c : nodes.cellsOfBand[band]) {
-                    ofCell[c] = (1 - evaluation.field.replay[c]) * interpolate(c);
-                }
-            }
+            nodes.inBands(this::update, this::refresh);
         }
         return ofState[0];
     }
 
-    private double update(int node) {
-        OutcomeRows rows = evaluation.rows;
-        double mean = 0;
-        for (int s = nodes.firstState[node]; s < nodes.firstState[node + 1]; s++) {
-            double sum = 0;
-            for (int i = rows.start[s]; i < rows.start[s + 1] && !rows.drop[s]; i++) {
-                if (rows.code[i] < ofCell.length) {
-                    sum += rows.weight[i] * ofCell[rows.code[i]];
-                }
-            }
-            ofState[s] = sum;
-            mean += nodes.probability[s] * sum;
+    private void refresh(int band) {
+        for (int c : nodes.cellsOfBand[band]) {
+            ofCell[c] = (1 - evaluation.field.replay[c]) * nodes.atCell(c, ofNode);
         }
-        double change = Math.abs(mean - ofNode[node]);
-        ofNode[node] = mean;
-        return change;
     }
 
-    private double interpolate(int c) {
-        double sum = 0;
-        for (int i = NodeMesh.CORNERS * c; i < NodeMesh.CORNERS * (c + 1) && nodes.cellNodes[i] >= 0; i++) {
-            sum += nodes.cellWeights[i] * ofNode[nodes.cellNodes[i]];
+    private void update(int node) {
+        OutcomeRows rows = evaluation.rows;
+        for (int s = nodes.firstState[node]; s < nodes.firstState[node + 1]; s++) {
+            ofState[s] = 0;
+            for (int i = rows.start[s]; i < rows.start[s + 1] && !rows.drop[s]; i++) {
+                if (rows.code[i] < ofCell.length) {
+                    ofState[s] += rows.weight[i] * ofCell[rows.code[i]];
+                }
+            }
         }
-        return sum;
+        double mean = nodes.average(node, ofState);
+        change = Math.max(change, Math.abs(mean - ofNode[node]));
+        ofNode[node] = mean;
     }
 }

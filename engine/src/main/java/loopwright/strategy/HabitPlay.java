@@ -39,12 +39,6 @@ public final class HabitPlay {
         return plan.evaluate(habit, watch);
     }
 
-    /** The habitual choice from the tee: shot and target. */
-    public Choice.Stroke fromTee() {
-        Option o = choose(plan.spots[0], plan.choices.option(0));
-        return new Choice.Stroke(o.shot(), problem.raster.place(o.column(), o.row()));
-    }
-
     /** The habitual choice from a place. */
     public Choice.Stroke from(Place ball, Surface surface, Situation situation) {
         int state = plan.state(ball, surface, situation);

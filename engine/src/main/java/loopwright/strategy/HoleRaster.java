@@ -9,6 +9,7 @@ import loopwright.geo.Box;
 import loopwright.geo.Place;
 import loopwright.geo.Region;
 import loopwright.ground.Surface;
+import loopwright.units.Distance;
 
 /**
  * A hole as square cells of one yard: surface, chance that a ball is not found, and tree tops, each exact for the cell's
@@ -16,7 +17,7 @@ import loopwright.ground.Surface;
  * outside the raster the nearest edge cell answers.
  */
 final class HoleRaster {
-    static final double CELL_METRES = 0.9144;
+    static final double CELL_METRES = Distance.METRES_PER_YARD;
     /** Longest distance to trees that is kept, cells. */
     private static final int FAR = 120;
 
@@ -77,8 +78,15 @@ final class HoleRaster {
 
     /** The centre of a cell. */
     Place centre(int cell) {
-        int row = cell / columns;
-        return place(cell - row * columns + 0.5, row + 0.5);
+        return place(columnOf(cell) + 0.5, rowOf(cell) + 0.5);
+    }
+
+    int columnOf(int cell) {
+        return cell % columns;
+    }
+
+    int rowOf(int cell) {
+        return cell / columns;
     }
 
     /** The cell of a place in cell coordinates, clamped to the raster. */

@@ -15,8 +15,8 @@ import loopwright.numerics.Watch;
  *
  * <p>First on coarse nodes, all options against small clouds; then on finer nodes in two stages, where each state
  * tries the shortlists of the coarser nodes round it, the choices of its neighbours, and steps of aim, club and length
- * beside the best, as long as they improve. States that are hardly ever met are left as the coarser nodes found them. What this search loses against trying everything everywhere is
- * estimated on every solve.
+ * beside the best, as long as they improve. States that are hardly ever met are left as the coarser nodes found them.
+ * What this search loses against trying everything everywhere is estimated on every solve.
  */
 public final class MeanSolver {
     private static final double COARSE_AIM_CELLS = 10;
@@ -48,9 +48,9 @@ public final class MeanSolver {
     private final int cells;
     private final OptionSpace space;
     private final Evaluator evaluator;
-    final ValueField field;
-    final double[] value;
-    final NodePolicy policy;
+    private final ValueField field;
+    private final double[] value;
+    private final NodePolicy policy;
     /** Points of the clouds each state chooses on. */
     private final int[] points;
 
@@ -228,7 +228,7 @@ public final class MeanSolver {
             points[s] = importance[s] > SOMETIMES ? points[s] : Math.max(LEAST_POINTS, points[s] / 2);
         }
         for (int n = 0; n < nodes.nodes; n++) {
-            field.nodeValue[n] = average(n);
+            field.nodeValue[n] = nodes.average(n, value);
         }
         field.refreshAll();
     }
@@ -243,32 +243,22 @@ public final class MeanSolver {
         return main < 0 ? -1 : coarse.nodes.stateOf(main, nodes.situation[state]);
     }
 
-    private double average(int node) {
-        double sum = 0;
-        for (int s = nodes.firstState[node]; s < nodes.firstState[node + 1]; s++) {
-            sum += nodes.probability[s] * value[s];
-        }
-        return sum;
-    }
-
     private void searchEverything(double aimCells, Watch watch) {
         inBands(watch, s -> {
-            shortlists[s] = new Shortlist();
-            for (Option o : candidatesOf(s, aimCells)) {
-                shortlists[s].offer(o, valueOf(s, o));
-            }
-            take(s, shortlists[s].options().get(0), shortlists[s].bestValue());
+            Best best = new Best(s);
+            best.tryAll(candidatesOf(s, aimCells));
+            take(best);
         });
     }
 
     /** Other situations of rough try what the ordinary lie found best; every other state tries everything. */
     private List<Option> candidatesOf(int state, double aimCells) {
-        int first = nodes.firstState[nodes.nodeOfState[state]];
         if (!isVariant(state)) {
             return space.all(spots[state], aimCells);
         }
-        List<Option> out = new ArrayList<>(shortlists[first].options());
-        for (Option o : shortlists[first].options()) {
+        List<Option> ordinary = shortlists[nodes.firstState[nodes.nodeOfState[state]]].options();
+        List<Option> out = new ArrayList<>(ordinary);
+        for (Option o : ordinary) {
             out.addAll(space.beside(o, spots[state], false));
         }
         return out;
@@ -276,10 +266,8 @@ public final class MeanSolver {
 
     private void pass(Watch watch, IntFunction<List<Option>> candidates, IntPredicate climb) {
         inBands(watch, s -> {
-            List<Option> first = candidates.apply(s);
             Best best = new Best(s);
-            shortlists[s] = best.shortlist;
-            best.tryAll(first);
+            best.tryAll(candidates.apply(s));
             if (!(best.value < value[s] + SUSPICIOUS)) {
                 best.tryAll(space.all(spots[s], COARSE_AIM_CELLS));
             }
@@ -289,7 +277,7 @@ public final class MeanSolver {
                     break;
                 }
             }
-            take(s, best.option, best.value);
+            take(best);
         });
     }
 
@@ -298,6 +286,7 @@ public final class MeanSolver {
         private final int state;
         private Option option = NOTHING;
         private double value = Double.POSITIVE_INFINITY;
+        private boolean seen;
         private final Shortlist shortlist = new Shortlist();
 
         Best(int state) {
@@ -310,7 +299,8 @@ public final class MeanSolver {
             for (Option o : options) {
                 double v = valueOf(state, o);
                 shortlist.offer(o, v);
-                if (v < value) {
+                if (v < value || !seen) {
+                    seen = true;
                     value = v;
                     option = o;
                     better = true;
@@ -321,23 +311,23 @@ public final class MeanSolver {
     }
 
     private void inBands(Watch watch, IntConsumer state) {
-        int i = 0;
-        for (int band = 0; band < nodes.cellsOfBand.length; band++) {
-            watch.check();
-            while (i < nodes.nodes && nodes.band[nodes.order[i]] == band) {
-                int n = nodes.order[i++];
-                for (int s = nodes.firstState[n]; s < nodes.firstState[n + 1]; s++) {
-                    state.accept(s);
-                }
-                field.nodeValue[n] = average(n);
-            }
-            field.refreshBand(band);
-        }
+        nodes.inBands(
+                n -> {
+                    for (int s = nodes.firstState[n]; s < nodes.firstState[n + 1]; s++) {
+                        state.accept(s);
+                    }
+                    field.nodeValue[n] = nodes.average(n, value);
+                },
+                band -> {
+                    watch.check();
+                    field.refreshBand(band);
+                });
     }
 
-    private void take(int state, Option option, double v) {
-        policy.set(state, option);
-        value[state] = v;
+    private void take(Best best) {
+        shortlists[best.state] = best.shortlist;
+        policy.set(best.state, best.option);
+        value[best.state] = best.value;
     }
 
     private double valueOf(int state, Option o) {
@@ -380,8 +370,7 @@ public final class MeanSolver {
         if (node == 0) {
             return out;
         }
-        int reach = cells;
-        for (int side = -reach; side <= reach; side += 2 * reach) {
+        for (int side = -cells; side <= cells; side += 2 * cells) {
             addNeighbour(out, state, nodes.column[node] + side, nodes.row[node]);
             addNeighbour(out, state, nodes.column[node], nodes.row[node] + side);
         }

@@ -97,12 +97,12 @@ final class NodeMesh {
     }
 
     private int bucketOf(int cell) {
-        return cell / raster.columns / bucketCells * bucketColumns + cell % raster.columns / bucketCells;
+        return raster.rowOf(cell) / bucketCells * bucketColumns + raster.columnOf(cell) / bucketCells;
     }
 
     private void connect(int cell) {
-        double c = cell % raster.columns + 0.5;
-        double r = Math.floor((double) cell / raster.columns) + 0.5;
+        double c = raster.columnOf(cell) + 0.5;
+        double r = raster.rowOf(cell) + 0.5;
         int[] nearest = nearestByQuarter(cell, c, r);
         int found = 0;
         for (int n : nearest) {
@@ -125,8 +125,8 @@ final class NodeMesh {
         int[] nearest = {-1, -1, -1, -1};
         double[] best = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
         Surface own = raster.surface(cell);
-        int bucketColumn = cell % raster.columns / bucketCells;
-        int bucketRow = cell / raster.columns / bucketCells;
+        int bucketColumn = raster.columnOf(cell) / bucketCells;
+        int bucketRow = raster.rowOf(cell) / bucketCells;
         for (int br = Math.max(0, bucketRow - 1); br <= bucketRow + 1; br++) {
             for (int bc = Math.max(0, bucketColumn - 1); bc <= Math.min(bucketColumns - 1, bucketColumn + 1); bc++) {
                 int bucket = br * bucketColumns + bc;

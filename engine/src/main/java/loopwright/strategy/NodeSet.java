@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import loopwright.geo.Line;
 import loopwright.ground.Situation;
@@ -106,6 +107,35 @@ final class NodeSet {
             last = Math.max(last, band[cellNodes[NodeMesh.CORNERS * cell + i]]);
         }
         return last;
+    }
+
+    /** Mean of a value of states over the situations of a node. */
+    double average(int node, double[] ofState) {
+        double sum = 0;
+        for (int s = firstState[node]; s < firstState[node + 1]; s++) {
+            sum += probability[s] * ofState[s];
+        }
+        return sum;
+    }
+
+    /** A value of nodes as read by a cell; 0 where the cell reads none. */
+    double atCell(int cell, double[] ofNode) {
+        double sum = 0;
+        for (int i = NodeMesh.CORNERS * cell; i < NodeMesh.CORNERS * (cell + 1) && cellNodes[i] >= 0; i++) {
+            sum += cellWeights[i] * ofNode[cellNodes[i]];
+        }
+        return sum;
+    }
+
+    /** Visits every node, band by band from the hole outwards, and says when a band is done. */
+    void inBands(IntConsumer node, IntConsumer bandDone) {
+        int i = 0;
+        for (int b = 0; b < cellsOfBand.length; b++) {
+            while (i < nodes && band[order[i]] == b) {
+                node.accept(order[i++]);
+            }
+            bandDone.accept(b);
+        }
     }
 
     /** The node that counts most for a cell, or -1 if the cell reads none. */

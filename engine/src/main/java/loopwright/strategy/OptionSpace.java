@@ -2,6 +2,7 @@ package loopwright.strategy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import loopwright.geo.Place;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
@@ -204,11 +205,11 @@ final class OptionSpace {
     }
 
     /** The same idea from another spot: a touch shot to the same place, a swing at the same target; or none. */
-    java.util.Optional<Option> from(Option o, Spot spot) {
+    Optional<Option> from(Option o, Spot spot) {
         if (o.isDrop() || !allows(o.shot(), spot)) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
-        return java.util.Optional.of(
+        return Optional.of(
                 strikes.isTouch(o.shot())
                         ? o
                         : swing(o.shot(), spot, Math.atan2(o.column() - spot.column(), o.row() - spot.row())));

@@ -1,5 +1,6 @@
 package loopwright.strategy;
 
+import java.util.Arrays;
 import loopwright.numerics.Watch;
 
 /**
@@ -18,6 +19,9 @@ public final class PolicyEvaluation {
     final OutcomeRows rows;
     final ValueField field;
     final double[] value;
+    /** Largest change of a node in the pass under way. */
+    private double change;
+
     private double[] crossingCost = new double[64];
     private double[] crossingWeight = new double[64];
 
@@ -35,7 +39,7 @@ public final class PolicyEvaluation {
         field = problem.values(nodes);
         value = start.clone();
         for (int n = 0; n < nodes.nodes; n++) {
-            field.nodeValue[n] = average(value, n);
+            field.nodeValue[n] = nodes.average(n, value);
         }
         field.refreshAll();
         settle(watch);
@@ -46,46 +50,32 @@ public final class PolicyEvaluation {
         return value[0];
     }
 
-    private double average(double[] ofState, int node) {
-        double sum = 0;
-        for (int s = nodes.firstState[node]; s < nodes.firstState[node + 1]; s++) {
-            sum += nodes.probability[s] * ofState[s];
-        }
-        return sum;
-    }
-
     private void settle(Watch watch) {
-        double change = Double.POSITIVE_INFINITY;
+        change = Double.POSITIVE_INFINITY;
         for (int pass = 0; pass < MOST_PASSES && change > SETTLED; pass++) {
             watch.check();
             change = 0;
-            int i = 0;
-            for (int band = 0; band < nodes.cellsOfBand.length; band++) {
-                while (i < nodes.nodes && nodes.band[nodes.order[i]] == band) {
-                    change = Math.max(change, update(nodes.order[i++]));
-                }
-                field.refreshBand(band);
-            }
+            nodes.inBands(this::update, field::refreshBand);
         }
     }
 
-    private double update(int node) {
+    private void update(int node) {
         double before = field.nodeValue[node];
         for (int s = nodes.firstState[node]; s < nodes.firstState[node + 1]; s++) {
             value[s] = valueOfRow(s);
         }
-        field.nodeValue[node] = average(value, node);
-        return Math.abs(field.nodeValue[node] - before);
+        field.nodeValue[node] = nodes.average(node, value);
+        change = Math.max(change, Math.abs(field.nodeValue[node] - before));
     }
 
     private double valueOfRow(int s) {
+        if (rows.drop[s]) {
+            return rows.cost[s] + field.ofCell(rows.code[rows.start[s]]);
+        }
         double sum = rows.cost[s];
         double again = 0;
         int crossings = 0;
         int cells = problem.raster.cells();
-        if (rows.drop[s]) {
-            return rows.cost[s] + field.ofCell(rows.code[rows.start[s]]);
-        }
         for (int i = rows.start[s]; i < rows.start[s + 1]; i++) {
             int code = rows.code[i];
             if (code < cells) {
@@ -93,8 +83,8 @@ public final class PolicyEvaluation {
                 again += rows.weight[i] * field.replay[code];
             } else {
                 if (crossings == crossingCost.length) {
-                    crossingCost = java.util.Arrays.copyOf(crossingCost, 2 * crossings);
-                    crossingWeight = java.util.Arrays.copyOf(crossingWeight, 2 * crossings);
+                    crossingCost = Arrays.copyOf(crossingCost, 2 * crossings);
+                    crossingWeight = Arrays.copyOf(crossingWeight, 2 * crossings);
                 }
                 crossingCost[crossings] = field.reliefValue(code - cells);
                 crossingWeight[crossings++] = rows.weight[i];

@@ -50,8 +50,8 @@ final class ReliefField {
     }
 
     private int traceBack(int cell, double bearing) {
-        double x = cell % raster.columns + 0.5;
-        double y = Math.floor((double) cell / raster.columns) + 0.5;
+        double x = raster.columnOf(cell) + 0.5;
+        double y = raster.rowOf(cell) + 0.5;
         int at = cell;
         while (raster.isPenaltyArea(at) && raster.covers(x, y)) {
             x -= Math.sin(bearing) * STEP_CELLS;

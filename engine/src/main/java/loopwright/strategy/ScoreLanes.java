@@ -84,19 +84,11 @@ final class ScoreLanes {
         HoleRaster raster = problem.raster;
         double[] ofNode = new double[nodes.nodes];
         for (int n = 0; n < nodes.nodes; n++) {
-            for (int s = nodes.firstState[n]; s < nodes.firstState[n + 1]; s++) {
-                ofNode[n] += nodes.probability[s] * state[k][s];
-            }
+            ofNode[n] = nodes.average(n, state[k]);
         }
         float[] out = new float[raster.cells()];
         for (int c = 0; c < out.length; c++) {
-            if (raster.surface(c) == Surface.GREEN) {
-                out[c] = (float) green(c, k);
-            } else {
-                for (int i = NodeMesh.CORNERS * c; i < NodeMesh.CORNERS * (c + 1) && nodes.cellNodes[i] >= 0; i++) {
-                    out[c] += (float) (nodes.cellWeights[i] * ofNode[nodes.cellNodes[i]]);
-                }
-            }
+            out[c] = (float) (raster.surface(c) == Surface.GREEN ? green(c, k) : nodes.atCell(c, ofNode));
         }
         return out;
     }

@@ -42,8 +42,4 @@ final class Shortlist {
     List<Option> options() {
         return List.copyOf(options);
     }
-
-    double bestValue() {
-        return values.isEmpty() ? Double.POSITIVE_INFINITY : values.get(0);
-    }
 }

@@ -15,7 +15,7 @@ final class ValueField {
     final double[] nodeValue;
     final double[] found;
     final float[] replay;
-    double[] relief = new double[0];
+    private double[] relief = new double[0];
 
     private final HoleRaster raster;
     private final ReliefField crossings;
@@ -37,27 +37,21 @@ final class ValueField {
 
     /** Reads the nodes into the cells whose last node lies in this band, and into the reliefs. */
     void refreshBand(int band) {
-        for (int cell : nodes.cellsOfBand[band]) {
-            found[cell] = (1 - replay[cell]) * interpolate(cell);
-        }
+        refreshCells(band);
         refreshRelief();
     }
 
     void refreshAll() {
-        for (int b = 0; b < nodes.cellsOfBand.length; b++) {
-            for (int cell : nodes.cellsOfBand[b]) {
-                found[cell] = (1 - replay[cell]) * interpolate(cell);
-            }
+        for (int band = 0; band < nodes.cellsOfBand.length; band++) {
+            refreshCells(band);
         }
         refreshRelief();
     }
 
-    private double interpolate(int cell) {
-        double sum = 0;
-        for (int i = 4 * cell; i < 4 * cell + 4 && nodes.cellNodes[i] >= 0; i++) {
-            sum += nodes.cellWeights[i] * nodeValue[nodes.cellNodes[i]];
+    private void refreshCells(int band) {
+        for (int cell : nodes.cellsOfBand[band]) {
+            found[cell] = (1 - replay[cell]) * nodes.atCell(cell, nodeValue);
         }
-        return sum;
     }
 
     /** Expected strokes from a ball lying in a cell, found; infinite where no ball can be played from. */
@@ -65,7 +59,7 @@ final class ValueField {
         return replay[cell] < 1 ? found[cell] / (1 - replay[cell]) : Double.POSITIVE_INFINITY;
     }
 
-    void refreshRelief() {
+    private void refreshRelief() {
         int n = crossings.size();
         if (relief.length < n) {
             relief = java.util.Arrays.copyOf(relief, Math.max(n, 2 * relief.length));
@@ -108,8 +102,8 @@ final class ValueField {
 
         /** Mean over the cell of a function of the distance to the hole; 0 where the ball drops in from off the green. */
         static double mean(HoleRaster raster, int cell, Place hole, java.util.function.DoubleUnaryOperator ofMetres) {
-            double c = raster.column(hole) - cell % raster.columns;
-            double r = raster.row(hole) - Math.floor((double) cell / raster.columns);
+            double c = raster.column(hole) - raster.columnOf(cell);
+            double r = raster.row(hole) - raster.rowOf(cell);
             double sum = 0;
             for (int i = 0; i < PARTS; i++) {
                 for (int j = 0; j < PARTS; j++) {

@@ -5,10 +5,10 @@ import loopwright.player.FittedPlayer;
 import loopwright.player.Interval;
 import loopwright.player.Player;
 import loopwright.player.SwingReport;
+import loopwright.units.Distance;
 
 /** The numbers of a fit in the trade's units; component names are the keys of {@code docs/schema/fit.schema.json}. */
 public record FitResult(String name, String hand, double level, List<ClubResult> clubs, List<String> notes) {
-    private static final double METRES_PER_YARD = 0.9144;
 
     /** A value with its 90 % interval. */
     public record Range(double middle, double low, double high) {
@@ -57,7 +57,7 @@ public record FitResult(String name, String hand, double level, List<ClubResult>
     }
 
     private static ClubResult club(SwingReport r) {
-        double yards = 1 / METRES_PER_YARD;
+        double yards = 1 / Distance.METRES_PER_YARD;
         double assumed = r.swing().evidence().assumedShare();
         int balls = r.swing().evidence().balls();
         return new ClubResult(

@@ -5,13 +5,14 @@ import java.util.regex.Pattern;
 import loopwright.course.Course;
 import loopwright.course.Hole;
 import loopwright.geo.Place;
+import loopwright.units.Distance;
 
 /**
  * Hole locations as the trade gives them: paces on from the front of the green along the line of play, and paces in from
  * its left or right edge there. A pace is a yard.
  */
 final class HoleLocations {
-    private static final double PACE_METRES = 0.9144;
+    private static final double PACE_METRES = Distance.METRES_PER_YARD;
     private static final double STEP_METRES = 0.1;
     private static final Pattern FORM =
             Pattern.compile("\\s*(\\d+)\\s*:\\s*(\\d+(?:\\.\\d+)?)\\s*,\\s*(left|right)?\\s*(\\d+(?:\\.\\d+)?)\\s*");

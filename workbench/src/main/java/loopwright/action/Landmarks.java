@@ -7,6 +7,7 @@ import loopwright.course.Course;
 import loopwright.course.Hole;
 import loopwright.geo.Place;
 import loopwright.geo.Region;
+import loopwright.units.Distance;
 
 /** Something to aim at that the map knows, in words: "right edge of the left bunker". */
 final class Landmarks {
@@ -92,7 +93,7 @@ final class Landmarks {
     }
 
     private static String beside(double offsetMetres) {
-        double paces = Math.abs(offsetMetres) / 0.9144;
+        double paces = Math.abs(offsetMetres) / Distance.METRES_PER_YARD;
         return paces < 1
                 ? "along the line of play"
                 : String.format(

@@ -58,13 +58,8 @@ final class PlanPictures {
                 s.sample(),
                 s.room(),
                 s.alternatives().stream()
-                        .map(a -> new HolePicture.Alternative(a.aim(), a.club(), cost(a)))
+                        .map(a -> new HolePicture.Alternative(a.aim(), a.club(), a.costInWords()))
                         .toList());
-    }
-
-    /** "+0.12", or that it makes no difference. */
-    static String cost(RoundPlan.Alternative a) {
-        return a.same() ? "the same for you" : String.format(Locale.ROOT, "%+.2f", a.cost());
     }
 
     private static List<String> notes(RoundPlan.HolePlan hole) {

@@ -68,7 +68,9 @@ public final class PlanRound {
                         cut, h, tees.getPlace(h.number()), ability, locks.getOrDefault(h.number(), ShotRules.FREE)))
                 .toList();
         planned.addAll(inParallel(
-                planners, p -> p.plan(new LevelGreenPlay(odds), REFEREE_ROUNDS, request.seed(), audit, watch), watch));
+                planners,
+                p -> p.plan(new LevelGreenPlay(odds), REFEREE_ROUNDS, request.seed(), audit, watch.withoutProgress()),
+                watch));
         RoundPlan plan = round(course, tees, request.target(), planned);
         request.pictures().ifPresent(folder -> new PlanPictures(pictures).draw(plan, folder));
         return plan;

@@ -1,6 +1,7 @@
 package loopwright.action;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import loopwright.course.Course;
@@ -149,6 +150,11 @@ public record RoundPlan(
     public record Alternative(String club, Place aim, double offsetMetres, double cost, double standardError) {
         public boolean same() {
             return cost < 2 * standardError;
+        }
+
+        /** "+0.12", or that it makes no difference. */
+        public String costInWords() {
+            return same() ? "the same for you" : String.format(Locale.ROOT, "%+.2f", cost);
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import loopwright.action.UserFault;
+import loopwright.units.Distance;
 
 /** Reads a number with its unit as a golfer writes it ("167.7 mph", "+5m", "12 ft") and holds it to a range. */
 enum Measure {
@@ -62,7 +63,7 @@ enum Measure {
             case "mph" -> 0.44704;
             case "ft/s", "ft", "feet" -> 0.3048;
             case "km/h" -> 1 / 3.6;
-            case "yd", "yard", "yards" -> 0.9144;
+            case "yd", "yard", "yards" -> Distance.METRES_PER_YARD;
             case "in" -> 0.0254;
             case "deg", "degree", "degrees", "°" -> Math.PI / 180;
             case "rpm" -> Math.PI / 30;

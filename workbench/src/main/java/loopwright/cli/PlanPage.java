@@ -119,7 +119,7 @@ final class PlanPage {
         line(
                 "      else: %s",
                 s.alternatives().stream()
-                        .map(a -> a.club() + side(a.offsetMetres()) + " " + cost(a))
+                        .map(a -> a.club() + side(a.offsetMetres()) + " " + a.costInWords())
                         .collect(Collectors.joining("; ")));
     }
 
@@ -167,10 +167,6 @@ final class PlanPage {
                 .sorted(Map.Entry.<Surface, Double>comparingByValue().reversed())
                 .map(e -> word(e.getKey()) + " " + percent(e.getValue()))
                 .collect(Collectors.joining(", "));
-    }
-
-    private static String cost(RoundPlan.Alternative a) {
-        return a.same() ? "the same for you" : String.format(Locale.ROOT, "%+.2f", a.cost());
     }
 
     private static String side(double offsetMetres) {

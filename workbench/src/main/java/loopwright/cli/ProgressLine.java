@@ -8,7 +8,6 @@ final class ProgressLine implements Watch {
     private final PrintWriter err;
     private final String unit;
     private final boolean shown;
-    private long lastTotal;
 
     ProgressLine(PrintWriter err, String unit) {
         this.err = err;
@@ -21,15 +20,13 @@ final class ProgressLine implements Watch {
         return Thread.currentThread().isInterrupted();
     }
 
-    /** Steps of a hundred belong to one hole's solve and are not shown; whole holes are. */
     @Override
     public synchronized void at(long done, long total) {
-        if (!shown || total == 100) {
+        if (!shown) {
             return;
         }
-        lastTotal = total;
         err.printf("\r%s %d of %d ", unit, done, total);
-        if (done == lastTotal) {
+        if (done == total) {
             err.print("\r                    \r");
         }
         err.flush();

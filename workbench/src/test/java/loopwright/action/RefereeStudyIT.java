@@ -2,12 +2,11 @@ package loopwright.action;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.SplittableRandom;
 import loopwright.adapter.osm.OsmCourseFiles;
+import loopwright.adapter.osm.SharedFiles;
 import loopwright.course.Course;
 import loopwright.course.CourseMap;
 import loopwright.course.Hole;
@@ -35,24 +34,28 @@ class RefereeStudyIT {
     /** What the solver may be off over eighteen holes, strokes: the project's own limit. */
     private static final double SOLVER_ERROR_A_ROUND = 0.05;
 
+    private static final Path DEMO = Path.of("..", "demo", "course.geojson");
+
     @Test
     void oneHoleOfTheDemoAgrees() {
         // One hole carries more than its share of the round's allowance by chance of its shape: a fifth of it.
-        compare(new OsmCourseFiles().read(demo()).course(), 1, 5_000, SOLVER_ERROR_A_ROUND / 5);
+        compare(new OsmCourseFiles().read(DEMO).course(), 1, 5_000, SOLVER_ERROR_A_ROUND / 5);
     }
 
     @Test
     @Tag("long")
     void theDemoAgreesOverTwoHundredThousandRounds() {
-        compare(new OsmCourseFiles().read(demo()).course(), 18, 200_000, SOLVER_ERROR_A_ROUND);
+        compare(new OsmCourseFiles().read(DEMO).course(), 18, 200_000, SOLVER_ERROR_A_ROUND);
     }
 
     @Test
     @Tag("long")
     void theIslandCourseAgreesOverTwoHundredThousandRounds() {
-        Path island = shared("courses/island-18.osm");
-        assumeTrue(Files.exists(island), "shared real course map is absent");
-        compare(new OsmCourseFiles().read(island).course(), 18, 200_000, SOLVER_ERROR_A_ROUND);
+        compare(
+                new OsmCourseFiles().read(SharedFiles.course("island-18.osm")).course(),
+                18,
+                200_000,
+                SOLVER_ERROR_A_ROUND);
     }
 
     private static void compare(Course course, int holes, int rounds, double allowed) {
@@ -94,19 +97,5 @@ class RefereeStudyIT {
                 "%s, %d holes: solver %.4f, referee %.4f +- %.4f%n",
                 course.name(), holes, solver, referee, Math.sqrt(variance));
         assertThat(solver).isCloseTo(referee, within(allowed + 4 * Math.sqrt(variance)));
-    }
-
-    private static Path demo() {
-        Path here = Path.of("demo/course.geojson");
-        return Files.exists(here) ? here : Path.of("../demo/course.geojson");
-    }
-
-    private static Path shared(String name) {
-        for (Path up = Path.of("").toAbsolutePath(); up != null; up = up.getParent()) {
-            if (Files.exists(up.resolve("shared").resolve(name))) {
-                return up.resolve("shared").resolve(name);
-            }
-        }
-        return Path.of("absent");
     }
 }

@@ -2,10 +2,10 @@ package loopwright.adapter.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import loopwright.units.Distance;
 
 /** What every chart carries beside the ground: border, scale bar, north arrow, pennant, surveyor's cross. */
 final class Furniture {
-    private static final double METRES_PER_YARD = 0.9144;
 
     private Furniture() {}
 
@@ -18,8 +18,8 @@ final class Furniture {
 
     /** A scale bar in yards, four parts, its left end at {@code at}. */
     static List<Mark> scaleBar(Point at, double pointsPerMetre, double longestPoints) {
-        double step = niceStep(longestPoints / pointsPerMetre / METRES_PER_YARD / 4);
-        double width = step * METRES_PER_YARD * pointsPerMetre;
+        double step = niceStep(longestPoints / pointsPerMetre / Distance.METRES_PER_YARD / 4);
+        double width = step * Distance.METRES_PER_YARD * pointsPerMetre;
         List<Mark> out = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
             Trace part =

@@ -10,11 +10,12 @@ import loopwright.action.ImportRecord;
 import loopwright.course.AreaKind;
 import loopwright.geo.Place;
 import loopwright.geo.Region;
+import loopwright.units.Distance;
 
 /** Finds the green of each hole, or lets a circle stand in. */
 final class GreenFinder {
     /** Half of 12 yd, the width of the circle that stands for an unmapped green. */
-    static final double ASSUMED_RADIUS_METRES = 6 * 0.9144;
+    static final double ASSUMED_RADIUS_METRES = 6 * Distance.METRES_PER_YARD;
 
     /** A line that ends this far beside a green still means it. */
     private static final double BESIDE_METRES = 30;

@@ -11,6 +11,7 @@ import loopwright.action.CourseFiles;
 import loopwright.action.CourseImport;
 import loopwright.action.CourseListing;
 import loopwright.action.UserFault;
+import loopwright.action.WholeFile;
 import loopwright.course.Course;
 
 /** Course files in every format that this package reads. */

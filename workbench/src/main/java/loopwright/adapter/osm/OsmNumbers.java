@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import loopwright.units.Distance;
 import org.jspecify.annotations.Nullable;
 
 /** Numbers as mappers write them; what cannot be read is null or empty, never an exception. */
@@ -12,7 +13,6 @@ final class OsmNumbers {
     private static final Pattern REF = Pattern.compile("^\\D{0,6}0*(\\d{1,2})(?:st|nd|rd|th)?\\b.*$");
     private static final Pattern LENGTH =
             Pattern.compile("^([0-9]+(?:[.,][0-9]+)?)\\s*(m|metres?|meters?|yds?|yards?|ft|feet|km)?\\.?$");
-    private static final double METRES_PER_YARD = 0.9144;
     private static final double METRES_PER_FOOT = 0.3048;
 
     private OsmNumbers() {}
@@ -57,7 +57,7 @@ final class OsmNumbers {
         double value = Double.parseDouble(m.group(1).replace(',', '.'));
         String unit = m.group(2) == null ? "m" : m.group(2);
         double factor = unit.startsWith("y")
-                ? METRES_PER_YARD
+                ? Distance.METRES_PER_YARD
                 : unit.startsWith("f") ? METRES_PER_FOOT : unit.equals("km") ? 1000 : 1;
         return OptionalDouble.of(value * factor);
     }

@@ -5,6 +5,7 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import loopwright.action.ImportRecord;
+import loopwright.units.Distance;
 
 /**
  * Par of a hole: its tag, else a "par" inside its name, else its length.
@@ -14,7 +15,6 @@ import loopwright.action.ImportRecord;
  * and 690 yd.
  */
 record ParReading(int par, String source) {
-    private static final double METRES_PER_YARD = 0.9144;
     private static final Pattern IN_NAME = Pattern.compile("(?i).*\\bpar\\W{0,3}([3-6])\\b.*");
 
     static ParReading of(HoleDraft hole, List<ImportRecord> records) {
@@ -51,7 +51,7 @@ record ParReading(int par, String source) {
     }
 
     static int byLength(double metres) {
-        double yards = metres / METRES_PER_YARD;
+        double yards = metres / Distance.METRES_PER_YARD;
         return yards <= 250 ? 3 : yards <= 470 ? 4 : yards <= 690 ? 5 : 6;
     }
 

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import loopwright.action.PlayerFiles;
 import loopwright.action.UserFault;
+import loopwright.action.WholeFile;
 import loopwright.player.PlayerProfile;
 
 /** Player files in JSON. */

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.file.Path;
 import loopwright.action.ResultFile;
+import loopwright.action.WholeFile;
 
 /** Writes result records as indented JSON; keys without a value are left out. */
 public final class JsonResultFile implements ResultFile {

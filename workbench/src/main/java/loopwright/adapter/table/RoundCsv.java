@@ -10,6 +10,7 @@ import loopwright.action.RoundFile;
 import loopwright.action.RoundImport;
 import loopwright.action.RowProblem;
 import loopwright.action.UserFault;
+import loopwright.action.WholeFile;
 import loopwright.scoring.RoundRecord;
 
 /** Rounds from CSV: a table of holes (tiers of scores and counts) or of strokes (with distances, with places). */

@@ -9,10 +9,10 @@ import org.junit.jupiter.api.Assumptions;
  * Real map files that lie outside the project, in a folder named "shared" beside one of the checkout's parents or
  * named by LOOPWRIGHT_SHARED. Tests that need them are skipped with a word where they are absent.
  */
-final class SharedFiles {
+public final class SharedFiles {
     private SharedFiles() {}
 
-    static Path course(String name) {
+    public static Path course(String name) {
         Optional<Path> file = find("courses/" + name);
         Assumptions.assumeTrue(file.isPresent(), "the shared map file " + name + " is not here; test skipped");
         return file.orElseThrow();

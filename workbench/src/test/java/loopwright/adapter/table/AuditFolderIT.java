@@ -41,16 +41,10 @@ class AuditFolderIT {
     @TempDir
     private static Path folder;
 
-    private static Course course = new OsmCourseFiles().read(demo()).course();
+    private static Course course =
+            new OsmCourseFiles().read(Path.of("..", "demo", "course.geojson")).course();
     private static Hole hole =
             course.holes().stream().filter(h -> h.par() == 3).findFirst().orElseThrow();
-
-    private static Path demo() {
-        Path here = Path.of("").toAbsolutePath();
-        return Files.exists(here.resolve("demo/course.geojson"))
-                ? here.resolve("demo/course.geojson")
-                : here.resolve("../demo/course.geojson");
-    }
 
     @BeforeAll
     static void writeAnAudit() {

@@ -1,17 +1,16 @@
-package loopwright.adapter.osm;
+package loopwright.action;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import loopwright.action.UserFault;
 
-/** Writes text so that the file appears whole or not at all. */
-final class WholeFile {
+/** How every adapter writes a text file: it appears whole or not at all. */
+public final class WholeFile {
     private WholeFile() {}
 
-    static void write(Path target, String text) {
+    public static void write(Path target, String text) {
         Path absolute = target.toAbsolutePath();
         Path folder = absolute.getParent();
         if (folder == null || !Files.isDirectory(folder)) {
