@@ -168,12 +168,12 @@ public final class Advice {
     }
 
     private Surface surfaceOf(int code) {
-        int cells = problem.raster.cells();
+        int cells = problem.raster.restCells();
         return code < cells ? problem.raster.surface(code) : problem.relief.area(code - cells);
     }
 
     private Place rest(int code) {
-        int cells = problem.raster.cells();
+        int cells = problem.raster.restCells();
         return problem.raster.centre(code < cells ? code : problem.relief.cell(code - cells));
     }
 

@@ -77,7 +77,7 @@ public final class AuditTrail {
 
     private void tellCells(Sink sink) {
         NodeSet nodes = solution.nodes;
-        for (int c = 0; c < problem.raster.cells(); c++) {
+        for (int c = 0; c < problem.raster.restCells(); c++) {
             int n = 0;
             while (n < NodeMesh.CORNERS && nodes.cellNodes[NodeMesh.CORNERS * c + n] >= 0) {
                 n++;
@@ -131,7 +131,7 @@ public final class AuditTrail {
     }
 
     private void tellOutcome(int state, int option, int code, double weight, Sink sink) {
-        int cells = problem.raster.cells();
+        int cells = problem.raster.restCells();
         if (code < cells) {
             sink.outcome(state, option, code, -1, weight);
         } else {

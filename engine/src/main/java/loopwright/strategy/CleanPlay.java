@@ -20,7 +20,7 @@ final class CleanPlay {
         this.evaluation = evaluation;
         ofNode = new double[nodes.nodes];
         ofState = new double[nodes.states];
-        ofCell = new double[problem.raster.cells()];
+        ofCell = new double[problem.raster.restCells()];
         for (int c = 0; c < ofCell.length; c++) {
             ofCell[c] = problem.raster.surface(c) == Surface.GREEN ? 1 : 0;
         }

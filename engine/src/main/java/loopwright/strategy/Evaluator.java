@@ -33,7 +33,7 @@ final class Evaluator {
     Evaluator(HoleProblem problem) {
         this.problem = problem;
         raster = problem.raster;
-        cells = raster.cells();
+        cells = raster.restCells();
     }
 
     /** Finds the outcomes of a stroke on the clouds for choosing; they stay in {@link #code} and {@link #weight}. */
@@ -104,7 +104,7 @@ final class Evaluator {
         double run = flown < carry ? 0 : cloud.run[i];
         code[size] = carry > 0
                 ? problem.ground.code(column, row, run, east / carry, north / carry, sector)
-                : raster.cell(column, row);
+                : raster.restCell(column, row);
         weight[size++] = pointWeight;
     }
 

@@ -6,7 +6,7 @@ import loopwright.ground.Surface;
 /**
  * Where a ball comes to rest that has landed on a hole's raster: it runs along its line of flight, each surface using up
  * its resistance, in steps as long as the surface surely stays the same. The answer is an outcome code: the cell
- * of rest, or {@code cells() + r} for the r-th crossing into a penalty area.
+ * of rest, or {@code restCells() + r} for the r-th crossing into a penalty area.
  */
 final class GroundRun {
     private static final double SHORTEST_STEP = 1;
@@ -49,6 +49,8 @@ final class GroundRun {
             cell = raster.cell(x, y);
             ground = raster.ground(cell);
         }
-        return HoleRaster.Ground.isPenaltyArea(ground) ? raster.cells() + relief.crossing(cell, sector) : cell;
+        return HoleRaster.Ground.isPenaltyArea(ground)
+                ? raster.restCells() + relief.crossing(cell, sector)
+                : raster.restCell(x, y);
     }
 }

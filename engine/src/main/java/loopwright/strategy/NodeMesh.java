@@ -44,8 +44,8 @@ final class NodeMesh {
         bucketCells = 2 * baseCells;
         bucketColumns = raster.columns / bucketCells + 1;
         buckets = new List[bucketColumns * (raster.rows / bucketCells + 1)];
-        cellNodes = new int[CORNERS * raster.cells()];
-        cellWeights = new double[CORNERS * raster.cells()];
+        cellNodes = new int[CORNERS * raster.restCells()];
+        cellWeights = new double[CORNERS * raster.restCells()];
         Arrays.fill(cellNodes, -1);
         addNode(raster.column(line.start()), raster.row(line.start()), Surface.TEE);
         addGrid();

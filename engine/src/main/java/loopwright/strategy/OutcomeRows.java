@@ -65,11 +65,11 @@ final class OutcomeRows {
 
         Merger(HoleProblem problem) {
             this.problem = problem;
-            sum = new double[problem.raster.cells() + 1024];
+            sum = new double[problem.raster.restCells() + 1024];
         }
 
         void merge(Evaluator e, OutcomeRows rows, int state) {
-            int most = problem.raster.cells() + problem.relief.size();
+            int most = problem.raster.restCells() + problem.relief.size();
             if (sum.length < most) {
                 sum = new double[most + 1024];
             }

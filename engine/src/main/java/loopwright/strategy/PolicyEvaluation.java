@@ -75,7 +75,7 @@ public final class PolicyEvaluation {
         double sum = rows.cost[s];
         double again = 0;
         int crossings = 0;
-        int cells = problem.raster.cells();
+        int cells = problem.raster.restCells();
         for (int i = rows.start[s]; i < rows.start[s + 1]; i++) {
             int code = rows.code[i];
             if (code < cells) {

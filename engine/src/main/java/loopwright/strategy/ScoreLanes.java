@@ -64,7 +64,7 @@ final class ScoreLanes {
             return 0;
         }
         double sum = 0;
-        int raster = problem.raster.cells();
+        int raster = problem.raster.restCells();
         double again = next >= 1 ? state[next - 1][s] : 0;
         double own = evaluation.value[s];
         for (int i = rows.start[s]; i < rows.start[s + 1]; i++) {
@@ -86,7 +86,7 @@ final class ScoreLanes {
         for (int n = 0; n < nodes.nodes; n++) {
             ofNode[n] = nodes.average(n, state[k]);
         }
-        float[] out = new float[raster.cells()];
+        float[] out = new float[raster.restCells()];
         for (int c = 0; c < out.length; c++) {
             out[c] = (float) (raster.surface(c) == Surface.GREEN ? green(c, k) : nodes.atCell(c, ofNode));
         }

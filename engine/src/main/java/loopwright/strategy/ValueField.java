@@ -25,9 +25,9 @@ final class ValueField {
         this.raster = nodes.raster;
         this.crossings = crossings;
         nodeValue = new double[nodes.nodes];
-        found = new double[raster.cells()];
-        replay = new float[raster.cells()];
-        for (int cell = 0; cell < raster.cells(); cell++) {
+        found = new double[raster.restCells()];
+        replay = new float[raster.restCells()];
+        for (int cell = 0; cell < raster.restCells(); cell++) {
             replay[cell] = raster.surface(cell) == Surface.OUT_OF_BOUNDS ? 1 : raster.notFound(cell);
             if (raster.surface(cell) == Surface.GREEN) {
                 found[cell] = GreenCells.mean(raster, cell, hole, odds::expectedPutts);
@@ -96,18 +96,19 @@ final class ValueField {
 
     /** Averages over the area of a green cell, where the value bends too much for its centre alone. */
     static final class GreenCells {
-        private static final int PARTS = 7;
+        private static final int PARTS = 3;
 
         private GreenCells() {}
 
         /** Mean over the cell of a function of the distance to the hole; 0 where the ball drops in from off the green. */
         static double mean(HoleRaster raster, int cell, Place hole, java.util.function.DoubleUnaryOperator ofMetres) {
-            double c = raster.column(hole) - raster.columnOf(cell);
-            double r = raster.row(hole) - raster.rowOf(cell);
+            double c = raster.column(hole) - raster.west(cell);
+            double r = raster.row(hole) - raster.south(cell);
+            double part = raster.side(cell) / PARTS;
             double sum = 0;
             for (int i = 0; i < PARTS; i++) {
                 for (int j = 0; j < PARTS; j++) {
-                    double metres = HoleRaster.CELL_METRES * Math.hypot((i + 0.5) / PARTS - c, (j + 0.5) / PARTS - r);
+                    double metres = HoleRaster.CELL_METRES * Math.hypot((i + 0.5) * part - c, (j + 0.5) * part - r);
                     sum += metres <= ChipIn.RADIUS_METRES ? 0 : ofMetres.applyAsDouble(metres);
                 }
             }
