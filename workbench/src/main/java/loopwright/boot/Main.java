@@ -50,6 +50,7 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
+        Logs.onlyWarnings();
         System.exit(Terminal.run(commandLine(), args));
     }
 
@@ -67,6 +68,7 @@ public final class Main {
         line.addSubcommand(new HandicapVerb(sums, history, results));
         line.addSubcommand(course(results));
         PlayerVerbs.addTo(line, results);
+        StoreVerbs.addTo(line);
         RoundReviews rounds = new RoundReviews(new RoundCsv(), new OsmCourseFiles(), new TourBaseline());
         line.addSubcommand(new RoundVerb(rounds, results, keyboard));
         line.addSubcommand(putt(results));

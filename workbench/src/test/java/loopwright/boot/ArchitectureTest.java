@@ -51,6 +51,7 @@ class ArchitectureTest {
             Map.entry("action", ENGINE),
             Map.entry("adapter.chart", plus(ENGINE, "action")),
             Map.entry("adapter.osm", plus(ENGINE, "action")),
+            Map.entry("adapter.store", Set.of("action")),
             Map.entry("adapter.table", plus(ENGINE, "action")),
             Map.entry("adapter.terrain", plus(ENGINE, "action")),
             Map.entry("cli", plus(ENGINE, "action")),
@@ -62,6 +63,7 @@ class ArchitectureTest {
                             "cli",
                             "adapter.chart",
                             "adapter.osm",
+                            "adapter.store",
                             "adapter.table",
                             "adapter.terrain"))));
 

@@ -1,0 +1,21 @@
+package loopwright.action;
+
+import java.time.Instant;
+import java.util.Locale;
+
+/**
+ * A list of shots or putts as a player delivered it, every column of it.
+ *
+ * @param setting where the shots were hit if the list does not say: "range", "mat" or "course"
+ */
+public record KeptList(String id, Kind kind, String name, String setting, String text, Instant at) {
+    /** What the rows are. */
+    public enum Kind {
+        SHOTS,
+        PUTTS;
+
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+}
