@@ -32,13 +32,19 @@ public final class CourseMap {
     private final AtomicReferenceArray<@Nullable Cell> cells;
 
     /** One area with the surface it gives on this hole; {@code outside}: the surface lies beyond the region. */
-    private record Layer(Region region, boolean outside, Surface surface, double notFoundChance, TreeCover woods) {
+    private record Layer(Region region, boolean outside, Surface surface, double notFoundChance, AreaSurvey survey) {
         Layer(Region region, boolean outside, Surface surface, double notFoundChance) {
-            this(region, outside, surface, notFoundChance, TreeCover.WOODS_DEFAULT);
+            this(region, outside, surface, notFoundChance, AreaSurvey.NOTHING);
         }
 
         boolean covers(double x, double y) {
             return region.contains(x, y) != outside;
+        }
+
+        /** The trees that stand all over it, or null. */
+        @Nullable
+        TreeCover trees() {
+            return surface == Surface.WOODS ? survey.trees().orElse(TreeCover.WOODS_DEFAULT) : null;
         }
     }
 
@@ -74,12 +80,7 @@ public final class CourseMap {
         course.areas().stream()
                 .filter(a -> a.kind().surface() != null)
                 .sorted(Comparator.comparing(Area::kind))
-                .map(a -> new Layer(
-                        a.region(),
-                        false,
-                        surfaceHere(a),
-                        a.notFoundChance(),
-                        a.survey().trees().orElse(TreeCover.WOODS_DEFAULT)))
+                .map(a -> new Layer(a.region(), false, surfaceHere(a), a.notFoundChance(), a.survey()))
                 .forEach(out::add);
         return List.copyOf(out);
     }
@@ -124,27 +125,42 @@ public final class CourseMap {
         if (cell == null) {
             return null;
         }
-        Layer here = surfaceIn(cell, x, y);
-        TreeCover highest = here.surface == Surface.WOODS ? here.woods : null;
+        TreeCover highest = surfaceIn(cell, x, y).trees();
         for (Tree tree : cell.trees) {
             boolean over = Math.hypot(tree.place().x() - x, tree.place().y() - y) <= tree.crownRadiusMetres();
-            if (over && (highest == null || tree.heightMetres() > highest.heightMetres())) {
-                double gap = Math.min(TreeCover.WOODS_DEFAULT.gapMetres(), tree.heightMetres());
-                highest = new TreeCover(tree.heightMetres(), gap);
-            }
+            highest = over ? TreeCover.higher(highest, tree.cover()) : highest;
         }
         return highest;
+    }
+
+    /** What was measured of the bunker at this place; nothing where there is none or nobody has measured it. */
+    public AreaSurvey bunkerSurveyAt(Place place) {
+        Layer here = layerAt(place.x(), place.y());
+        return here.surface == Surface.BUNKER ? here.survey : AreaSurvey.NOTHING;
+    }
+
+    /** True if a local rule is in force on this hole. */
+    public boolean hasLocalRule(LocalRule rule) {
+        return hole.survey().notes().localRules().contains(rule);
     }
 
     /** Areas that give a surface on this hole, topmost first, for drawing into a raster. */
     public List<SurfaceLayer> surfaceLayers() {
         return layers.stream()
-                .map(l -> new SurfaceLayer(l.region, l.outside, l.surface, l.notFoundChance))
+                .map(l -> new SurfaceLayer(l.region, l.outside, l.surface, l.notFoundChance, l.trees()))
                 .toList();
     }
 
-    /** A region and the surface it gives where nothing above it covers it (or, {@code outside}, all beyond it). */
-    public record SurfaceLayer(Region region, boolean outside, Surface surface, double notFoundChance) {}
+    /**
+     * A region and the surface it gives where nothing above it covers it (or, {@code outside}, all beyond it), and the
+     * trees that stand all over it.
+     */
+    public record SurfaceLayer(
+            Region region,
+            boolean outside,
+            Surface surface,
+            double notFoundChance,
+            @Nullable TreeCover trees) {}
 
     private Layer layerAt(double x, double y) {
         Cell cell = cellAt(x, y);

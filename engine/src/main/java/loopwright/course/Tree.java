@@ -9,4 +9,9 @@ public record Tree(String id, Place place, double crownRadiusMetres, double heig
             throw new IllegalArgumentException("a tree needs a crown radius and a height above zero");
         }
     }
+
+    /** Its crown as an obstacle: as dense as an ordinary wood, its lowest branches as high. */
+    public TreeCover cover() {
+        return new TreeCover(heightMetres, Math.min(TreeCover.WOODS_DEFAULT.gapMetres(), heightMetres));
+    }
 }

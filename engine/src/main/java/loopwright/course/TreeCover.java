@@ -1,5 +1,7 @@
 package loopwright.course;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Trees at one place, as an obstacle to a ball in flight: the crowns fill the height from {@code gapMetres} to
  * {@code heightMetres}. A ball that flies through crowns is stopped after a random length of them, exponentially
@@ -31,6 +33,11 @@ public record TreeCover(double heightMetres, double gapMetres, double density) {
         if (!(gapMetres >= 0 && gapMetres <= heightMetres)) {
             throw new IllegalArgumentException("the lowest branches lie between the ground and the top of the tree");
         }
+    }
+
+    /** The higher of two, either of which may be missing. */
+    public static @Nullable TreeCover higher(@Nullable TreeCover a, @Nullable TreeCover b) {
+        return a == null || (b != null && b.heightMetres > a.heightMetres) ? b : a;
     }
 
     /** Expected stops per metre of flight at this height above the ground; 0 above the crowns. */

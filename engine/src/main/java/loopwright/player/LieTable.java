@@ -12,6 +12,9 @@ public final class LieTable {
     private static final double REFERENCE_CARRY_METRES = 130;
 
     private static final LieEffect TEE = new LieEffect(1, 1, 1, 0.8, 1);
+    /** A ball placed in the fairway: between a tee and an ordinary lie there, assumed. */
+    private static final LieEffect PLACED = new LieEffect(1, 1, 1, 0.9, 1);
+
     private static final LieEffect SITTING_UP = new LieEffect(1, 1.15, 1.05, 1, 1.2);
     private static final LieEffect ROUGH = new LieEffect(0.97, 1.25, 1.15, 1.25, 1.1);
     private static final LieEffect DOWN = new LieEffect(0.88, 1.6, 1.35, 1.8, 1.1);
@@ -42,6 +45,7 @@ public final class LieTable {
     private static LieEffect effect(Surface surface, Situation situation) {
         return switch (surface) {
             case TEE -> TEE;
+            case FAIRWAY -> situation == Situation.SITTING_UP ? PLACED : LieEffect.NONE;
             case ROUGH ->
                 switch (situation) {
                     case SITTING_UP -> SITTING_UP;

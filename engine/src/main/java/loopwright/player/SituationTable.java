@@ -15,7 +15,15 @@ public final class SituationTable {
 
     private static final List<Chance> ALWAYS_ORDINARY = List.of(new Chance(Situation.ORDINARY, 1));
 
+    /** A lie chosen by hand: like sitting up, the best the surface has. */
+    private static final List<Chance> PREFERRED = List.of(new Chance(Situation.SITTING_UP, 1));
+
     private SituationTable() {}
+
+    /** The same where preferred lies (Model Local Rule E-3) are in force: in the fairway the ball is placed. */
+    public static List<Chance> of(Surface surface, boolean preferredLies) {
+        return preferredLies && surface == Surface.FAIRWAY ? PREFERRED : of(surface);
+    }
 
     /** Situations of a surface, probabilities summing to 1. */
     public static List<Chance> of(Surface surface) {

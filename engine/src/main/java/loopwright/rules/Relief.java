@@ -3,11 +3,13 @@ package loopwright.rules;
 import java.util.ArrayList;
 import java.util.List;
 import loopwright.course.CourseMap;
+import loopwright.course.LocalRule;
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
 
 /**
- * Where a ball may be dropped, and for how many strokes: Rules 17.1d (penalty areas) and 19.2, 19.3 (unplayable).
+ * Where a ball may be dropped, and for how many strokes: Rules 17.1d (penalty areas) and 19.2, 19.3 (unplayable);
+ * {@link FairwayDrop} has the local rule for lost balls.
  * Stroke and distance (Rules 14.6, 18.1) is always open besides and needs no list: one stroke, from where the last
  * stroke was made.
  *
@@ -24,10 +26,12 @@ public final class Relief {
     private static final double BACK_STEP_METRES = 5;
     private static final int DIRECTIONS = 12;
 
-    /** The ways of Rules 17 and 19. */
+    /** The ways of Rules 17 and 19, and those of local rules. */
     public enum Kind {
         BACK_ON_THE_LINE,
-        LATERAL
+        LATERAL,
+        DROPPING_ZONE,
+        BESIDE_THE_FAIRWAY
     }
 
     /** A place to drop, its cost in penalty strokes, and the Rule that allows it. */
@@ -36,7 +40,7 @@ public final class Relief {
     private Relief() {}
 
     /**
-     * Relief from a penalty area, besides stroke and distance.
+     * Relief from a penalty area, besides stroke and distance; dropping zones count where the local rule is in force.
      *
      * @param crossing where the ball last crossed the edge
      * @param area red: back on the line and lateral; yellow: back on the line only
@@ -46,7 +50,18 @@ public final class Relief {
         if (area == Surface.RED_PENALTY_AREA) {
             out.addAll(lateral(map, crossing, "17.1d(3)", false));
         }
+        if (map.hasLocalRule(LocalRule.DROP_ZONE)) {
+            out.addAll(droppingZones(map));
+        }
         return out;
+    }
+
+    /** Model Local Rule E-1: the committee's dropping zones, for the stroke of Rule 17.1d; they may be nearer the hole. */
+    private static List<Option> droppingZones(CourseMap map) {
+        return map.hole().survey().notes().dropZones().stream()
+                .filter(p -> map.surfaceAt(p).isPlayable())
+                .map(p -> new Option(Kind.DROPPING_ZONE, p, 1, "MLR E-1"))
+                .toList();
     }
 
     /** An unplayable ball, besides stroke and distance: one stroke; out of a bunker back on the line costs two. */

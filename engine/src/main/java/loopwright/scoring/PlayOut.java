@@ -1,8 +1,12 @@
 package loopwright.scoring;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.random.RandomGenerator;
+import loopwright.course.BunkerFace;
 import loopwright.course.CourseMap;
+import loopwright.course.LocalRule;
 import loopwright.course.TreeCover;
 import loopwright.geo.Place;
 import loopwright.ground.RunResistance;
@@ -13,6 +17,7 @@ import loopwright.player.Landing;
 import loopwright.player.SituationTable;
 import loopwright.player.StrikeModel;
 import loopwright.putting.ChipIn;
+import loopwright.rules.FairwayDrop;
 import loopwright.rules.Relief;
 import loopwright.strategy.Choice;
 import loopwright.strategy.Policy;
@@ -22,8 +27,9 @@ import loopwright.strategy.Policy;
  * applies Rules 17 to 19 as written. It knows the course, the player and the Rules, and asks the policy for choices;
  * it shares no raster, no cloud and no snapping with the solver.
  *
- * <p>A ball out of bounds or lost is replayed from the spot and the lie of the stroke (Rule 18.2). In a penalty area
- * and where declared unplayable the policy's own values choose between the reliefs the Rules allow.
+ * <p>A ball out of bounds or lost is replayed from the spot and the lie of the stroke (Rule 18.2), or dropped by the
+ * fairway where Model Local Rule E-5 is in force. There, in a penalty area and where declared unplayable the policy's own
+ * values choose between the reliefs the Rules allow.
  */
 public final class PlayOut {
     /** Nobody takes this many strokes; reaching it means that a policy never advances, which is our fault. */
@@ -37,6 +43,8 @@ public final class PlayOut {
     private final StrikeModel strikes;
     private final GreenPlay green;
     private final Policy policy;
+    private final Optional<FairwayDrop> fairwayDrop;
+    private final boolean preferredLies;
 
     public PlayOut(CourseMap map, Place tee, StrikeModel strikes, GreenPlay green, Policy policy) {
         this.map = map;
@@ -44,6 +52,8 @@ public final class PlayOut {
         this.strikes = strikes;
         this.green = green;
         this.policy = policy;
+        fairwayDrop = FairwayDrop.find(map);
+        preferredLies = map.hasLocalRule(LocalRule.PREFERRED_LIES);
     }
 
     /** The result of one hole: all strokes, those of them that are penalties, and putts. */
@@ -123,10 +133,25 @@ public final class PlayOut {
         private void fly(Place from, Place down) {
             double carry = from.distanceTo(down);
             double line = carry > 0 ? from.bearingTo(down) : 0;
-            double stopped = firstTree(from, line, carry);
+            double stopped = fallsBack(from, line, carry) ? 0 : firstTree(from, line, carry);
             boolean hit = stopped < carry;
             Place ground = hit ? from.along(line, stopped) : down;
             come(from, line, ground, hit ? 0 : landing.runMetres);
+        }
+
+        /** True if the face of the bunker it lies in stops the ball, which then rolls back to where it lay. */
+        private boolean fallsBack(Place from, double line, double carry) {
+            if (surface != Surface.BUNKER) {
+                return false;
+            }
+            Optional<BunkerFace> face = BunkerFace.find(map, from);
+            return face.isPresent()
+                    && !FlightShape.clears(
+                            landing.apexMetres,
+                            carry,
+                            random.nextGaussian(),
+                            face.get().distanceMetres(line),
+                            face.get().heightMetres(line));
         }
 
         /** How far the ball gets before a tree stops it; the whole carry if none does. */
@@ -162,11 +187,13 @@ public final class PlayOut {
                 at = at.along(line, STEP_METRES);
                 here = map.surfaceAt(at);
             }
-            if (here == Surface.OUT_OF_BOUNDS || lost(at)) {
-                penalties++;
-                strokes++;
+            if (here == Surface.OUT_OF_BOUNDS) {
+                relieve(from, instead(lastCrossing(at, line, s -> s == Surface.OUT_OF_BOUNDS)));
+            } else if (lost(at)) {
+                relieve(from, instead(at));
             } else if (here.isPenaltyArea()) {
-                relieve(from, lastCrossing(at, line), here);
+                Place crossing = lastCrossing(at, line, Surface::isPenaltyArea);
+                relieve(from, Relief.fromPenaltyArea(map, crossing, here));
             } else {
                 rest(at, here);
             }
@@ -177,19 +204,25 @@ public final class PlayOut {
             return chance > 0 && random.nextDouble() < chance;
         }
 
-        /** Goes back along the line until the penalty area is left: where the ball last crossed its edge. */
-        private Place lastCrossing(Place at, double line) {
+        /** What a local rule allows instead of a replay, from where the ball was lost or went out of bounds. */
+        private List<Relief.Option> instead(Place reference) {
+            return fairwayDrop.map(d -> d.from(reference)).orElse(List.of());
+        }
+
+        /** Goes back along the line until the trouble is left: where the ball last crossed its edge. */
+        private Place lastCrossing(Place at, double line, Predicate<Surface> trouble) {
             Place back = at;
-            while (map.surfaceAt(back).isPenaltyArea()) {
+            while (trouble.test(map.surfaceAt(back))) {
                 back = back.along(line, -STEP_METRES);
             }
             return back;
         }
 
-        private void relieve(Place from, Place crossing, Surface area) {
+        /** Takes the best of the reliefs, or stroke and distance (Rules 14.6, 18.2) where that is better. */
+        private void relieve(Place from, List<Relief.Option> options) {
             double best = policy.value(from, surface, situation);
             Relief.Option taken = null;
-            for (Relief.Option o : Relief.fromPenaltyArea(map, crossing, area)) {
+            for (Relief.Option o : options) {
                 double value = o.penaltyStrokes() - 1 + policy.valueOfDrop(o.place(), map.surfaceAt(o.place()));
                 if (value < best) {
                     best = value;
@@ -213,7 +246,7 @@ public final class PlayOut {
         private void rest(Place at, Surface on) {
             place = at;
             surface = on;
-            situation = draw(SituationTable.of(on));
+            situation = draw(SituationTable.of(on, preferredLies));
             holed = at.distanceTo(map.hole().holeLocation()) <= ChipIn.RADIUS_METRES;
         }
 

@@ -34,8 +34,8 @@ public final class AuditTrail {
         /** A cell: its replay chance, the value of a ball found in it, and the nodes it reads with their weights. */
         void cell(int cell, Place centre, Surface surface, double replay, double value, int[] nodes, double[] weights);
 
-        /** A crossing into a penalty area and the cells where a drop is allowed for one stroke. */
-        void crossing(int crossing, Place place, Surface area, int[] drops);
+        /** A crossing into a penalty area, or a ball lost or out of bounds, with drops for these penalty strokes. */
+        void crossing(int crossing, Place place, Surface area, int penalty, int[] drops);
 
         /** A state of a node, how likely its situation is, and its value under the policy. */
         void state(int state, int node, Place place, Surface surface, Situation situation, double p, double value);
@@ -52,7 +52,11 @@ public final class AuditTrail {
         tellCells(sink);
         for (int r = 0; r < problem.relief.size(); r++) {
             sink.crossing(
-                    r, problem.raster.centre(problem.relief.cell(r)), problem.relief.area(r), problem.relief.drops(r));
+                    r,
+                    problem.raster.centre(problem.relief.cell(r)),
+                    problem.relief.area(r),
+                    problem.relief.penalty(r),
+                    problem.relief.drops(r));
         }
         NodeSet nodes = solution.nodes;
         for (int s = 0; s < nodes.states; s++) {

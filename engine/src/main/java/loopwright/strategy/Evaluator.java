@@ -1,5 +1,7 @@
 package loopwright.strategy;
 
+import loopwright.ground.Surface;
+
 /**
  * Computes what one shot from one spot leads to, and what that is worth. A workspace: one per thread, reused for many
  * shots.
@@ -74,11 +76,12 @@ final class Evaluator {
         double metres = Math.hypot(o.column() - spot.column(), o.row() - spot.row()) * HoleRaster.CELL_METRES;
         Cloud cloud =
                 problem.ability.clouds().cloud(o.shot(), spot.surface(), spot.situation(), metres, points, report);
-        if (code.length < cloud.size) {
-            code = new int[cloud.size];
-            weight = new double[cloud.size];
-            reliefCost = new double[cloud.size];
-            reliefWeight = new double[cloud.size];
+        int most = 2 * cloud.size; // a ball that may be lost counts twice
+        if (code.length < most) {
+            code = new int[most];
+            weight = new double[most];
+            reliefCost = new double[most];
+            reliefWeight = new double[most];
         }
         return cloud;
     }
@@ -106,6 +109,25 @@ final class Evaluator {
                 ? problem.ground.code(column, row, run, east / carry, north / carry, sector)
                 : raster.restCell(column, row);
         weight[size++] = pointWeight;
+        if (problem.relief.dropsByTheFairway()) {
+            splitByLocalRule(sector);
+        }
+    }
+
+    /** Under Model Local Rule E-5 a ball lost or out of bounds has drops of its own, as one in a penalty area has. */
+    private void splitByLocalRule(int sector) {
+        int cell = code[size - 1];
+        if (cell >= cells) {
+            return;
+        }
+        if (raster.surface(cell) == Surface.OUT_OF_BOUNDS) {
+            code[size - 1] = cells + problem.relief.crossing(cell, sector);
+        } else if (raster.notFound(cell) > 0) {
+            double lost = weight[size - 1] * raster.notFound(cell);
+            weight[size - 1] -= lost;
+            code[size] = cells + problem.relief.lost(cell);
+            weight[size++] = lost;
+        }
     }
 
     /** Expected strokes to hole out under the stroke last played, if it is chosen here each time; v0 is a start. */
@@ -143,7 +165,11 @@ final class Evaluator {
                 }
             }
             if (m > HOPELESS) {
-                return Double.POSITIVE_INFINITY;
+                v = cheapestDrop(cost, n, v);
+                if (v == Double.POSITIVE_INFINITY) {
+                    return v;
+                }
+                continue;
             }
             double next = (s + m) / (1 - m);
             if (Math.abs(next - v) < 1e-13) {
@@ -152,6 +178,17 @@ final class Evaluator {
             v = next;
         }
         return v;
+    }
+
+    /** The least cost of a relief that a replay worth 1 + v still beats: from there on the relief is taken. */
+    private static double cheapestDrop(double[] cost, int n, double v) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < n; k++) {
+            if (cost[k] >= 1 + v) {
+                least = Math.min(least, cost[k]);
+            }
+        }
+        return least;
     }
 
     /** Standard error of the value of the stroke last played, from the spread of its outcomes over independent points. */

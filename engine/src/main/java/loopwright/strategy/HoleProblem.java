@@ -1,5 +1,6 @@
 package loopwright.strategy;
 
+import loopwright.course.BunkerFace;
 import loopwright.course.CourseMap;
 import loopwright.geo.Box;
 import loopwright.geo.Line;
@@ -62,10 +63,13 @@ public final class HoleProblem {
         return line;
     }
 
-    /** Trees as seen from a spot in a situation. */
+    /** Trees, and the face of a bunker, as seen from a spot in a situation. */
     TreeFan treesFrom(double column, double row, Surface surface, Situation situation) {
         double open = surface == Surface.WOODS ? FlightShape.openMetres(situation) : 0;
-        return new TreeFan(raster, column, row, open);
+        BunkerFace face = surface == Surface.BUNKER
+                ? BunkerFace.find(map, raster.place(column, row)).orElse(null)
+                : null;
+        return new TreeFan(raster, column, row, open, face);
     }
 
     ValueField values(NodeSet nodes) {

@@ -3,6 +3,7 @@ package loopwright.strategy;
 import java.util.Arrays;
 import java.util.List;
 import loopwright.course.CourseMap;
+import loopwright.course.LocalRule;
 import loopwright.course.Tree;
 import loopwright.course.TreeCover;
 import loopwright.geo.Box;
@@ -10,9 +11,10 @@ import loopwright.geo.Place;
 import loopwright.geo.Region;
 import loopwright.ground.Surface;
 import loopwright.units.Distance;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A hole as square cells of one yard: surface, chance that a ball is not found, and tree tops, each exact for the cell's
+ * A hole as square cells of one yard: surface, chance that a ball is not found, and trees, each exact for the cell's
  * centre. Hot loops address a place by its cell coordinates (column and row as doubles, cell (0, 0) from 0 to 1);
  * outside the raster the nearest edge cell answers.
  *
@@ -37,11 +39,14 @@ final class HoleRaster {
     final double originY;
     final int columns;
     final int rows;
+    /** True if a ball in the fairway may be placed (Model Local Rule E-3). */
+    final boolean preferredLies;
+
     private final Surface[] surfaces = Surface.values();
     private final byte[] surface;
     private final float[] notFound;
-    /** Height of the trees over a cell, metres; 0 without trees. */
-    private final float[] treeTop;
+    /** Trees over a cell, or null. */
+    private final @Nullable TreeCover[] trees;
     /** Distance to the nearest cell with trees, cells, rounded down and never too long; 0 under trees. */
     private final byte[] treeDistance;
 
@@ -56,16 +61,17 @@ final class HoleRaster {
         originY = box.minY();
         columns = (int) Math.ceil(box.width() / CELL_METRES);
         rows = (int) Math.ceil(box.height() / CELL_METRES);
+        preferredLies = map.hasLocalRule(LocalRule.PREFERRED_LIES);
         surface = new byte[columns * rows];
         notFound = new float[columns * rows];
-        treeTop = new float[columns * rows];
+        trees = new TreeCover[columns * rows];
         Arrays.fill(surface, (byte) Surface.ROUGH.ordinal());
         List<CourseMap.SurfaceLayer> layers = map.surfaceLayers();
         for (int i = layers.size() - 1; i >= 0; i--) {
             paint(layers.get(i));
         }
         plantTrees(map.course().trees());
-        treeDistance = chessboardDistance((cell, beside) -> treeTop[cell] > 0 ? 0 : FAR);
+        treeDistance = chessboardDistance((cell, beside) -> trees[cell] != null ? 0 : FAR);
         byte[] sameSurface = chessboardDistance((cell, beside) -> surface[cell] != surface[beside] ? 1 : FAR);
         ground = new short[restCells()];
         Arrays.fill(ground, Ground.of(Surface.GREEN, false, 1));
@@ -216,8 +222,10 @@ final class HoleRaster {
         return isFine(cell) ? 0 : notFound[cell];
     }
 
-    float treeTop(int cell) {
-        return treeTop[cell];
+    /** Trees over a cell, or null. */
+    @Nullable
+    TreeCover trees(int cell) {
+        return trees[cell];
     }
 
     int treeDistance(int cell) {
@@ -248,7 +256,7 @@ final class HoleRaster {
     private void set(int cell, CourseMap.SurfaceLayer layer) {
         surface[cell] = (byte) layer.surface().ordinal();
         notFound[cell] = (float) layer.notFoundChance();
-        treeTop[cell] = layer.surface() == Surface.WOODS ? (float) TreeCover.WOODS_DEFAULT.heightMetres() : 0;
+        trees[cell] = layer.trees();
     }
 
     private interface Span {
@@ -286,8 +294,9 @@ final class HoleRaster {
         }
     }
 
-    private void plantTrees(List<Tree> trees) {
-        for (Tree tree : trees) {
+    private void plantTrees(List<Tree> single) {
+        for (Tree tree : single) {
+            TreeCover cover = tree.cover();
             double reach = tree.crownRadiusMetres() / CELL_METRES;
             double c0 = column(tree.place());
             double r0 = row(tree.place());
@@ -295,7 +304,7 @@ final class HoleRaster {
                 for (int c = (int) Math.max(0, c0 - reach); c <= Math.min(columns - 1, c0 + reach); c++) {
                     if (Math.hypot(c + 0.5 - c0, r + 0.5 - r0) <= reach) {
                         int i = r * columns + c;
-                        treeTop[i] = Math.max(treeTop[i], (float) tree.heightMetres());
+                        trees[i] = TreeCover.higher(trees[i], cover);
                     }
                 }
             }

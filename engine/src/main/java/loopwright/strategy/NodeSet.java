@@ -53,7 +53,7 @@ final class NodeSet {
         firstState = new int[nodes + 1];
         List<SituationTable.Chance> all = new ArrayList<>();
         for (int n = 0; n < nodes; n++) {
-            all.addAll(SituationTable.of(surface[n]));
+            all.addAll(SituationTable.of(surface[n], raster.preferredLies));
             firstState[n + 1] = all.size();
         }
         states = all.size();

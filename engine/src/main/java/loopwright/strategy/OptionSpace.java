@@ -163,6 +163,7 @@ final class OptionSpace {
     private void addDrops(List<Option> out, Spot spot) {
         boolean bad = spot.situation() == Situation.SIDEWAYS_ONLY
                 || spot.situation() == Situation.PLUGGED
+                || spot.trees().hasFace()
                 || (spot.surface() == Surface.DEEP_ROUGH && spot.situation() == Situation.DOWN);
         if (!bad) {
             return;

@@ -72,12 +72,18 @@ final class ScoreLanes {
             if (code < raster) {
                 float replay = rows.drop[s] ? 0 : evaluation.field.replay[code];
                 sum += rows.weight[i] * ((1 - replay) * cell[next][code] + replay * again);
-            } else if (next >= 1) {
+            } else {
                 boolean relief = evaluation.field.reliefValue(code - raster) < 1 + own;
-                sum += rows.weight[i] * (relief ? cell[next - 1][bestDrop[code - raster]] : again);
+                sum += rows.weight[i] * (relief ? afterDrop(code - raster, next) : again);
             }
         }
         return sum;
+    }
+
+    /** The chance of exactly {@code left} more strokes after a crossing, the penalty strokes of its best drop included. */
+    private double afterDrop(int crossing, int left) {
+        int after = left - problem.relief.penalty(crossing);
+        return after < 0 ? 0 : cell[after][bestDrop[crossing]];
     }
 
     private float[] cells(int k) {

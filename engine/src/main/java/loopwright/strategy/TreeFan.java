@@ -1,51 +1,68 @@
 package loopwright.strategy;
 
 import java.util.Arrays;
+import loopwright.course.BunkerFace;
 import loopwright.course.TreeCover;
+import loopwright.numerics.SpreadSequence;
 import loopwright.player.FlightShape;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The trees round one place, seen as a fan of sectors: for each direction the stretches under trees and their
- * tops, found on first use by stepping from tree to tree.
+ * What a flight meets on its way from one place, seen as a fan of sectors: for each direction the stretches under trees,
+ * found on first use by stepping from tree to tree, and the face of the bunker that the ball lies in.
  */
 final class TreeFan {
     static final int SECTORS = 240;
     static final double SECTORS_PER_RADIAN = SECTORS / (2 * Math.PI);
 
     private static final double REACH_CELLS = 330;
-    private static final float[] NOT_LOOKED = {};
-    private static final float[] CLEAR = {};
+    private static final Stretch[] NOT_LOOKED = {};
+    private static final Stretch[] CLEAR = {};
 
     private final HoleRaster raster;
     private final double column;
     private final double row;
     private final float openCells;
-    /** Start, end (cells) and top (metres) of each stretch, by sector; empty until looked at. */
-    private final float[][] stretches;
+    private final @Nullable BunkerFace face;
+    private final Stretch[][] stretches = new Stretch[SECTORS][];
+    /** Distance to the bunker's edge by sector, metres; 0 until looked at. */
+    private final float[] edgeMetres;
 
-    TreeFan(HoleRaster raster, double column, double row, double openMetres) {
+    /** A stretch of one kind of trees, from and to in cells from the ball. */
+    private record Stretch(float from, float to, TreeCover trees) {}
+
+    /** @param face of the bunker that the ball lies in, or null */
+    TreeFan(HoleRaster raster, double column, double row, double openMetres, @Nullable BunkerFace face) {
         this.raster = raster;
         this.column = column;
         this.row = row;
         this.openCells = (float) (openMetres / HoleRaster.CELL_METRES);
-        this.stretches = new float[SECTORS][];
+        this.face = face;
         Arrays.fill(stretches, NOT_LOOKED);
+        edgeMetres = new float[face == null ? 0 : SECTORS];
     }
 
-    /** How far a flight gets, cells: its carry, or where a tree stops it. */
+    /** True if the ball lies in a bunker whose face somebody has measured. */
+    boolean hasFace() {
+        return face != null;
+    }
+
+    /** How far a flight gets, cells: its carry, or where a tree stops it; 0 if it falls back from a bunker's face. */
     float flown(int sector, float carryCells, float apexMetres, float patience) {
-        float[] trees = stretches[sector];
+        if (face != null && !clears(face, sector, carryCells * HoleRaster.CELL_METRES, apexMetres, patience)) {
+            return 0;
+        }
+        Stretch[] trees = stretches[sector];
         if (trees == NOT_LOOKED) {
             trees = look(sector);
             stretches[sector] = trees;
         }
         float left = patience;
-        for (int i = 0; i < trees.length && trees[i] < carryCells; i += 3) {
-            TreeCover cover = new TreeCover(trees[i + 2], Math.min(TreeCover.WOODS_DEFAULT.gapMetres(), trees[i + 2]));
-            float end = Math.min(trees[i + 1], carryCells);
-            for (float s = trees[i] + 0.5f; s < end; s++) {
+        for (int i = 0; i < trees.length && trees[i].from < carryCells; i++) {
+            float end = Math.min(trees[i].to, carryCells);
+            for (float s = trees[i].from + 0.5f; s < end; s++) {
                 double height = FlightShape.heightMetres(apexMetres, s / carryCells);
-                left -= (float) (cover.stopsPerMetre(height) * HoleRaster.CELL_METRES);
+                left -= (float) (trees[i].trees.stopsPerMetre(height) * HoleRaster.CELL_METRES);
                 if (left < 0) {
                     return s;
                 }
@@ -54,12 +71,25 @@ final class TreeFan {
         return carryCells;
     }
 
-    private float[] look(int sector) {
-        double bearing = (sector + 0.5) * 2 * Math.PI / SECTORS;
+    /** The luck that a ball has with trees, exponential, serves once more as its luck with the face. */
+    private boolean clears(BunkerFace face, int sector, double carryMetres, double apexMetres, double patience) {
+        double bearing = bearing(sector);
+        if (edgeMetres[sector] == 0) {
+            edgeMetres[sector] = (float) face.distanceMetres(bearing);
+        }
+        double z = SpreadSequence.normal(Math.exp(-patience));
+        return FlightShape.clears(apexMetres, carryMetres, z, edgeMetres[sector], face.heightMetres(bearing));
+    }
+
+    private static double bearing(int sector) {
+        return (sector + 0.5) * 2 * Math.PI / SECTORS;
+    }
+
+    private Stretch[] look(int sector) {
+        double bearing = bearing(sector);
         double dx = Math.sin(bearing);
         double dy = Math.cos(bearing);
-        float[] found = CLEAR;
-        int n = 0;
+        Stretch[] found = CLEAR;
         float s = openCells;
         while (s < REACH_CELLS) {
             int cell = raster.cell(column + dx * (s + 0.5), row + dy * (s + 0.5));
@@ -68,18 +98,21 @@ final class TreeFan {
                 s += distance;
                 continue;
             }
-            float top = raster.treeTop(cell);
-            if (n > 0 && found[n - 2] == s && found[n - 1] == top) {
-                found[n - 2] = s + 1;
-            } else {
-                found = Arrays.copyOf(found, n + 3);
-                found[n] = s;
-                found[n + 1] = s + 1;
-                found[n + 2] = top;
-                n += 3;
-            }
+            found = with(found, s, java.util.Objects.requireNonNull(raster.trees(cell)));
             s += 1;
         }
         return found;
+    }
+
+    /** The stretches with one more cell, joined to the last where the trees are the same. */
+    private static Stretch[] with(Stretch[] found, float from, TreeCover trees) {
+        int n = found.length;
+        if (n > 0 && found[n - 1].to == from && found[n - 1].trees.equals(trees)) {
+            found[n - 1] = new Stretch(found[n - 1].from, from + 1, trees);
+            return found;
+        }
+        Stretch[] more = Arrays.copyOf(found, n + 1);
+        more[n] = new Stretch(from, from + 1, trees);
+        return more;
     }
 }

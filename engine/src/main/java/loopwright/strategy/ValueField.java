@@ -28,7 +28,8 @@ final class ValueField {
         found = new double[raster.restCells()];
         replay = new float[raster.restCells()];
         for (int cell = 0; cell < raster.restCells(); cell++) {
-            replay[cell] = raster.surface(cell) == Surface.OUT_OF_BOUNDS ? 1 : raster.notFound(cell);
+            boolean out = raster.surface(cell) == Surface.OUT_OF_BOUNDS;
+            replay[cell] = out ? 1 : crossings.dropsByTheFairway() ? 0 : raster.notFound(cell);
             if (raster.surface(cell) == Surface.GREEN) {
                 found[cell] = GreenCells.mean(raster, cell, hole, odds::expectedPutts);
             }
@@ -69,10 +70,10 @@ final class ValueField {
         }
     }
 
-    /** Cost of the best drop after a crossing, its penalty stroke included; infinite where no drop is possible. */
+    /** Cost of the best drop after a crossing, its penalty strokes included; infinite where no drop is possible. */
     private double reliefOf(int record) {
         int drop = bestDrop(record);
-        return drop < 0 ? Double.POSITIVE_INFINITY : 1 + ofCell(drop);
+        return drop < 0 ? Double.POSITIVE_INFINITY : crossings.penalty(record) + ofCell(drop);
     }
 
     /** The cell of the best drop after a crossing, or -1. */

@@ -41,6 +41,13 @@ class EvaluatorTest {
     }
 
     @Test
+    void aShotThatNeverStaysInPlayTakesItsDropHoweverLowTheStart() {
+        // v = 1 + min(5, 1 + v), all of it: the replay alone would never end
+        double v = Evaluator.solve(1, 0, new double[] {5}, new double[] {1}, 1, 0);
+        assertThat(v).isCloseTo(6, within(EXACT));
+    }
+
+    @Test
     void aShotThatNeverStaysInPlayIsHopeless() {
         assertThat(Evaluator.solve(1, 1, NONE, NONE, 0, 4)).isInfinite();
     }

@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import loopwright.course.Area;
 import loopwright.course.AreaKind;
 import loopwright.course.Course;
 import loopwright.course.Hole;
 import loopwright.course.HoleSurvey;
+import loopwright.course.LocalRule;
 import loopwright.course.TeePlace;
 import loopwright.course.TeeSet;
 import loopwright.course.Tree;
@@ -65,6 +67,13 @@ public final class TestCourses {
                 List.<Tree>of(),
                 List.of(hole),
                 List.of(tees));
+    }
+
+    /** The course with these local rules in force on every hole. */
+    public static Course withLocalRules(Course course, Set<LocalRule> rules) {
+        return course.withHoles(course.holes().stream()
+                .map(h -> h.withSurvey(h.survey().withNotes(h.survey().notes().withLocalRules(rules))))
+                .toList());
     }
 
     public static Area area(String id, AreaKind kind, Region region) {

@@ -63,7 +63,7 @@ public final class AuditFolder implements AuditFiles {
 
         Sheets(String prefix) throws IOException {
             cells = sheet(prefix + "cells", "cell,x,y,surface,replay,value,nodes,weights");
-            crossings = sheet(prefix + "crossings", "crossing,x,y,area,drops");
+            crossings = sheet(prefix + "crossings", "crossing,x,y,area,penalty,drops");
             states = sheet(prefix + "states", "state,node,x,y,surface,situation,probability,value");
             options = sheet(prefix + "options", "state,option,shot,targetX,targetY,cost");
             outcomes = sheet(prefix + "outcomes", "state,option,cell,crossing,weight");
@@ -111,12 +111,12 @@ public final class AuditFolder implements AuditFiles {
         }
 
         @Override
-        public void crossing(int crossing, Place place, Surface area, int[] drops) {
+        public void crossing(int crossing, Place place, Surface area, int penalty, int[] drops) {
             StringBuilder d = new StringBuilder();
             for (int i = 0; i < drops.length; i++) {
                 d.append(i == 0 ? "" : ";").append(drops[i]);
             }
-            row(crossings, crossing, place.x(), place.y(), area, d);
+            row(crossings, crossing, place.x(), place.y(), area, penalty, d);
         }
 
         @Override
