@@ -1,6 +1,7 @@
 package loopwright.course;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import loopwright.geo.Place;
@@ -11,9 +12,14 @@ import loopwright.geo.Place;
  * @param skylineTargets to aim at, in the order they were noted
  * @param localRules in force on this hole
  * @param dropZones where a ball may be dropped under the local rule, if it is in force
+ * @param temporaryGreen the middle of the temporary green, used while that rule is in force
  */
-public record HoleNotes(List<SkylineTarget> skylineTargets, Set<LocalRule> localRules, List<Place> dropZones) {
-    public static final HoleNotes NOTHING = new HoleNotes(List.of(), Set.of(), List.of());
+public record HoleNotes(
+        List<SkylineTarget> skylineTargets,
+        Set<LocalRule> localRules,
+        List<Place> dropZones,
+        Optional<Place> temporaryGreen) {
+    public static final HoleNotes NOTHING = new HoleNotes(List.of(), Set.of(), List.of(), Optional.empty());
 
     public HoleNotes {
         skylineTargets = List.copyOf(skylineTargets);
@@ -22,15 +28,22 @@ public record HoleNotes(List<SkylineTarget> skylineTargets, Set<LocalRule> local
     }
 
     public HoleNotes withSkylineTarget(SkylineTarget target) {
-        return new HoleNotes(plus(skylineTargets, target), localRules, dropZones);
+        return new HoleNotes(plus(skylineTargets, target), localRules, dropZones, temporaryGreen);
     }
 
     public HoleNotes withDropZone(Place place) {
-        return new HoleNotes(skylineTargets, localRules, plus(dropZones, place));
+        return new HoleNotes(skylineTargets, localRules, plus(dropZones, place), temporaryGreen);
     }
 
     public HoleNotes withLocalRules(Set<LocalRule> rules) {
-        return new HoleNotes(skylineTargets, rules, dropZones);
+        return new HoleNotes(skylineTargets, rules, dropZones, temporaryGreen);
+    }
+
+    /** Puts a temporary green here and into use. */
+    public HoleNotes withTemporaryGreen(Place middle) {
+        Set<LocalRule> rules = new TreeSet<>(localRules);
+        rules.add(LocalRule.TEMPORARY_GREEN);
+        return new HoleNotes(skylineTargets, rules, dropZones, Optional.of(middle));
     }
 
     private static <T> List<T> plus(List<T> list, T item) {

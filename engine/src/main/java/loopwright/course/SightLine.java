@@ -26,7 +26,9 @@ public record SightLine(Course course, CourseMap map) {
     public Optional<Obstacle> findObstacle(Place ball, Place aim, double aboveGroundMetres) {
         double length = ball.distanceTo(aim);
         double bearing = ball.bearingTo(aim);
-        double eye = ground(ball) + EYE_METRES;
+        double eye = ground(ball)
+                + EYE_METRES
+                - map.bunkerSurveyAt(ball).depthMetres().orElse(0);
         double top = ground(aim) + aboveGroundMetres;
         for (double d = FREE_METRES; d < length - FREE_METRES; d += STEP_METRES) {
             Place at = ball.along(bearing, d);

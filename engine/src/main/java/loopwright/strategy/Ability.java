@@ -16,6 +16,17 @@ public final class Ability {
         this.clouds = new CloudLibrary(strikes, seed);
     }
 
+    private Ability(StrikeModel strikes, PuttingOdds putting, CloudLibrary clouds) {
+        this.strikes = strikes;
+        this.putting = putting;
+        this.clouds = clouds;
+    }
+
+    /** The same player on other greens. */
+    public Ability withPutting(PuttingOdds other) {
+        return new Ability(strikes, other, clouds);
+    }
+
     public StrikeModel strikes() {
         return strikes;
     }

@@ -9,7 +9,9 @@ import java.util.SplittableRandom;
 import loopwright.course.Course;
 import loopwright.course.CourseMap;
 import loopwright.course.Hole;
+import loopwright.course.LocalRule;
 import loopwright.course.TeePlace;
+import loopwright.course.TemporaryGreen;
 import loopwright.geo.Place;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
@@ -36,7 +38,6 @@ final class HolePlanner {
     /** Shots that aim nearer to the hole than this are approaches: the room that counts is the green. */
     private static final double APPROACH_METRES = 25;
 
-    private final Course course;
     private final Hole hole;
     private final TeePlace tee;
     private final Ability ability;
@@ -45,7 +46,6 @@ final class HolePlanner {
     private final CourseMap map;
 
     HolePlanner(Course course, Hole hole, TeePlace tee, Ability ability, ShotRules rules) {
-        this.course = course;
         this.hole = hole;
         this.tee = tee;
         this.ability = ability;
@@ -87,6 +87,10 @@ final class HolePlanner {
         return new Planned(plan, referee(solution, evaluation, green, rounds, seed));
     }
 
+    boolean playsToATemporaryGreen() {
+        return TemporaryGreen.isInUse(hole);
+    }
+
     private MeanSolution solve(ShotRules under, Watch watch) {
         return MeanSolver.solve(new HoleProblem(map, tee.place(), ability, SolverSettings.STANDARD, under), watch);
     }
@@ -107,7 +111,9 @@ final class HolePlanner {
         Place ball = tee.place();
         Surface lie = Surface.TEE;
         while (out.size() < MOST_SHOTS && lie != Surface.GREEN) {
-            Situation situation = SituationTable.of(lie).get(0).situation();
+            Situation situation = SituationTable.of(lie, map.hasLocalRule(LocalRule.PREFERRED_LIES))
+                    .get(0)
+                    .situation();
             Advice.Rated chosen = advice.chosen(ball, lie, situation);
             Advice.Finish finish = advice.finish(ball, lie, situation, chosen);
             out.add(shot(advice, habit, ball, lie, situation, chosen, finish));
@@ -136,6 +142,7 @@ final class HolePlanner {
         boolean approach = chosen.target().distanceTo(hole.holeLocation()) < APPROACH_METRES;
         Rooms rooms = new Rooms(map);
         double offset = offset(ball, chosen.target());
+        Landmarks.Line line = new Landmarks(map).line(ball, chosen.target(), offset);
         return new RoundPlan.ShotPlan(
                 ball,
                 lie,
@@ -144,7 +151,8 @@ final class HolePlanner {
                 chosen.target(),
                 length,
                 offset,
-                new Landmarks(course, hole).name(ball, chosen.target(), offset),
+                line.words(),
+                line.blind(),
                 chosen.expected(),
                 finish.share(),
                 finish.sample(),

@@ -2,58 +2,100 @@ package loopwright.action;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import loopwright.course.Area;
-import loopwright.course.Course;
+import loopwright.course.CourseMap;
 import loopwright.course.Hole;
+import loopwright.course.SightLine;
+import loopwright.course.SkylineTarget;
+import loopwright.course.TreeCover;
 import loopwright.geo.Place;
 import loopwright.geo.Region;
 import loopwright.units.Distance;
 
-/** Something to aim at that the map knows, in words: "right edge of the left bunker". */
+/** Something to aim at that can be seen from the ball, in words: "right edge of the left bunker". */
 final class Landmarks {
     /** A landmark further off the aim than this is no help: one and a half degrees, about five yards at 200. */
     private static final double OFF_AIM_RADIANS = Math.toRadians(1.5);
+    /** Further off the aim than this a blind line is not told by a skyline target. */
+    private static final double BESIDE_RADIANS = Math.toRadians(10);
     /** How far past the end of the shot a landmark may stand. */
     private static final double BEYOND_METRES = 220;
+    /** What has to be seen of an aim: the flag, or a player who stands there down to his hips; heights of coarse maps are
+     * off by half a metre and more. Assumed. */
+    private static final double FLAG_METRES = 2;
 
-    private final Course course;
+    private static final double TURF_METRES = 1;
+    /** A building is seen by its upper half: assumed. */
+    private static final double BUILDING_METRES = 4;
+
+    private final CourseMap map;
     private final Hole hole;
+    private final SightLine sight;
 
-    Landmarks(Course course, Hole hole) {
-        this.course = course;
-        this.hole = hole;
+    Landmarks(CourseMap map) {
+        this.map = map;
+        hole = map.hole();
+        sight = new SightLine(map.course(), map);
     }
 
-    private static final class Best {
+    /** What to aim at; {@code blind} if the aim itself cannot be seen, and the words then name a line over what can. */
+    record Line(String words, boolean blind) {}
+
+    /** The visible landmark nearest to one line of aim. */
+    private final class Best {
+        private final Place from;
+        private final double bearing;
         private double off = OFF_AIM_RADIANS;
         private String words = "";
 
-        void offer(double angle, String what) {
-            if (Math.abs(angle) < off) {
-                off = Math.abs(angle);
+        Best(Place from, double bearing) {
+            this.from = from;
+            this.bearing = bearing;
+        }
+
+        void offer(Place place, double seenMetres, String what) {
+            double angle = Math.abs(turn(from, place, bearing));
+            if (angle < off && sight.sees(from, place, seenMetres)) {
+                off = angle;
                 words = what;
             }
         }
     }
 
-    /** The landmark nearest to the line of aim, or how far beside the line of play the aim is. */
-    String name(Place from, Place aim, double offsetMetres) {
+    /** The line of a shot; {@code offsetMetres} says how far beside the line of play its aim lies. */
+    Line line(Place from, Place aim, double offsetMetres) {
+        String landmark = landmark(from, aim);
+        boolean atFlag = aim.distanceTo(hole.holeLocation()) < from.distanceTo(aim) / 4;
+        Optional<SightLine.Obstacle> hidden = sight.findObstacle(from, aim, atFlag ? FLAG_METRES : TURF_METRES);
+        if (hidden.isEmpty()) {
+            return new Line(landmark.isEmpty() ? beside(offsetMetres) : landmark, false);
+        }
+        return new Line(landmark.isEmpty() ? over(from, aim, hidden.get()) : landmark, true);
+    }
+
+    private String landmark(Place from, Place aim) {
         double bearing = from.bearingTo(aim);
         double reach = from.distanceTo(aim);
-        Best best = new Best();
-        if (from.distanceTo(hole.holeLocation()) <= reach + BEYOND_METRES) {
-            best.offer(turn(from, hole.holeLocation(), bearing), "the hole");
-            edges(best, from, bearing, hole.green(), "green");
+        Best best = new Best(from, bearing);
+        for (SkylineTarget target : hole.survey().notes().skylineTargets()) {
+            if (Math.abs(turn(from, target.place(), bearing)) < OFF_AIM_RADIANS) {
+                return target.name();
+            }
         }
-        for (Area area : course.areas()) {
+        if (from.distanceTo(hole.holeLocation()) <= reach + BEYOND_METRES) {
+            best.offer(hole.holeLocation(), FLAG_METRES, "the hole");
+            edges(best, hole.green(), TURF_METRES, "green");
+        }
+        for (Area area : map.course().areas()) {
             String what = words(area);
             double distance = from.distanceTo(area.region().centre());
             if (!what.isEmpty() && distance > 0.5 * reach && distance < reach + BEYOND_METRES) {
                 double side = turn(from, area.region().centre(), from.bearingTo(hole.holeLocation()));
-                edges(best, from, bearing, area.region(), (side < 0 ? "left " : "right ") + what);
+                edges(best, area.region(), seenMetres(area), (side < 0 ? "left " : "right ") + what);
             }
         }
-        return best.words.isEmpty() ? beside(offsetMetres) : best.words;
+        return best.words;
     }
 
     private static String words(Area area) {
@@ -66,12 +108,24 @@ final class Landmarks {
         };
     }
 
-    private static void edges(Best best, Place from, double bearing, Region region, String what) {
+    private static double seenMetres(Area area) {
+        return switch (area.kind()) {
+            case WOODS -> area.survey().trees().orElse(TreeCover.WOODS_DEFAULT).heightMetres();
+            case BUILDING -> BUILDING_METRES;
+            default -> TURF_METRES;
+        };
+    }
+
+    private static void edges(Best best, Region region, double seenMetres, String what) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
+        Place left = region.centre();
+        Place right = left;
         for (List<List<Place>> polygon : region.polygons()) {
             for (Place corner : polygon.get(0)) {
-                double t = turn(from, corner, bearing);
+                double t = turn(best.from, corner, best.bearing);
+                left = t < low ? corner : left;
+                right = t > high ? corner : right;
                 low = Math.min(low, t);
                 high = Math.max(high, t);
             }
@@ -79,11 +133,39 @@ final class Landmarks {
         if (high - low > Math.PI / 2) {
             return;
         }
-        best.offer(low, "left edge of the " + what);
-        best.offer(high, "right edge of the " + what);
+        best.offer(left, seenMetres, "left edge of the " + what);
+        best.offer(right, seenMetres, "right edge of the " + what);
         if (high - low < 4 * OFF_AIM_RADIANS) {
-            best.offer((low + high) / 2, "middle of the " + what);
+            best.offer(region.centre(), seenMetres, "middle of the " + what);
         }
+    }
+
+    /** A line for an aim that is hidden: beside the nearest skyline target, else over what hides it, by its bearing. */
+    private String over(Place from, Place aim, SightLine.Obstacle hidden) {
+        double bearing = from.bearingTo(aim);
+        double least = BESIDE_RADIANS;
+        String words = "";
+        for (SkylineTarget target : hole.survey().notes().skylineTargets()) {
+            double turn = -turn(from, target.place(), bearing);
+            if (Math.abs(turn) < least) {
+                least = Math.abs(turn);
+                words = String.format(
+                        Locale.ROOT,
+                        "%.0f degrees %s of %s",
+                        Math.toDegrees(Math.abs(turn)),
+                        turn < 0 ? "left" : "right",
+                        target.name());
+            }
+        }
+        if (!words.isEmpty()) {
+            return words;
+        }
+        return String.format(
+                Locale.ROOT,
+                "over the %s %.0f yd ahead, bearing %03.0f",
+                hidden.trees() ? "trees" : "rise",
+                Distance.ofMetres(from.distanceTo(hidden.place())).yards(),
+                Math.toDegrees(bearing) < 0 ? Math.toDegrees(bearing) + 360 : Math.toDegrees(bearing));
     }
 
     /** Bearing of a place relative to the aim, - left, within half a turn. */

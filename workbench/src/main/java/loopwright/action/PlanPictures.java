@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import loopwright.course.Course;
 import loopwright.course.Hole;
 import loopwright.ground.Surface;
 
@@ -46,7 +47,7 @@ final class PlanPictures {
                 planned.shots().stream().map(PlanPictures::shot).toList(),
                 List.of(),
                 Optional.empty(),
-                notes(planned));
+                notes(plan.course(), planned));
     }
 
     private static HolePicture.Shot shot(RoundPlan.ShotPlan s) {
@@ -54,7 +55,7 @@ final class PlanPictures {
                 s.from(),
                 s.aim(),
                 s.club(),
-                s.landmark(),
+                s.line(),
                 s.sample(),
                 s.room(),
                 s.alternatives().stream()
@@ -62,7 +63,7 @@ final class PlanPictures {
                         .toList());
     }
 
-    private static List<String> notes(RoundPlan.HolePlan hole) {
+    private static List<String> notes(Course course, RoundPlan.HolePlan hole) {
         List<String> out = new ArrayList<>();
         if (!hole.surveyed()) {
             out.add("Unsurveyed: trees, out of bounds or penalty areas of this hole were never confirmed.");
@@ -73,6 +74,7 @@ final class PlanPictures {
         if (!hole.standIn().isEmpty()) {
             out.add("This set has no tee here: the " + hole.standIn() + " tee stands in.");
         }
+        LocalRuleWords.of(course.getHole(hole.number())).forEach(r -> out.add("Local rule: " + r + "."));
         out.add(String.format(
                 Locale.ROOT,
                 "Par or better %.0f in 100, bogey %.0f, double or worse %.0f; a penalty %.0f.",

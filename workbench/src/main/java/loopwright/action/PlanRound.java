@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import loopwright.course.Course;
 import loopwright.course.Hole;
 import loopwright.course.TeeSet;
+import loopwright.course.TemporaryGreen;
 import loopwright.numerics.Watch;
 import loopwright.player.StrikeModel;
 import loopwright.putting.GreenSpeed;
@@ -29,6 +30,9 @@ import loopwright.strategy.ShotRules;
 public final class PlanRound {
     /** Green speed where nobody stated one: 10 ft, a common practice value (no source). */
     private static final GreenSpeed USUAL_GREENS = GreenSpeed.ofRollMetres(10 * 0.3048);
+
+    /** Green speed of a temporary green, cut into a fairway: 6 ft, assumed. */
+    private static final GreenSpeed TEMPORARY_GREENS = GreenSpeed.ofRollMetres(6 * 0.3048);
 
     private static final int REFEREE_ROUNDS = 2000;
     private static final int MOST_DECISIONS = 5;
@@ -49,7 +53,7 @@ public final class PlanRound {
     }
 
     public RoundPlan plan(PlanRequest request, Watch watch) {
-        Course course = courses.read(request.course()).course();
+        Course course = TemporaryGreen.inPlay(courses.read(request.course()).course());
         for (String location : request.holeLocations()) {
             course = HoleLocations.apply(course, location);
         }
@@ -63,13 +67,24 @@ public final class PlanRound {
         Optional<AuditFiles> audit = request.audit().map(audits);
         List<HolePlanner.Planned> planned = new ArrayList<>();
         Course cut = course;
+        LevelGreenOdds slow = new LevelGreenOdds(player.putting(), TEMPORARY_GREENS);
+        Ability slowGreens = ability.withPutting(slow);
         List<HolePlanner> planners = holes.stream()
                 .map(h -> new HolePlanner(
-                        cut, h, tees.getPlace(h.number()), ability, locks.getOrDefault(h.number(), ShotRules.FREE)))
+                        cut,
+                        h,
+                        tees.getPlace(h.number()),
+                        TemporaryGreen.isInUse(h) ? slowGreens : ability,
+                        locks.getOrDefault(h.number(), ShotRules.FREE)))
                 .toList();
         planned.addAll(inParallel(
                 planners,
-                p -> p.plan(new LevelGreenPlay(odds), REFEREE_ROUNDS, request.seed(), audit, watch.withoutProgress()),
+                p -> p.plan(
+                        new LevelGreenPlay(p.playsToATemporaryGreen() ? slow : odds),
+                        REFEREE_ROUNDS,
+                        request.seed(),
+                        audit,
+                        watch.withoutProgress()),
                 watch));
         RoundPlan plan = round(course, tees, request.target(), planned);
         request.pictures().ifPresent(folder -> new PlanPictures(pictures).draw(plan, folder));

@@ -111,6 +111,7 @@ public record RoundPlan(
      * @param aim where it is aimed, at the length of the shot
      * @param offsetMetres of the aim from the line of play, + right
      * @param landmark what to aim at, in words
+     * @param blind the aim cannot be seen from here: the landmark names a line over something that can
      * @param expected strokes to hole out from here, this one included
      * @param finish probability by surface
      * @param sample equally likely finishes
@@ -128,6 +129,7 @@ public record RoundPlan(
             double aimMetres,
             double offsetMetres,
             String landmark,
+            boolean blind,
             double expected,
             Map<Surface, Double> finish,
             List<Place> sample,
@@ -140,6 +142,11 @@ public record RoundPlan(
             sample = List.copyOf(sample);
             hazards = List.copyOf(hazards);
             alternatives = List.copyOf(alternatives);
+        }
+
+        /** "the red chimney", or "blind: line is the red chimney". */
+        public String line() {
+            return (blind ? "blind: line is " : "") + landmark;
         }
     }
 

@@ -86,10 +86,22 @@ public final class SurveyCourse {
                 a -> a.withSurvey(survey(() -> a.survey().withTrees(new TreeCover(height, gapMetres, density)))));
     }
 
-    public static Course withNotFoundChance(Course course, String id, double chance) {
+    /** Sets the chance of every area of a kind. */
+    public static Course withNotFoundChance(Course course, AreaKind kind, double chance) {
+        checkChance(chance);
+        return course.withAreas(course.areas().stream()
+                .map(a -> a.kind() == kind ? a.withNotFoundChance(chance) : a)
+                .toList());
+    }
+
+    private static void checkChance(double chance) {
         if (!(chance >= 0 && chance <= 1)) {
             throw new UserFault("A chance of not being found lies between 0 and 100 %, not " + chance * 100 + " %.");
         }
+    }
+
+    public static Course withNotFoundChance(Course course, String id, double chance) {
+        checkChance(chance);
         return withArea(course, id, null, a -> a.withNotFoundChance(chance));
     }
 

@@ -33,8 +33,15 @@ public final class CourseListCommand implements Runnable {
             spec.commandLine()
                     .getOut()
                     .printf(
-                            "%d  %s: %d holes (%s)%n",
-                            course.number(), course.name(), course.holes(), course.element());
+                            "%d  %s: %d holes (%s)%s%n",
+                            course.number(), course.name(), course.holes(), course.element(), survey(course));
         }
+    }
+
+    private static String survey(CourseListing course) {
+        if (course.unsurveyed() == 0) {
+            return "";
+        }
+        return course.unsurveyed() == course.holes() ? ", unsurveyed" : ", " + course.unsurveyed() + " unsurveyed";
     }
 }

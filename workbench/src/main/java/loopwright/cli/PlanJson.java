@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import loopwright.action.LocalRuleWords;
 import loopwright.action.RoundPlan;
+import loopwright.course.Course;
 import loopwright.geo.LocalFrame;
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
@@ -16,14 +18,16 @@ import loopwright.units.Distance;
 final class PlanJson {
     private static final double NEVER = 1e-9;
 
+    private final Course course;
     private final LocalFrame frame;
 
-    private PlanJson(LocalFrame frame) {
-        this.frame = frame;
+    private PlanJson(Course course) {
+        this.course = course;
+        frame = new LocalFrame(course.origin());
     }
 
     static Map<String, Object> of(RoundPlan plan) {
-        return new PlanJson(new LocalFrame(plan.course().origin())).round(plan);
+        return new PlanJson(plan.course()).round(plan);
     }
 
     private Map<String, Object> round(RoundPlan plan) {
@@ -96,6 +100,7 @@ final class PlanJson {
         }
         out.put("unsurveyed", !h.surveyed());
         out.put("greenAssumed", h.greenAssumed());
+        out.put("localRules", LocalRuleWords.of(course.getHole(h.number())));
         out.put("expected", h.expected());
         out.put("habitExpected", h.habitExpected());
         out.put("pParOrBetter", h.probability(0, h.par()));
@@ -119,6 +124,7 @@ final class PlanJson {
         aim.put("distanceYards", yards(s.aimMetres()));
         aim.put("offsetYards", yards(s.offsetMetres()));
         aim.put("landmark", s.landmark());
+        aim.put("blind", s.blind());
         out.put("aim", aim);
         out.put("expected", s.expected());
         Map<String, Object> finish = new TreeMap<>();

@@ -6,7 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import loopwright.action.HolePicture;
+import loopwright.action.LocalRuleWords;
 import loopwright.action.RoundPlan;
+import loopwright.course.Course;
 import loopwright.ground.Surface;
 import loopwright.units.Distance;
 
@@ -19,6 +21,7 @@ final class PlanPage {
     }
 
     void print(RoundPlan plan) {
+        assumedGreens(plan);
         line(
                 "%s, %s tees, %d holes, par %d, %.0f yd. Target: %d or better.",
                 plan.course().name(),
@@ -27,20 +30,26 @@ final class PlanPage {
                 plan.par(),
                 yards(plan.lengthMetres()),
                 plan.target());
-        cautions(plan);
+        unsurveyed(plan);
         decisions(plan);
-        plan.holes().forEach(this::hole);
+        plan.holes().forEach(h -> hole(plan.course(), h));
         round(plan);
     }
 
-    private void cautions(RoundPlan plan) {
+    /** The very first line: a plan for a green that is not there is worth little. */
+    private void assumedGreens(RoundPlan plan) {
         List<Integer> assumed = plan.holes().stream()
                 .filter(RoundPlan.HolePlan::greenAssumed)
                 .map(RoundPlan.HolePlan::number)
                 .toList();
         if (!assumed.isEmpty()) {
-            line("ASSUMED GREEN on hole %s: the map has none there.", numbers(assumed));
+            line(
+                    "ASSUMED GREEN on hole %s: the map has none there, a circle 12 yd across stands in.",
+                    numbers(assumed));
         }
+    }
+
+    private void unsurveyed(RoundPlan plan) {
         if (!plan.unsurveyed().isEmpty()) {
             line(
                     "UNSURVEYED, not open: on hole %s nobody has confirmed trees, out of bounds and penalty areas;"
@@ -63,19 +72,19 @@ final class PlanPage {
         for (RoundPlan.Decision d : plan.decisions()) {
             RoundPlan.ShotPlan s = d.plan();
             line(
-                    "  %.2f  hole %d, shot %d: %s at %s%s, instead of %s%s.",
+                    "  %.2f  hole %d, shot %d: %s %s%s, instead of %s%s.",
                     d.cost(),
                     d.hole(),
                     d.shot(),
                     s.club(),
-                    s.landmark(),
+                    aim(s),
                     side(s.offsetMetres()),
                     s.habit().club(),
                     side(s.habit().offsetMetres()));
         }
     }
 
-    private void hole(RoundPlan.HolePlan h) {
+    private void hole(Course course, RoundPlan.HolePlan h) {
         out.println();
         line(
                 "Hole %d, par %d, %.0f yd: expect %.2f (par or better %s, bogey %s, double or worse %s, a penalty %s)",
@@ -90,6 +99,7 @@ final class PlanPage {
         if (!h.surveyed()) {
             line("  unsurveyed");
         }
+        LocalRuleWords.of(course.getHole(h.number())).forEach(r -> line("  local rule: %s", r));
         if (!h.standIn().isEmpty()) {
             line("  no tee of this set here: the %s tee stands in", h.standIn());
         }
@@ -99,12 +109,12 @@ final class PlanPage {
 
     private void shot(RoundPlan.ShotPlan s) {
         line(
-                "  %.0f yd from the %s: %s, aim %.0f yd at %s%s. Expect %.2f from here.",
+                "  %.0f yd from the %s: %s, aim %.0f yd %s%s. Expect %.2f from here.",
                 yards(s.toHoleMetres()),
                 word(s.lie()),
                 s.club(),
                 yards(s.aimMetres()),
-                s.landmark(),
+                aim(s),
                 side(s.offsetMetres()),
                 s.expected());
         line("      finishes: %s", finish(s.finish()));
@@ -121,6 +131,10 @@ final class PlanPage {
                 s.alternatives().stream()
                         .map(a -> a.club() + side(a.offsetMetres()) + " " + a.costInWords())
                         .collect(Collectors.joining("; ")));
+    }
+
+    private static String aim(RoundPlan.ShotPlan s) {
+        return s.blind() ? s.line() : "at " + s.line();
     }
 
     private void room(HolePicture.Room r) {

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import loopwright.action.SurveyCourse;
 import loopwright.action.UserFault;
+import loopwright.course.AreaKind;
 import loopwright.course.Course;
 import loopwright.course.HoleNotes;
 import loopwright.course.LocalRule;
@@ -26,9 +27,11 @@ final class SurveyLine {
             "7 rules drop, zone      local rules of hole 7: drop (E-5), zone (E-1), preferred (E-3), temporary, none",
             "7 skyline LAT LON NAME  something to aim at from hole 7",
             "7 drop LAT LON          a dropping zone of hole 7",
+            "7 temporary LAT LON     the temporary green of hole 7 is here and in use",
             "bunker ID 4 1           a bunker 4 ft deep whose lip is 1 ft high",
             "woods ID 40 6 1.5       a wood 40 ft high, branches from 6 ft, 1.5 times as dense as an ordinary one",
-            "lost ID 20              a ball in this area is not found 20 times in 100",
+            "lost ID 20              a ball in this area is not found 20 times in 100; for ID also woods, deep-rough,"
+                    + " rough: all of them",
             "tees today = back; 7: tee 2; 3: +10; all: +5    a mixed set, markers in yards nearer the hole",
             "border                  the border on the map is out of bounds, as staked");
 
@@ -37,6 +40,9 @@ final class SurveyLine {
             "zone", LocalRule.DROP_ZONE,
             "preferred", LocalRule.PREFERRED_LIES,
             "temporary", LocalRule.TEMPORARY_GREEN);
+
+    private static final Map<String, AreaKind> LOST_IN =
+            Map.of("woods", AreaKind.WOODS, "deep-rough", AreaKind.DEEP_ROUGH, "rough", AreaKind.ROUGH);
 
     private SurveyLine() {}
 
@@ -76,6 +82,7 @@ final class SurveyLine {
             case "rules" -> SurveyCourse.withNotes(course, hole, n -> n.withLocalRules(rules(value)));
             case "skyline" -> SurveyCourse.withNotes(course, hole, n -> skyline(course, n, value));
             case "drop" -> SurveyCourse.withNotes(course, hole, n -> n.withDropZone(place(course, value)));
+            case "temporary" -> SurveyCourse.withNotes(course, hole, n -> n.withTemporaryGreen(place(course, value)));
             default -> throw unclear(hole + " " + what + " " + value);
         };
     }
@@ -152,7 +159,11 @@ final class SurveyLine {
     }
 
     private static Course lost(Course course, String[] words) {
-        return SurveyCourse.withNotFoundChance(course, words[1], Double.parseDouble(words[2].replace("%", "")) / 100);
+        double chance = Double.parseDouble(words[2].replace("%", "")) / 100;
+        AreaKind kind = LOST_IN.get(words[1].toLowerCase(Locale.ROOT));
+        return kind == null
+                ? SurveyCourse.withNotFoundChance(course, words[1], chance)
+                : SurveyCourse.withNotFoundChance(course, kind, chance);
     }
 
     private static double feet(String word) {

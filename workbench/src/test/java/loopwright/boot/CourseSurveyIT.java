@@ -90,7 +90,9 @@ class CourseSurveyIT {
                 "--set",
                 "1 skyline 50.01 10.0 a red chimney",
                 "--set",
-                "1 drop 50.002 10.0001");
+                "1 drop 50.002 10.0001",
+                "--set",
+                "1 temporary 50.0021 10.0001");
         assertThat(code).as(complained.toString()).isZero();
         Area pot = area("pot");
         assertThat(pot.survey().depthMetres()).hasValue(4 * 0.3048);
@@ -102,11 +104,21 @@ class CourseSurveyIT {
         });
         var notes = written().getHole(1).survey().notes();
         assertThat(notes.localRules())
-                .containsExactly(LocalRule.DROP_INSTEAD_OF_STROKE_AND_DISTANCE, LocalRule.DROP_ZONE);
+                .containsExactly(
+                        LocalRule.DROP_INSTEAD_OF_STROKE_AND_DISTANCE, LocalRule.DROP_ZONE, LocalRule.TEMPORARY_GREEN);
+        assertThat(notes.temporaryGreen()).isPresent();
         assertThat(notes.skylineTargets())
                 .singleElement()
                 .satisfies(t -> assertThat(t.name()).isEqualTo("a red chimney"));
         assertThat(notes.dropZones()).hasSize(1);
+    }
+
+    @Test
+    void theChanceOfALostBallIsSetForAKind() {
+        assertThat(run("course", "survey", map.toString(), "--out", out.toString(), "--set", "lost woods 40"))
+                .isZero();
+        assertThat(area("copse").notFoundChance()).isEqualTo(0.4);
+        assertThat(area("pot").notFoundChance()).isZero();
     }
 
     private Area area(String id) {
@@ -126,6 +138,8 @@ class CourseSurveyIT {
                 "bunker pot deep 1",
                 "bunker pot 400 1",
                 "lost copse 140",
+                "lost woods -3",
+                "1 temporary here",
                 "1 rules mulligan",
                 "1 skyline north 10 x",
                 "1 drop 10 50",

@@ -52,7 +52,7 @@ final class HolePanel {
     private void shot(Shot shot, int number, Detail detail) {
         say(number + "  " + shot.club(), 13, Face.BOLD, Ink.DO_THIS, 0);
         if (!shot.landmark().isEmpty()) {
-            say("at " + shot.landmark(), 10.5, Face.REGULAR, Ink.LINE, 0);
+            say((shot.landmark().startsWith("blind") ? "" : "at ") + shot.landmark(), 10.5, Face.REGULAR, Ink.LINE, 0);
         }
         say(
                 "start line " + Wording.bearing(shot.from().bearingTo(shot.aim())) + ", cross at "

@@ -33,8 +33,10 @@ public final class OsmCourseFiles implements CourseFiles {
         Optional<MapElement> own = CourseReader.findRoot(data);
         if (own.isPresent()) {
             Course course = CourseReader.read(file.toString(), data, own.get()).course();
+            int unsurveyed = (int)
+                    course.holes().stream().filter(h -> !h.survey().complete()).count();
             return List.of(new CourseListing(
-                    1, course.name(), own.get().id(), course.holes().size()));
+                    1, course.name(), own.get().id(), course.holes().size(), unsurveyed));
         }
         List<CourseListing> out = new ArrayList<>();
         for (CourseLoop loop : loops(data)) {
@@ -42,6 +44,7 @@ public final class OsmCourseFiles implements CourseFiles {
                     out.size() + 1,
                     loop.name(),
                     loop.candidate().element(),
+                    loop.holes().size(),
                     loop.holes().size()));
         }
         return out;

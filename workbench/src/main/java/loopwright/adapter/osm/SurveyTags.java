@@ -29,6 +29,7 @@ final class SurveyTags {
     static final String LOCAL_RULES = OwnKeys.PREFIX + "local_rules";
     static final String SKYLINE = OwnKeys.PREFIX + "skyline";
     static final String DROP_ZONES = OwnKeys.PREFIX + "drop_zones";
+    static final String TEMPORARY_GREEN = OwnKeys.PREFIX + "temporary_green";
     static final String DEPTH = OwnKeys.PREFIX + "depth_m";
     static final String LIP = OwnKeys.PREFIX + "lip_m";
     static final String TREE_HEIGHT = OwnKeys.PREFIX + "tree_height_m";
@@ -73,6 +74,7 @@ final class SurveyTags {
             properties.put(
                     DROP_ZONES, notes.dropZones().stream().map(this::position).toList());
         }
+        notes.temporaryGreen().ifPresent(p -> properties.put(TEMPORARY_GREEN, position(p)));
     }
 
     private static void addIf(boolean tick, String word, List<String> ticks) {
@@ -124,7 +126,8 @@ final class SurveyTags {
         for (JsonNode item : list(hole.get(DROP_ZONES))) {
             zones.add(place(item, DROP_ZONES));
         }
-        return new HoleNotes(skyline, rules, zones);
+        Optional<Place> temporary = hole.find(TEMPORARY_GREEN).map(at -> place(list(at), TEMPORARY_GREEN));
+        return new HoleNotes(skyline, rules, zones, temporary);
     }
 
     AreaSurvey readArea(MapElement area) {

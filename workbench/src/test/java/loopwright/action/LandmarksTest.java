@@ -1,0 +1,129 @@
+package loopwright.action;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import loopwright.course.Area;
+import loopwright.course.AreaKind;
+import loopwright.course.Course;
+import loopwright.course.CourseMap;
+import loopwright.course.Hole;
+import loopwright.course.HoleNotes;
+import loopwright.course.HoleSurvey;
+import loopwright.course.SkylineTarget;
+import loopwright.course.TeePlace;
+import loopwright.course.TeeSet;
+import loopwright.geo.LatLon;
+import loopwright.geo.Line;
+import loopwright.geo.Place;
+import loopwright.geo.Region;
+import loopwright.ground.HeightField;
+import org.junit.jupiter.api.Test;
+
+/** A hole of 400 m to the north; shots are aimed at a place 200 m ahead. */
+class LandmarksTest {
+    private static final Place TEE = new Place(0, 0);
+    private static final Place AIM = new Place(0, 200);
+
+    /** Level but for a ridge 6 m high across the line at 100 m. */
+    private static HeightField ridge() {
+        float[] heights = new float[2 * 61];
+        heights[2 * 20] = 6;
+        heights[2 * 20 + 1] = 6;
+        // two columns 100 m apart, rows 10 m apart from y = -100: row 20 is y = 100
+        return new HeightField(2, 61, heights, new HeightField.Grid(0.5, 0.01, 0, 10, 0, 0.1));
+    }
+
+    private static Landmarks landmarks(List<Area> areas, Optional<HeightField> heights, SkylineTarget... skyline) {
+        HoleNotes notes = HoleNotes.NOTHING;
+        for (SkylineTarget t : skyline) {
+            notes = notes.withSkylineTarget(t);
+        }
+        Place end = new Place(0, 400);
+        Hole hole = new Hole(
+                1,
+                4,
+                "tag",
+                OptionalInt.empty(),
+                new Line(List.of(TEE, end)),
+                Region.circle(end, 10),
+                false,
+                end,
+                HoleSurvey.NOTHING.withNotes(notes));
+        TeeSet tees = new TeeSet("back", 0, Map.of(1, new TeePlace(TEE, Optional.empty())));
+        Course course = new Course(
+                "test", new LatLon(50, 10), Optional.empty(), true, areas, List.of(), List.of(hole), List.of(tees));
+        Course placed = heights.map(course::withHeights).orElse(course);
+        return new Landmarks(new CourseMap(placed, hole));
+    }
+
+    private static Area area(AreaKind kind, double minX, double minY, double maxX, double maxY) {
+        return Area.of(
+                kind.name(),
+                kind,
+                Region.of(List.of(
+                        new Place(minX, minY), new Place(maxX, minY), new Place(maxX, maxY), new Place(minX, maxY))));
+    }
+
+    @Test
+    void overOpenGroundTheAimIsSeenAndTheFlagIsTheLine() {
+        Landmarks.Line line = landmarks(List.of(), Optional.empty()).line(TEE, AIM, 0);
+        assertThat(line.blind()).isFalse();
+        assertThat(line.words()).isEqualTo("the hole");
+    }
+
+    @Test
+    void overARidgeTheLineIsOverTheRiseThatHidesIt() {
+        Landmarks.Line line = landmarks(List.of(), Optional.of(ridge())).line(TEE, AIM, 0);
+        assertThat(line.blind()).isTrue();
+        // the ridge starts to rise at 90 m and meets the line of sight some metres short of its top: 98 to 109 yd
+        assertThat(line.words()).matches("over the rise (9[89]|10\\d) yd ahead, bearing 000");
+    }
+
+    @Test
+    void aSkylineTargetOnTheLineIsTheLine() {
+        Landmarks.Line line = landmarks(
+                        List.of(), Optional.of(ridge()), new SkylineTarget("the red chimney", new Place(10, 900)))
+                .line(TEE, AIM, 0);
+        assertThat(line.blind()).isTrue();
+        assertThat(line.words()).isEqualTo("the red chimney");
+    }
+
+    @Test
+    void aSkylineTargetBesideTheLineIsSaidWithTheAngle() {
+        // 900 m on and 79 m to the right: 5 degrees
+        Landmarks.Line line = landmarks(
+                        List.of(), Optional.of(ridge()), new SkylineTarget("the red chimney", new Place(79, 900)))
+                .line(TEE, AIM, 0);
+        assertThat(line.words()).isEqualTo("5 degrees left of the red chimney");
+    }
+
+    @Test
+    void woodsAcrossTheLineHideTheAim() {
+        Landmarks.Line line = landmarks(List.of(area(AreaKind.WOODS, -50, 60, 50, 80)), Optional.empty())
+                .line(TEE, new Place(0, 90), 0);
+        // from eyes at 1.6 m to hips at 1 m one sees under branches that begin at 2 m
+        assertThat(line.blind()).isFalse();
+        Area hedge = area(AreaKind.WOODS, -50, 60, 50, 80);
+        hedge = hedge.withSurvey(hedge.survey().withTrees(new loopwright.course.TreeCover(8, 0)));
+        line = landmarks(List.of(hedge), Optional.empty()).line(TEE, new Place(0, 90), 0);
+        assertThat(line.blind()).isTrue();
+        assertThat(line.words()).matches("over the trees 6[567] yd ahead, bearing 000");
+    }
+
+    @Test
+    void aBunkerBehindTheRidgeIsNoLandmark() {
+        Area bunker = area(AreaKind.BUNKER, -4, 220, 3, 226);
+        assertThat(landmarks(List.of(bunker), Optional.empty())
+                        .line(TEE, new Place(2.4, 200), 0)
+                        .words())
+                .isIn("right edge of the left bunker", "the hole");
+        assertThat(landmarks(List.of(bunker), Optional.of(ridge()))
+                        .line(TEE, AIM, 0)
+                        .words())
+                .doesNotContain("bunker");
+    }
+}
