@@ -47,6 +47,34 @@ public final class LaunchGrid {
         return launches[c * DIRECTIONS + d];
     }
 
+    /**
+     * About the launch of a carry and direction, straight between the nodes' launches and held at the edges: it finishes
+     * within some 2 % of them in still standard air, near enough to ask what a day changes.
+     */
+    Launch near(double carryMetres, double directionRadians) {
+        double x = Math.min(Math.max(carryMetres / carryStepMetres - 1, 0), CARRIES - 1);
+        double widest = Math.toRadians(WIDEST_DEGREES);
+        double turn = Math.min(Math.max(directionRadians, -widest), widest) + widest;
+        double y = turn / Math.toRadians(DIRECTION_STEP_DEGREES);
+        int c = Math.min((int) x, CARRIES - 2);
+        int d = Math.min((int) y, DIRECTIONS - 2);
+        return between(between(at(c, d), at(c, d + 1), y - d), between(at(c + 1, d), at(c + 1, d + 1), y - d), x - c);
+    }
+
+    private static Launch between(Launch a, Launch b, double share) {
+        return new Launch(
+                a.speedMetresPerSecond() + share * (b.speedMetresPerSecond() - a.speedMetresPerSecond()),
+                a.launchRadians() + share * (b.launchRadians() - a.launchRadians()),
+                a.startRadians() + share * (b.startRadians() - a.startRadians()),
+                a.spinRadiansPerSecond() + share * (b.spinRadiansPerSecond() - a.spinRadiansPerSecond()),
+                a.axisRadians() + share * (b.axisRadians() - a.axisRadians()));
+    }
+
+    /** Share of the shortest node's values that a carry shorter than it has. */
+    double smallShare(double carryMetres) {
+        return Math.min(1, carryMetres / carryStepMetres);
+    }
+
     /** The launch of the swing's usual carry, straight. */
     public Launch usual() {
         return at(9, DIRECTIONS / 2);

@@ -11,13 +11,12 @@ package loopwright.flight;
  * #LARGEST_ERROR_METRES} in winds up to 10 m/s ({@code ResponseSurfaceTest}).
  *
  * <p>Gusts: the same flown once more in a wind stronger by one standard deviation gives the shift per deviation along
- * the wind; across it the wind turns, by {@value #ACROSS_SHARE} of the deviation (assumed).
+ * the wind; across it the wind turns, by a share of the deviation (see {@link Wind}).
  */
 public final class ResponseSurface {
     public static final double LARGEST_ERROR_METRES = 0.5;
 
     static final int BEARINGS = 16;
-    static final double ACROSS_SHARE = 0.75;
 
     private static final int CARRIES = LaunchGrid.CARRIES;
     private static final int DIRECTIONS = LaunchGrid.DIRECTIONS;
@@ -39,8 +38,9 @@ public final class ResponseSurface {
         }
         double speed = wind.speedMetresPerSecond();
         tables = around(balls, day.air(), ground, speed);
-        boolean gusts = wind.gustSdMetresPerSecond() > 0 && !wind.isStill();
-        gustTables = gusts ? around(balls, day.air(), ground, speed + wind.gustSdMetresPerSecond()) : new float[0][];
+        gustTables = wind.isGusty()
+                ? around(balls, day.air(), ground, speed + wind.gustSdMetresPerSecond())
+                : new float[0][];
     }
 
     /** One table per bearing; those with the wind from the left mirror those with it from the right. */
@@ -105,7 +105,8 @@ public final class ResponseSurface {
         }
         float[] stronger = slice(gustTables, relative);
         // across the wind: turned by the angle one deviation makes, at most a quarter turn
-        double turn = Math.min(Math.PI / 2, ACROSS_SHARE * wind.gustSdMetresPerSecond() / wind.speedMetresPerSecond());
+        double turn =
+                Math.min(Math.PI / 2, Wind.ACROSS_SHARE * wind.gustSdMetresPerSecond() / wind.speedMetresPerSecond());
         float[] turned = slice(tables, relative + turn);
         return new StrikeTable(carryStep, here, less(stronger, here), less(turned, here));
     }

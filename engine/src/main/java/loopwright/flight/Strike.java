@@ -21,12 +21,10 @@ public final class Strike {
     /** The same on a level green of the day's speed; negative: it comes back. */
     public double greenRunMetres;
 
-    /**
-     * Moves the landing to ground higher (or, negative, lower) than where the ball was struck, along the descent: exact
-     * to first order in the height.
-     */
+    /** Moves the landing to ground higher (or, negative, lower) than where the ball was struck: see {@link Descent}. */
     public void shiftToHeight(double riseMetres) {
-        double back = riseMetres / Math.tan(Math.max(descentRadians, 0.1));
+        double bend = Descent.bend(landingSpeed, descentRadians);
+        double back = Descent.backMetres(riseMetres, Descent.steepness(descentRadians), bend);
         forwardMetres -= back * Math.cos(headingRadians);
         rightMetres -= back * Math.sin(headingRadians);
     }

@@ -17,6 +17,9 @@ public record Wind(double speedMetresPerSecond, double fromBearingRadians, doubl
      */
     private static final double GUST_PEAK_FACTOR = 3;
 
+    /** Deviation of a gust across the mean wind as a share of that along it: assumed. */
+    static final double ACROSS_SHARE = 0.75;
+
     public Wind {
         if (!(speedMetresPerSecond >= 0 && speedMetresPerSecond <= 40)) {
             throw new IllegalArgumentException("wind speed lies between 0 and 40 m/s, not " + speedMetresPerSecond);
@@ -47,5 +50,27 @@ public record Wind(double speedMetresPerSecond, double fromBearingRadians, doubl
     public Breeze along(double shotBearingRadians) {
         double angle = fromBearingRadians - shotBearingRadians;
         return new Breeze(-speedMetresPerSecond * Math.cos(angle), -speedMetresPerSecond * Math.sin(angle));
+    }
+
+    public boolean isGusty() {
+        return gustSdMetresPerSecond > 0 && !isStill();
+    }
+
+    /**
+     * The wind of one shot, gust and all.
+     *
+     * @param gustAlong standard normal draw: stronger by so many deviations
+     * @param gustAcross standard normal draw: from further right by so many deviations, across the wind
+     */
+    public Breeze along(double shotBearingRadians, double gustAlong, double gustAcross) {
+        Breeze mean = along(shotBearingRadians);
+        if (!isGusty()) {
+            return mean;
+        }
+        double angle = fromBearingRadians - shotBearingRadians;
+        double more = gustSdMetresPerSecond * gustAlong;
+        double across = ACROSS_SHARE * gustSdMetresPerSecond * gustAcross;
+        return mean.plus(
+                -more * Math.cos(angle) + across * Math.sin(angle), -more * Math.sin(angle) - across * Math.cos(angle));
     }
 }

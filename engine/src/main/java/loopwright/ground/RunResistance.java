@@ -11,6 +11,12 @@ public final class RunResistance {
     /** Sand and penalty areas keep the ball: any run is spent at once. */
     private static final double KEEPS_THE_BALL = 1000;
 
+    /** A climb of one metre costs as much as 1 / CLIMB metres of level fairway: what a rolling ball gives for it. */
+    public static final double CLIMB = Turf.FAIRWAY_RESISTANCE;
+
+    /** Down a slope that never ends a ball is stopped here: farther than any is known to run (assumed). */
+    public static final double LONGEST_RUN_METRES = 120;
+
     private RunResistance() {}
 
     /** Metres of level fairway used up by one metre of this surface; above 0. */

@@ -1,5 +1,6 @@
 package loopwright.player;
 
+import loopwright.flight.DayChange;
 import loopwright.flight.Strike;
 import loopwright.flight.StrikeTable;
 
@@ -7,11 +8,16 @@ import loopwright.flight.StrikeTable;
 public final class AimedSwing {
     private final StrikeTable solid;
     private final StrikeTable low;
+    private final StrikeTable usualSolid;
+    private final StrikeTable usualLow;
     private final double runFactor;
 
-    AimedSwing(StrikeTable solid, StrikeTable low, double runFactor) {
+    /** The tables of the day for one bearing, and those of still standard air and ordinary ground. */
+    AimedSwing(StrikeTable solid, StrikeTable low, StrikeTable usualSolid, StrikeTable usualLow, double runFactor) {
         this.solid = solid;
         this.low = low;
+        this.usualSolid = usualSolid;
+        this.usualLow = usualLow;
         this.runFactor = runFactor;
     }
 
@@ -41,5 +47,18 @@ public final class AimedSwing {
         double b = DayFlight.RUN_OFFSET_METRES;
         out.fairwayRunMetres = Math.max(0, runFactor * (out.fairwayRunMetres + b) - b);
         out.greenRunMetres = runFactor * (out.greenRunMetres + b) - b;
+    }
+
+    /** Turns a strike of still standard air into what it is on the day, on ground as high as the ball lay. */
+    public void change(Landing strike, double gustAlong, double gustAcross) {
+        Strike day = new Strike();
+        Strike usual = new Strike();
+        double carry = strike.carryMetres;
+        double direction = strike.directionRadians;
+        (strike.low ? low : solid).read(carry, direction, gustAlong, gustAcross, day);
+        (strike.low ? usualLow : usualSolid).read(carry, direction, usual);
+        DayChange change = new DayChange();
+        change.beside(day, usual);
+        strike.change(change);
     }
 }

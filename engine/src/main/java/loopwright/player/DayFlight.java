@@ -4,11 +4,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
+import loopwright.flight.DayChange;
 import loopwright.flight.DayConditions;
 import loopwright.flight.DayGround;
 import loopwright.flight.LaunchGrid;
 import loopwright.flight.LaunchStyle;
 import loopwright.flight.ResponseSurface;
+import loopwright.flight.SingleFlight;
+import loopwright.ground.Rise;
 import loopwright.numerics.Watch;
 
 /**
@@ -17,17 +20,21 @@ import loopwright.numerics.Watch;
  *
  * <p>Launches are {@link TypicalLaunch} unless a measured style is given; the ball speed always follows from the carry.
  * The run is the model's, brought to the player's own gap between carry and total: (run + b) = (model + b) (pattern's
- * run + b) / (model's usual run + b), b = {@value #RUN_OFFSET_METRES} m, which keeps a wedge's run of nearly nothing
+ * run + b) / (model's usual run + b), b = 3 m, which keeps a wedge's run of nearly nothing
  * from dividing by nothing.
  */
 public final class DayFlight {
-    static final double RUN_OFFSET_METRES = 3;
+    static final double RUN_OFFSET_METRES = DayChange.RUN_OFFSET_METRES;
 
     private final DayConditions day;
     private final DayGround ground;
+    private final SingleFlight single;
     private final Map<Swing, Surfaces> swings = new HashMap<>();
 
-    private record Surfaces(ResponseSurface solid, ResponseSurface low, double runFactor) {}
+    /** Of one swing: its launches, what the day makes of them and what still standard air does, by grid and surface. */
+    private record Surfaces(Response solid, Response low, double runFactor) {}
+
+    private record Response(LaunchGrid launches, ResponseSurface day, ResponseSurface usual) {}
 
     public DayFlight(List<Swing> swings, DayConditions day, Watch watch) {
         this(swings, day, Map.of(), watch);
@@ -39,6 +46,7 @@ public final class DayFlight {
     public DayFlight(List<Swing> swings, DayConditions day, Map<Swing, LaunchStyle> measured, Watch watch) {
         this.day = day;
         this.ground = DayGround.of(day);
+        this.single = new SingleFlight(day);
         AtomicInteger done = new AtomicInteger();
         // each swing's surfaces depend on nothing but the swing, so any order of work gives the same bytes
         List<Surfaces> made = swings.parallelStream()
@@ -60,12 +68,42 @@ public final class DayFlight {
 
     /** The swing aimed on a bearing: reads single strikes. Costs a few microseconds; keep it for a whole cloud. */
     public AimedSwing toward(Swing swing, double bearingRadians) {
+        Surfaces surfaces = surfaces(swing);
+        return new AimedSwing(
+                surfaces.solid.day.toward(bearingRadians),
+                surfaces.low.day.toward(bearingRadians),
+                surfaces.solid.usual.toward(0),
+                surfaces.low.usual.toward(0),
+                surfaces.runFactor);
+    }
+
+    /** Flies one strike by itself, down to the ground, and says what the day made of it. */
+    void fly(
+            Swing swing,
+            Landing strike,
+            double bearingRadians,
+            double gustAlong,
+            double gustAcross,
+            Rise rise,
+            DayChange out) {
+        Surfaces surfaces = surfaces(swing);
+        single.fly(
+                (strike.low ? surfaces.low : surfaces.solid).launches,
+                strike.carryMetres,
+                strike.directionRadians,
+                bearingRadians,
+                gustAlong,
+                gustAcross,
+                rise,
+                out);
+    }
+
+    private Surfaces surfaces(Swing swing) {
         Surfaces surfaces = swings.get(swing);
         if (surfaces == null) {
             throw new IllegalArgumentException("no surface was made for " + swing.label());
         }
-        return new AimedSwing(
-                surfaces.solid.toward(bearingRadians), surfaces.low.toward(bearingRadians), surfaces.runFactor);
+        return surfaces;
     }
 
     private Surfaces surfaces(Swing swing, LaunchStyle style) {
@@ -74,6 +112,12 @@ public final class DayFlight {
         LaunchGrid low = new LaunchGrid(TypicalLaunch.low(swing.club()), carry);
         double usualRun = solid.usualRunMetres(DayGround.STANDARD);
         double factor = (swing.pattern().runMetres() + RUN_OFFSET_METRES) / (usualRun + RUN_OFFSET_METRES);
-        return new Surfaces(new ResponseSurface(solid, day, ground), new ResponseSurface(low, day, ground), factor);
+        return new Surfaces(response(solid), response(low), factor);
+    }
+
+    private Response response(LaunchGrid launches) {
+        ResponseSurface usual = new ResponseSurface(launches, DayConditions.STANDARD, DayGround.STANDARD);
+        boolean standard = day.equals(DayConditions.STANDARD);
+        return new Response(launches, standard ? usual : new ResponseSurface(launches, day, ground), usual);
     }
 }

@@ -2,8 +2,11 @@ package loopwright.player;
 
 import java.util.ArrayList;
 import java.util.List;
+import loopwright.flight.DayChange;
+import loopwright.ground.Rise;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Turns random numbers into strikes: the one place where a player's patterns and the effect of the lie become a
@@ -12,6 +15,10 @@ import loopwright.ground.Surface;
  * <p>What the player can do is numbered: the full and partial swings first, in the player's order, then the touch
  * shots, whose length is chosen. A mishit of a swing that stays low runs on by {@link #LOW_RUN_SHARE} of the solid
  * carry. Runs vary by a log-normal factor of mean 1 (assumed).
+ *
+ * <p>Strikes are drawn as they are in still standard air on ordinary level ground; {@link #toward} and {@link #fly} say
+ * what the day makes of them, the one from tables, the other exactly. Touch shots are judged by eye: the player sees
+ * wind, height and ground and means his length for them (assumed).
  */
 public final class StrikeModel {
     /** Run of a low mishit as a share of the solid carry: assumed. */
@@ -25,8 +32,16 @@ public final class StrikeModel {
 
     private final List<Swing> swings;
     private final List<TouchShot> touchShots;
+    private final @Nullable DayFlight day;
 
+    /** The player in still standard air on ordinary, level ground. */
     public StrikeModel(Player player) {
+        this(player, null);
+    }
+
+    /** The player on a day that was flown for his swings. */
+    public StrikeModel(Player player, @Nullable DayFlight day) {
+        this.day = day;
         swings = player.swings();
         List<TouchShot> touch = new ArrayList<>(player.touchShots());
         if (touch.stream().noneMatch(t -> t.kind() == TouchShot.Kind.PUNCH)) {
@@ -87,6 +102,38 @@ public final class StrikeModel {
                 : LieTable.onSwing(surface, situation, swing(shot).pattern().carryMetres());
     }
 
+    /** The shot as the day flies it for an aim, from tables; null where the day changes nothing. */
+    public @Nullable AimedSwing toward(int shot, double bearingRadians) {
+        return day == null || isTouch(shot) ? null : day.toward(swing(shot), bearingRadians);
+    }
+
+    /** True if what the day does depends on the bearing of the aim. */
+    public boolean isWindy() {
+        return day != null && !day.day().wind().isStill();
+    }
+
+    /** True if every strike takes two draws for its gust. */
+    public boolean isGusty() {
+        return day != null && day.day().wind().isGusty();
+    }
+
+    /**
+     * Flies a strike exactly through the day, down to the ground: the referee's way. Where no day was flown, it is moved
+     * along its descent. Gusts are standard normal draws.
+     */
+    public void fly(int shot, double bearingRadians, double gustAlong, double gustAcross, Rise rise, Landing strike) {
+        if (isTouch(shot)) {
+            return;
+        }
+        if (day == null) {
+            strike.shift(rise);
+        } else {
+            DayChange change = new DayChange();
+            day.fly(swing(shot), strike, bearingRadians, gustAlong, gustAcross, rise, change);
+            strike.change(change);
+        }
+    }
+
     /** Ways in which a shot can go wrong, with the rates of a good lie. */
     public List<Mishit> mishits(int shot) {
         return isTouch(shot) ? touch(shot).mishits() : swing(shot).pattern().mishits();
@@ -137,7 +184,8 @@ public final class StrikeModel {
         double mixed = p.correlation() * z1 + Math.sqrt(1 - p.correlation() * p.correlation()) * z2;
         double direction = p.directionRadians() + p.directionSdRadians() * lie.directionSpread() * mixed;
         double share = Math.max(0, carry / p.carryMetres());
-        set(out, carry, direction, p.runMetres() * lie.run() * share * runFactor(z3), p.apexMetres() * share);
+        double run = p.runMetres() * lie.run() * share * runFactor(z3);
+        out.strike(carry, direction, false, run, p.apexMetres() * share, p.descentRadians());
     }
 
     /** A strike that goes wrong in one way; arguments as {@link #strike}. */
@@ -154,7 +202,7 @@ public final class StrikeModel {
         double carry = lie.carry() * p.carryMetres() * share;
         double run = m.low() ? LOW_RUN_SHARE * p.carryMetres() : p.runMetres() * lie.run() * Math.min(1, share);
         double apex = p.apexMetres() * Math.min(1, share) * (m.low() ? LOW_APEX_SHARE : 1);
-        set(out, carry, p.directionRadians() + turn, run * runFactor(z3), apex);
+        out.strike(carry, p.directionRadians() + turn, m.low(), run * runFactor(z3), apex, p.descentRadians());
     }
 
     private static void touchLanding(
@@ -162,7 +210,8 @@ public final class StrikeModel {
         double total = Math.max(0, totalMetres);
         double run = total * t.runShare();
         double carry = total - run;
-        set(out, carry, direction, run * lie.run() * runFactor(0.3 * z3), apexOf(t.kind()) * carry);
+        double apex = apexOf(t.kind()) * carry;
+        out.strike(carry, direction, false, run * lie.run() * runFactor(0.3 * z3), apex, 0);
     }
 
     /** Height of a touch shot as a share of its carry: assumed. */
@@ -177,13 +226,5 @@ public final class StrikeModel {
 
     private static double runFactor(double z) {
         return Math.exp(RUN_LOG_SD * z - RUN_LOG_SD * RUN_LOG_SD / 2);
-    }
-
-    private static void set(Landing out, double carry, double direction, double run, double apex) {
-        double forward = Math.max(0, carry);
-        out.forwardMetres = forward * Math.cos(direction);
-        out.rightMetres = forward * Math.sin(direction);
-        out.runMetres = run;
-        out.apexMetres = apex;
     }
 }

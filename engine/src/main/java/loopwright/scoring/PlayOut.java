@@ -9,6 +9,8 @@ import loopwright.course.CourseMap;
 import loopwright.course.LocalRule;
 import loopwright.course.TreeCover;
 import loopwright.geo.Place;
+import loopwright.ground.HeightField;
+import loopwright.ground.Rise;
 import loopwright.ground.RunResistance;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
@@ -21,6 +23,7 @@ import loopwright.rules.FairwayDrop;
 import loopwright.rules.Relief;
 import loopwright.strategy.Choice;
 import loopwright.strategy.Policy;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The referee: plays one hole stroke by stroke with continuous positions, exact polygons and fresh random draws, and
@@ -45,6 +48,8 @@ public final class PlayOut {
     private final Policy policy;
     private final Optional<FairwayDrop> fairwayDrop;
     private final boolean preferredLies;
+    /** Of the course, where it has them; else it is level. */
+    private final @Nullable HeightField heights;
 
     public PlayOut(CourseMap map, Place tee, StrikeModel strikes, GreenPlay green, Policy policy) {
         this.map = map;
@@ -54,6 +59,7 @@ public final class PlayOut {
         this.policy = policy;
         fairwayDrop = FairwayDrop.find(map);
         preferredLies = map.hasLocalRule(LocalRule.PREFERRED_LIES);
+        this.heights = map.course().heights().orElse(null);
     }
 
     /** The result of one hole: all strokes, those of them that are penalties, and putts. */
@@ -90,8 +96,7 @@ public final class PlayOut {
             this.random = random;
         }
 
-        HoleScore playOut(
-                Place from, Surface on, Situation in, Choice.@org.jspecify.annotations.Nullable Stroke first) {
+        HoleScore playOut(Place from, Surface on, Situation in, Choice.@Nullable Stroke first) {
             place = from;
             surface = on;
             situation = in;
@@ -126,17 +131,33 @@ public final class PlayOut {
                     random.nextGaussian(),
                     random.nextGaussian(),
                     landing);
-            Place down = place.offset(bearing, landing.forwardMetres, landing.rightMetres);
-            fly(place, down);
+            Place from = place;
+            if (strikes.isGusty()) {
+                strikes.fly(
+                        s.shot(), bearing, random.nextGaussian(), random.nextGaussian(), rise(from, bearing), landing);
+            } else {
+                strikes.fly(s.shot(), bearing, 0, 0, rise(from, bearing), landing);
+            }
+            fly(from, bearing, from.offset(bearing, landing.forwardMetres, landing.rightMetres));
         }
 
-        private void fly(Place from, Place down) {
+        private Rise rise(Place from, double bearing) {
+            return heights == null
+                    ? Rise.LEVEL
+                    : (forward, right) -> heights.riseMetres(from, from.offset(bearing, forward, right));
+        }
+
+        private void fly(Place from, double aim, Place down) {
             double carry = from.distanceTo(down);
-            double line = carry > 0 ? from.bearingTo(down) : 0;
+            double line = carry > 0 ? from.bearingTo(down) : aim;
             double stopped = fallsBack(from, line, carry) ? 0 : firstTree(from, line, carry);
-            boolean hit = stopped < carry;
-            Place ground = hit ? from.along(line, stopped) : down;
-            come(from, line, ground, hit ? 0 : landing.runMetres);
+            if (stopped < carry) {
+                come(from, line, from.along(line, stopped), 0);
+            } else {
+                boolean onGreen = map.surfaceAt(down) == Surface.GREEN;
+                double run = onGreen ? landing.greenRunMetres : landing.runMetres;
+                come(from, aim + landing.headingRadians, down, run);
+            }
         }
 
         /** True if the face of the bunker it lies in stops the ball, which then rolls back to where it lay. */
@@ -176,16 +197,15 @@ public final class PlayOut {
             Place at = ground;
             Surface here = map.surfaceAt(at);
             double left = run;
-            while (left > 0 && !here.isPenaltyArea()) {
-                double cost = RunResistance.of(here) * STEP_METRES;
-                if (cost > left) {
-                    at = at.along(line, left / RunResistance.of(here));
-                    here = map.surfaceAt(at);
-                    break;
-                }
-                left -= cost;
-                at = at.along(line, STEP_METRES);
+            double gone = 0;
+            while (left > 0 && gone < RunResistance.LONGEST_RUN_METRES && !here.isPenaltyArea()) {
+                Place ahead = at.along(line, STEP_METRES);
+                double climb = heights == null ? 0 : heights.riseMetres(at, ahead);
+                double cost = RunResistance.of(here) * STEP_METRES + climb / RunResistance.CLIMB;
+                at = cost > left ? at.along(line, STEP_METRES * left / cost) : ahead;
                 here = map.surfaceAt(at);
+                left -= cost;
+                gone += STEP_METRES;
             }
             if (here == Surface.OUT_OF_BOUNDS) {
                 relieve(from, instead(lastCrossing(at, line, s -> s == Surface.OUT_OF_BOUNDS)));

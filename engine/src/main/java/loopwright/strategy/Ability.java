@@ -8,12 +8,14 @@ public final class Ability {
     private final StrikeModel strikes;
     private final PuttingOdds putting;
     private final CloudLibrary clouds;
+    private final Reach reach;
 
     /** The seed decides all clouds of this player. */
     public Ability(StrikeModel strikes, PuttingOdds putting, long seed) {
         this.strikes = strikes;
         this.putting = putting;
         this.clouds = new CloudLibrary(strikes, seed);
+        this.reach = new Reach(strikes);
     }
 
     private Ability(StrikeModel strikes, PuttingOdds putting, CloudLibrary clouds) {
@@ -33,6 +35,10 @@ public final class Ability {
 
     public PuttingOdds putting() {
         return putting;
+    }
+
+    Reach reach() {
+        return reach;
     }
 
     CloudLibrary clouds() {

@@ -6,7 +6,7 @@ import loopwright.ground.Surface;
 import loopwright.player.StrikeModel;
 
 /**
- * The clouds of one player, made on first use and shared by all holes. Two families that have no draw in common:
+ * The clouds of one player on one day, made on first use and shared by all holes. Two families that have no draw in common:
  * choices are made on one, values are reported on the other.
  */
 final class CloudLibrary {
@@ -17,17 +17,32 @@ final class CloudLibrary {
     private final long seed;
     private final ConcurrentHashMap<Key, Cloud> clouds = new ConcurrentHashMap<>();
 
-    private record Key(int shot, Surface surface, Situation situation, int length, int points, boolean report) {}
+    /** Bearings of the aim for which a windy day is flown; between two of them clouds are read straight. */
+    static final int BEARINGS = 32;
+
+    private record Key(
+            int shot, Surface surface, Situation situation, int length, int bearing, int points, boolean report) {}
 
     CloudLibrary(StrikeModel strikes, long seed) {
         this.strikes = strikes;
         this.seed = seed;
     }
 
-    /** The cloud of a shot from a lie; for touch shots meant to go {@code metres}, rounded to the table's step. */
-    Cloud cloud(int shot, Surface surface, Situation situation, double metres, int points, boolean report) {
+    /** True if the clouds of a shot depend on the bearing of the aim. */
+    boolean turnsWithTheWind(int shot) {
+        return strikes.isWindy() && !strikes.isTouch(shot);
+    }
+
+    /**
+     * The cloud of a shot from a lie.
+     *
+     * @param metres what a touch shot is meant to go, rounded to the table's step
+     * @param bearing of the aim in {@link #BEARINGS}ths of a turn, where it matters, else 0
+     */
+    Cloud cloud(
+            int shot, Surface surface, Situation situation, double metres, int bearing, int points, boolean report) {
         int length = strikes.isTouch(shot) ? lengthStep(shot, metres) : 0;
-        return clouds.computeIfAbsent(new Key(shot, surface, situation, length, points, report), this::make);
+        return clouds.computeIfAbsent(new Key(shot, surface, situation, length, bearing, points, report), this::make);
     }
 
     private int lengthStep(int shot, double metres) {
@@ -38,12 +53,12 @@ final class CloudLibrary {
         long own = seed * 0x9E3779B97F4A7C15L
                 + (((k.shot * 31L + k.surface.ordinal()) * 31 + k.situation.ordinal()) * 1009 + k.length) * 2
                 + (k.report ? 1 : 0);
-        return Cloud.of(
+        Cloud.Recipe recipe = new Cloud.Recipe(
                 strikes,
                 k.shot,
                 k.length * TOUCH_STEP_METRES,
                 strikes.lie(k.shot, k.surface, k.situation),
-                k.points,
-                own);
+                strikes.toward(k.shot, 2 * Math.PI * k.bearing / BEARINGS));
+        return Cloud.of(recipe, k.points, own);
     }
 }

@@ -1,6 +1,8 @@
 package loopwright.strategy;
 
+import loopwright.flight.Descent;
 import loopwright.ground.Surface;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Computes what one shot from one spot leads to, and what that is worth. A workspace: one per thread, reused for many
@@ -16,11 +18,16 @@ final class Evaluator {
     /** A shot that comes back to the same spot nearly always leads nowhere. */
     private static final double HOPELESS = 0.999;
 
+    /** Landings are moved to the ground's height so often; the second step feels the slope that the first met. */
+    private static final int RISE_STEPS = 2;
+
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     private final HoleProblem problem;
     private final HoleRaster raster;
     private final int cells;
+    private final CloudReader reader;
+    private final @Nullable GroundHeights heights;
     /** Outcomes of the stroke last played, the first {@link #size} of each array. */
     int[] code = new int[64];
 
@@ -29,6 +36,9 @@ final class Evaluator {
     private double sin;
     private double cos;
     private double sectorOfAim;
+    /** Height of the ground at the spot, metres. */
+    private double spotHeight;
+
     private double[] reliefCost = new double[64];
     private double[] reliefWeight = new double[64];
 
@@ -36,12 +46,15 @@ final class Evaluator {
         this.problem = problem;
         raster = problem.raster;
         cells = raster.restCells();
+        reader = new CloudReader(problem.ability.clouds());
+        heights = problem.heights;
     }
 
     /** Finds the outcomes of a stroke on the clouds for choosing; they stay in {@link #code} and {@link #weight}. */
     void play(Spot spot, Option o, int points) {
-        Cloud cloud = cloud(spot, o, points, false);
         aim(spot, o);
+        Cloud cloud = cloud(spot, o, points, false);
+        reader.read(0, cloud.size);
         size = 0;
         for (int k = 0; k + 1 < cloud.strata.length; k++) {
             for (int i = cloud.strata[k]; i < cloud.strata[k + 1]; i++) {
@@ -55,8 +68,8 @@ final class Evaluator {
      * beginning at a place that {@code variant} selects, so that different spots see different points.
      */
     void report(Spot spot, Option o, int points, int variant) {
-        Cloud cloud = cloud(spot, o, Math.max(points, problem.settings.reportPoints()), true);
         aim(spot, o);
+        Cloud cloud = cloud(spot, o, Math.max(points, problem.settings.reportPoints()), true);
         size = 0;
         double share = Math.min(1, (double) points / cloud.size);
         double start = variant * GOLDEN - Math.floor(variant * GOLDEN);
@@ -67,6 +80,7 @@ final class Evaluator {
             int from = (int) (start * count);
             for (int j = 0; j < take; j++) {
                 int i = first + (from + j) % count;
+                reader.read(i, i + 1);
                 add(spot, cloud, i, cloud.weight[k] * count / take);
             }
         }
@@ -74,8 +88,8 @@ final class Evaluator {
 
     private Cloud cloud(Spot spot, Option o, int points, boolean report) {
         double metres = Math.hypot(o.column() - spot.column(), o.row() - spot.row()) * HoleRaster.CELL_METRES;
-        Cloud cloud =
-                problem.ability.clouds().cloud(o.shot(), spot.surface(), spot.situation(), metres, points, report);
+        double turns = sectorOfAim / TreeFan.SECTORS;
+        Cloud cloud = reader.open(o.shot(), spot.surface(), spot.situation(), metres, turns, points, report);
         int most = 2 * cloud.size; // a ball that may be lost counts twice
         if (code.length < most) {
             code = new int[most];
@@ -93,21 +107,23 @@ final class Evaluator {
         sin = length > 0 ? east / length : 0;
         cos = length > 0 ? north / length : 1;
         sectorOfAim = Math.atan2(sin, cos) * TreeFan.SECTORS_PER_RADIAN + 2 * TreeFan.SECTORS;
+        spotHeight = heights == null ? 0 : heights.metres(spot.column(), spot.row());
     }
 
     private void add(Spot spot, Cloud cloud, int i, double pointWeight) {
-        int sector = (int) (sectorOfAim + cloud.turn[i]) % TreeFan.SECTORS;
+        int sector = sector(cloud.turn[i]);
         float carry = cloud.carry[i];
         float flown = spot.trees().flown(sector, carry, cloud.apexMetres[i], cloud.patience[i]);
-        double share = flown < carry ? flown / carry : 1;
         double east = cloud.forward[i] * sin + cloud.right[i] * cos;
         double north = cloud.forward[i] * cos - cloud.right[i] * sin;
-        double column = spot.column() + east * share;
-        double row = spot.row() + north * share;
-        double run = flown < carry ? 0 : cloud.run[i];
-        code[size] = carry > 0
-                ? problem.ground.code(column, row, run, east / carry, north / carry, sector)
-                : raster.restCell(column, row);
+        if (flown < carry) {
+            double x = spot.column() + east * flown / carry;
+            double y = spot.row() + north * flown / carry;
+            code[size] = problem.ground.code(x, y, 0, 0, east / carry, north / carry, sector);
+        } else {
+            sector = sector(cloud.headTurn[i]);
+            code[size] = landed(cloud, i, spot.column() + east, spot.row() + north, sector);
+        }
         weight[size++] = pointWeight;
         if (problem.relief.dropsByTheFairway()) {
             splitByLocalRule(sector);
@@ -128,6 +144,28 @@ final class Evaluator {
             code[size] = cells + problem.relief.lost(cell);
             weight[size++] = lost;
         }
+    }
+
+    /** The sector of a direction relative to the aim. */
+    private int sector(float turn) {
+        return (int) (sectorOfAim + turn) % TreeFan.SECTORS;
+    }
+
+    /** Outcome of a ball that comes down here, or short of here where the ground lies higher than the spot. */
+    private int landed(Cloud cloud, int i, double column, double row, int sector) {
+        double east = cloud.headForward[i] * sin + cloud.headRight[i] * cos;
+        double north = cloud.headForward[i] * cos - cloud.headRight[i] * sin;
+        double x = column;
+        double y = row;
+        if (heights != null && cloud.steepness[i] > 0) {
+            for (int step = 0; step < RISE_STEPS; step++) {
+                double rise = heights.metres(x, y) - spotHeight;
+                double back = Descent.backMetres(rise, cloud.steepness[i], cloud.bend[i]) / HoleRaster.CELL_METRES;
+                x = column - east * back;
+                y = row - north * back;
+            }
+        }
+        return problem.ground.code(x, y, cloud.run[i], cloud.greenRun[i], east, north, sector);
     }
 
     /** Expected strokes to hole out under the stroke last played, if it is chosen here each time; v0 is a start. */

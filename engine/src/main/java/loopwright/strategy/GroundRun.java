@@ -2,20 +2,29 @@ package loopwright.strategy;
 
 import loopwright.ground.RunResistance;
 import loopwright.ground.Surface;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where a ball comes to rest that has landed on a hole's raster: it runs along its line of flight, each surface using up
- * its resistance, in steps as long as the surface surely stays the same. The answer is an outcome code: the cell
+ * its resistance, in steps as long as the surface surely stays the same. Where heights are known a climb costs and a
+ * fall gives back, and steps are short. The answer is an outcome code: the cell
  * of rest, or {@code restCells() + r} for the r-th crossing into a penalty area.
  */
 final class GroundRun {
     private static final double SHORTEST_STEP = 1;
+    /** Length of a step where the ground's slope counts, cells. */
+    private static final double SLOPE_STEP = 3;
+
+    private static final double LONGEST_RUN = RunResistance.LONGEST_RUN_METRES / HoleRaster.CELL_METRES;
 
     private final HoleRaster raster;
     private final ReliefField relief;
     private final double[] resistance = new double[Surface.values().length];
 
-    GroundRun(HoleRaster raster, ReliefField relief) {
+    private final @Nullable GroundHeights heights;
+
+    GroundRun(HoleRaster raster, ReliefField relief, @Nullable GroundHeights heights) {
+        this.heights = heights;
         this.raster = raster;
         this.relief = relief;
         for (Surface s : Surface.values()) {
@@ -24,18 +33,35 @@ final class GroundRun {
     }
 
     /**
-     * Outcome code of a ball landing at a place (cell coordinates) with a run in cells of level fairway.
+     * Outcome code of a ball landing at a place (cell coordinates).
      *
-     * @param east direction of flight, eastward part of a unit vector
+     * @param run in cells of level fairway, where it does not land on the green
+     * @param greenRun in cells of level green, where it does
+     * @param east direction of travel, eastward part of a unit vector
      * @param north northward part
      * @param sector the same direction as a sector of {@link TreeFan}
      */
-    int code(double column, double row, double run, double east, double north, int sector) {
+    int code(double column, double row, double run, double greenRun, double east, double north, int sector) {
+        int landed = raster.cell(column, row);
+        boolean onGreen = HoleRaster.Ground.surfaceIndex(raster.ground(landed)) == Surface.GREEN.ordinal();
+        double left = onGreen ? greenRun : run;
+        return heights == null
+                ? level(column, row, left, east, north, sector)
+                : sloping(heights, column, row, left, east, north, sector);
+    }
+
+    private int outcome(double x, double y, int sector) {
+        int cell = raster.cell(x, y);
+        return raster.isPenaltyArea(cell)
+                ? raster.restCells() + relief.crossing(cell, sector)
+                : raster.restCell(x, y);
+    }
+
+    private int level(double column, double row, double run, double east, double north, int sector) {
         double x = column;
         double y = row;
         double left = run;
-        int cell = raster.cell(x, y);
-        short ground = raster.ground(cell);
+        short ground = raster.ground(raster.cell(x, y));
         while (left > 0 && !HoleRaster.Ground.isPenaltyArea(ground)) {
             double cost = resistance[HoleRaster.Ground.surfaceIndex(ground)];
             double step = Math.max(SHORTEST_STEP, HoleRaster.Ground.sameSurfaceDistance(ground) - 1);
@@ -46,11 +72,35 @@ final class GroundRun {
             left = last ? 0 : left - cost * step;
             x += east * step;
             y += north * step;
-            cell = raster.cell(x, y);
-            ground = raster.ground(cell);
+            ground = raster.ground(raster.cell(x, y));
         }
-        return HoleRaster.Ground.isPenaltyArea(ground)
-                ? raster.restCells() + relief.crossing(cell, sector)
-                : raster.restCell(x, y);
+        return outcome(x, y, sector);
+    }
+
+    private int sloping(
+            GroundHeights heights, double column, double row, double run, double east, double north, int sector) {
+        double x = column;
+        double y = row;
+        double left = run;
+        double gone = 0;
+        short ground = raster.ground(raster.cell(x, y));
+        double height = heights.metres(x, y);
+        while (left > 0 && gone < LONGEST_RUN && !HoleRaster.Ground.isPenaltyArea(ground)) {
+            int same = HoleRaster.Ground.sameSurfaceDistance(ground) - 1;
+            double step = Math.max(SHORTEST_STEP, Math.min(SLOPE_STEP, same));
+            double ahead = heights.metres(x + east * step, y + north * step);
+            double climb = (ahead - height) / HoleRaster.CELL_METRES / RunResistance.CLIMB;
+            double cost = resistance[HoleRaster.Ground.surfaceIndex(ground)] * step + climb;
+            if (cost >= left) {
+                step *= left / cost;
+            }
+            left -= cost;
+            gone += step;
+            x += east * step;
+            y += north * step;
+            height = ahead;
+            ground = raster.ground(raster.cell(x, y));
+        }
+        return outcome(x, y, sector);
     }
 }

@@ -12,7 +12,8 @@ import loopwright.player.TouchShot;
 
 /**
  * The player as he plays without a plan: his longest club off the tee unless the hole is a par 3, else the club whose
- * length fits the distance best, aimed at the hole, or along the hole where it bends. Out of the woods, and where none
+ * length on the day fits the distance best, aimed at the hole, or along the hole where it bends, with what the wind
+ * takes held against (assumed: he feels the day as it is). Out of the woods, and where none
  * of this can be played, he does what the plan does.
  */
 public final class HabitPlay {
@@ -72,7 +73,7 @@ public final class HabitPlay {
                         .max(Comparator.comparingDouble(strikes::lengthMetres))
                         .orElseThrow()
                 : swings.stream()
-                        .min(Comparator.comparingDouble(s -> Math.abs(strikes.lengthMetres(s) - toHole)))
+                        .min(Comparator.comparingDouble(s -> Math.abs(length(s, ball) - toHole)))
                         .orElseThrow();
         return aimed(spot, ball, shot, toHole);
     }
@@ -92,10 +93,17 @@ public final class HabitPlay {
     }
 
     private Option aimed(Spot spot, Place ball, int shot, double toHole) {
-        double length = strikes.lengthMetres(shot);
+        double length = length(shot, ball);
         Place ahead = length >= toHole - 20 ? problem.hole() : problem.line.placeAt(problem.line.along(ball) + length);
         double east = ahead.x() - ball.x();
         double north = ahead.y() - ball.y();
-        return new OptionSpace(problem).swing(shot, spot, Math.atan2(east, north));
+        OptionSpace space = new OptionSpace(problem);
+        return space.swing(shot, spot, space.held(shot, Math.atan2(east, north)));
+    }
+
+    /** Of the usual swing towards the hole on the day; a yard less for every yard uphill (common practice, no source). */
+    private double length(int shot, Place ball) {
+        double rise = problem.map.course().riseMetres(ball, problem.hole());
+        return problem.ability.reach().metres(shot, ball.bearingTo(problem.hole())) - rise;
     }
 }

@@ -8,6 +8,7 @@ import loopwright.geo.Place;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
 import loopwright.player.FlightShape;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The outcome model of one hole for one player on one day: what can happen from any spot with any shot and aim. All
@@ -25,6 +26,8 @@ public final class HoleProblem {
     final HoleRaster raster;
     final ReliefField relief;
     final GroundRun ground;
+    /** Where the course has heights; else it is level. */
+    final @Nullable GroundHeights heights;
 
     public HoleProblem(CourseMap map, Place tee, Ability ability, SolverSettings settings, ShotRules rules) {
         this.map = map;
@@ -35,7 +38,8 @@ public final class HoleProblem {
         Box extent = Box.around(line.places()).union(map.hole().green().box()).grown(MARGIN_METRES);
         raster = new HoleRaster(map, extent);
         relief = new ReliefField(map, raster);
-        ground = new GroundRun(raster, relief);
+        heights = map.course().heights().map(h -> new GroundHeights(raster, h)).orElse(null);
+        ground = new GroundRun(raster, relief, heights);
     }
 
     public CourseMap map() {

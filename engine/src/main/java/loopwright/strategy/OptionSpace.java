@@ -42,13 +42,13 @@ final class OptionSpace {
         holeRow = problem.raster.row(problem.hole());
         double longest = 0;
         for (int s = 0; s < strikes.shots(); s++) {
-            longest = Math.max(longest, lengthCells(s));
+            longest = Math.max(longest, strikes.lengthMetres(s) / HoleRaster.CELL_METRES);
         }
         longestCells = longest;
     }
 
-    private double lengthCells(int shot) {
-        return strikes.lengthMetres(shot) / HoleRaster.CELL_METRES;
+    private double lengthCells(int shot, double bearing) {
+        return problem.ability.reach().metres(shot, bearing) / HoleRaster.CELL_METRES;
     }
 
     /** True if the lie and the coach let the shot be played. */
@@ -84,13 +84,13 @@ final class OptionSpace {
     }
 
     private void addSwing(List<Option> out, int shot, Spot spot, double stepCells) {
-        double length = lengthCells(shot);
+        double direct = Math.atan2(holeColumn - spot.column(), holeRow - spot.row());
+        double length = lengthCells(shot, direct);
         double toHole = Math.hypot(holeColumn - spot.column(), holeRow - spot.row());
         boolean tooShort = length < SHORTEST_SHARE * Math.min(toHole, longestCells);
         if (length > toHole + PAST_CELLS || (tooShort && problem.rules.fromTee().isEmpty())) {
             return;
         }
-        double direct = Math.atan2(holeColumn - spot.column(), holeRow - spot.row());
         double along = alongTheHole(spot, length, direct);
         double fan = spot.surface() == Surface.WOODS ? WOODS_FAN : FAN;
         double low = Math.min(direct, along) - fan;
@@ -99,13 +99,18 @@ final class OptionSpace {
         for (double bearing = low; bearing <= high; bearing += step) {
             out.add(swing(shot, spot, bearing));
         }
-        out.add(swing(shot, spot, direct));
-        out.add(swing(shot, spot, along));
+        out.add(swing(shot, spot, held(shot, direct)));
+        out.add(swing(shot, spot, held(shot, along)));
+    }
+
+    /** Where to aim so that the wind brings the ball to a bearing. */
+    double held(int shot, double bearing) {
+        return bearing - problem.ability.reach().driftRadians(shot, bearing);
     }
 
     /** A swing in a direction; its target is where the shot would finish. */
     Option swing(int shot, Spot spot, double bearing) {
-        double length = lengthCells(shot);
+        double length = lengthCells(shot, bearing);
         return Option.stroke(shot, spot.column() + length * Math.sin(bearing), spot.row() + length * Math.cos(bearing));
     }
 
@@ -194,7 +199,7 @@ final class OptionSpace {
             out.add(touch(o.shot(), spot, length, bearing - side));
             return out;
         }
-        double side = AIM_STEP_CELLS / lengthCells(o.shot());
+        double side = AIM_STEP_CELLS / lengthCells(o.shot(), bearing);
         out.add(swing(o.shot(), spot, bearing + side));
         out.add(swing(o.shot(), spot, bearing - side));
         for (int other = o.shot() - 1; clubs && other <= o.shot() + 1; other += 2) {

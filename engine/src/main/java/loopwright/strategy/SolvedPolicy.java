@@ -85,13 +85,14 @@ final class SolvedPolicy implements Policy {
     private Choice towardsTheHole(Place ball, Surface surface, Situation situation) {
         StrikeModel strikes = problem.ability.strikes();
         double toHole = ball.distanceTo(problem.hole());
+        double bearing = ball.bearingTo(problem.hole());
+        Reach reach = problem.ability.reach();
         int shot = IntStream.range(0, strikes.shots())
                 .filter(s -> strikes.allows(s, surface, situation))
                 .boxed()
-                .min(Comparator.comparingDouble(s -> Math.abs(strikes.lengthMetres(s) - toHole)))
+                .min(Comparator.comparingDouble(s -> Math.abs(reach.metres(s, bearing) - toHole)))
                 .orElseThrow(() -> new IllegalStateException("no shot from " + surface + " " + situation));
-        double length = Math.min(toHole, strikes.lengthMetres(shot));
-        return new Choice.Stroke(shot, ball.along(ball.bearingTo(problem.hole()), length));
+        return new Choice.Stroke(shot, ball.along(bearing, Math.min(toHole, reach.metres(shot, bearing))));
     }
 
     /** The node's target; or, where the ball lies close to it, the place as far away as the node means to play. */

@@ -1,0 +1,123 @@
+package loopwright.player;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Objects;
+import java.util.SplittableRandom;
+import loopwright.flight.Air;
+import loopwright.flight.DayConditions;
+import loopwright.flight.ResponseSurface;
+import loopwright.flight.Wind;
+import loopwright.ground.Firmness;
+import loopwright.ground.Rise;
+import loopwright.numerics.Watch;
+import org.junit.jupiter.api.Test;
+
+/** What a day makes of strikes: by the tables the solver reads, and by the flights of the referee. */
+class DayStrikeTest {
+    private static final Player PLAYER = PlayerPrior.of(85, Player.Hand.RIGHT).player("test");
+    private static final DayConditions GUSTY = new DayConditions(
+            Air.atAltitude(285, 400, 0.7),
+            Wind.gusting(7, 1, 10),
+            Firmness.FIRM,
+            0.9 * DayConditions.ORDINARY_GREEN_RESISTANCE);
+
+    @Test
+    void aStandardDayLeavesEveryStrikeAsItWas() {
+        StrikeModel plain = new StrikeModel(PLAYER);
+        StrikeModel standard = on(DayConditions.STANDARD);
+        forStrikes(plain, (shot, bearing, strike, random) -> {
+            Landing same = copy(strike);
+            AimedSwing aimed = Objects.requireNonNull(standard.toward(shot, bearing));
+            aimed.change(same, 0, 0);
+            assertSame(same, strike);
+            Landing flown = copy(strike);
+            standard.fly(shot, bearing, 0, 0, Rise.LEVEL, flown);
+            assertSame(flown, strike);
+        });
+    }
+
+    private static void assertSame(Landing day, Landing still) {
+        assertThat(day.forwardMetres).isCloseTo(still.forwardMetres, within(1e-9));
+        assertThat(day.rightMetres).isCloseTo(still.rightMetres, within(1e-9));
+        assertThat(day.runMetres).isCloseTo(still.runMetres, within(1e-9));
+        assertThat(day.greenRunMetres).isCloseTo(still.runMetres, within(1e-9));
+        assertThat(day.apexMetres).isCloseTo(still.apexMetres, within(1e-9));
+        assertThat(day.headingRadians).isCloseTo(still.headingRadians, within(1e-9));
+    }
+
+    @Test
+    void tablesAndFlightsOfTheirOwnAgreeInAGustyWind() {
+        double[] runs = new double[2];
+        StrikeModel day = on(GUSTY);
+        forStrikes(day, (shot, bearing, strike, random) -> {
+            double along = random.nextGaussian();
+            double across = random.nextGaussian();
+            Landing read = copy(strike);
+            AimedSwing aimed = Objects.requireNonNull(day.toward(shot, bearing));
+            aimed.change(read, along, across);
+            Landing flown = copy(strike);
+            day.fly(shot, bearing, along, across, Rise.LEVEL, flown);
+            double off = Math.hypot(read.forwardMetres - flown.forwardMetres, read.rightMetres - flown.rightMetres);
+            // gusts are taken as linear: their second order is 1 m for two deviations of 1 m/s on a long drive
+            double linear = 0.25 * (along * along + across * across);
+            assertThat(off).isLessThan(ResponseSurface.LARGEST_ERROR_METRES + linear);
+            runs[0] += read.runMetres;
+            runs[1] += flown.runMetres;
+        });
+        // single runs differ by what a gust does to the landing, which the tables leave out; the mean hardly
+        assertThat(runs[0] / runs[1]).isCloseTo(1, within(0.02));
+    }
+
+    @Test
+    void aBallLandsAtTheHeightOfTheGroundInBothWays() {
+        StrikeModel day = on(DayConditions.STANDARD);
+        for (double slope : new double[] {-0.1, -0.03, 0.03, 0.06}) {
+            Rise hill = (forward, right) -> slope * forward;
+            Landing shifted = new Landing();
+            day.solid(3, 0, LieEffect.NONE, 0, 0, 0, shifted);
+            Objects.requireNonNull(day.toward(3, 0)).change(shifted, 0, 0);
+            Landing flown = copy(shifted);
+            double level = shifted.forwardMetres;
+            shifted.shift(hill);
+            day.fly(3, 0, 0, 0, hill, flown);
+            assertThat(Math.signum(level - flown.forwardMetres)).isEqualTo(Math.signum(slope));
+            // the parabola's 0.4 m for every ten metres of height, as in ResponseSurfaceTest
+            double rise = Math.abs(slope * level);
+            assertThat(shifted.forwardMetres).isCloseTo(flown.forwardMetres, within(0.02 + 0.06 * rise));
+        }
+    }
+
+    private interface Check {
+        void strike(int shot, double bearing, Landing strike, SplittableRandom random);
+    }
+
+    private static void forStrikes(StrikeModel model, Check check) {
+        SplittableRandom random = new SplittableRandom(4);
+        Landing strike = new Landing();
+        for (int i = 0; i < 300; i++) {
+            int shot = random.nextInt(PLAYER.swings().size());
+            model.strike(
+                    shot,
+                    0,
+                    LieEffect.NONE,
+                    random.nextDouble(),
+                    random.nextGaussian(),
+                    random.nextGaussian(),
+                    random.nextGaussian(),
+                    strike);
+            check.strike(shot, 2 * Math.PI * random.nextDouble(), strike, random);
+        }
+    }
+
+    private static Landing copy(Landing l) {
+        Landing out = new Landing();
+        out.strike(l.carryMetres, l.directionRadians, l.low, l.runMetres, l.apexMetres, l.descentRadians);
+        return out;
+    }
+
+    private static StrikeModel on(DayConditions day) {
+        return new StrikeModel(PLAYER, new DayFlight(PLAYER.swings(), day, Watch.NONE));
+    }
+}

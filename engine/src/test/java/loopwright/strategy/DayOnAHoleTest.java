@@ -1,0 +1,128 @@
+package loopwright.strategy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.SplittableRandom;
+import loopwright.course.Course;
+import loopwright.course.CourseMap;
+import loopwright.flight.Air;
+import loopwright.flight.DayConditions;
+import loopwright.flight.Wind;
+import loopwright.geo.Place;
+import loopwright.ground.Firmness;
+import loopwright.ground.HeightField;
+import loopwright.numerics.Watch;
+import loopwright.player.DayFlight;
+import loopwright.player.Player;
+import loopwright.player.PlayerPrior;
+import loopwright.player.StrikeModel;
+import loopwright.putting.GreenSpeed;
+import loopwright.putting.LevelGreenOdds;
+import loopwright.scoring.LevelGreenPlay;
+import loopwright.scoring.PlayOut;
+import org.junit.jupiter.api.Test;
+
+/** A par 3 of 150 m over water in the day's wind and on a hillside. */
+class DayOnAHoleTest {
+    private static final int HOLES = 10_000;
+    /** Solver error allowed on one hole, as in {@link MeanSolverTest}. */
+    private static final double SOLVER_ERROR = 0.01;
+
+    private static final Player PLAYER = PlayerPrior.of(80, Player.Hand.RIGHT).player("test");
+    private static final LevelGreenOdds ODDS = new LevelGreenOdds(PLAYER.putting(), GreenSpeed.ofRollMetres(3));
+    private static final double NORTH = 0;
+
+    @Test
+    void aStandardDayIsPlayedAsWithoutADay() {
+        Course course = TestCourses.parThree();
+        double plain =
+                solve(course, new StrikeModel(PLAYER)).evaluate(Watch.NONE).expected();
+        double standard =
+                solve(course, on(DayConditions.STANDARD)).evaluate(Watch.NONE).expected();
+        assertThat(standard).isCloseTo(plain, within(1e-6)); // floats of the tables
+    }
+
+    @Test
+    void intoTheWindTakesALongerClubThanBeforeIt() {
+        Course course = TestCourses.parThree();
+        StrikeModel into = on(wind(Wind.steady(8, NORTH)));
+        StrikeModel before = on(wind(Wind.steady(8, Math.PI)));
+        MeanSolution against = solve(course, into);
+        MeanSolution helped = solve(course, before);
+        double carryAgainst = carryFromTheTee(against, into);
+        double carryHelped = carryFromTheTee(helped, before);
+        // 8 m/s is some 18 mph: two clubs and more between one and the other
+        assertThat(carryAgainst - carryHelped).isBetween(20.0, 70.0);
+        assertThat(against.evaluate(Watch.NONE).expected())
+                .isGreaterThan(helped.evaluate(Watch.NONE).expected());
+    }
+
+    private static double carryFromTheTee(MeanSolution solution, StrikeModel strikes) {
+        return strikes.swing(solution.choices.option(0).shot()).pattern().carryMetres();
+    }
+
+    @Test
+    void inAWindFromTheRightTheAimIsHeldRight() {
+        MeanSolution solution = solve(TestCourses.parThree(), on(wind(Wind.steady(8, Math.PI / 2))));
+        Option o = solution.choices.option(0);
+        double right = o.column() - solution.spots[0].column();
+        assertThat(right).isGreaterThan(5); // yards; an iron drifts some fifteen
+    }
+
+    @Test
+    void theRefereeAgreesInAGustyWind() {
+        agrees(TestCourses.parThree(), wind(Wind.gusting(7, 1, 11)));
+    }
+
+    @Test
+    void theRefereeAgreesOnAHillside() {
+        // falls 8 m from tee to green and 3 % to the left
+        float[] heights = new float[50 * 50];
+        for (int i = 0; i < heights.length; i++) {
+            double x = -250 + 10 * (i % 50);
+            double y = -100 + 10 * (i / 50);
+            heights[i] = (float) (0.03 * x - 8 / (1 + Math.exp(-(y - 75) / 20)));
+        }
+        HeightField field = new HeightField(50, 50, heights, HeightField.Grid.square(new Place(-250, -100), 10));
+        agrees(TestCourses.parThree().withHeights(field), DayConditions.STANDARD);
+    }
+
+    private static void agrees(Course course, DayConditions day) {
+        StrikeModel strikes = on(day);
+        MeanSolution solution = solve(course, strikes);
+        PolicyEvaluation evaluation = solution.evaluate(Watch.NONE);
+        PlayOut referee = new PlayOut(
+                new CourseMap(course, course.holes().get(0)),
+                new Place(0, 0),
+                strikes,
+                new LevelGreenPlay(ODDS),
+                solution.policy(evaluation));
+        SplittableRandom random = new SplittableRandom(11);
+        double sum = 0;
+        double squares = 0;
+        for (int i = 0; i < HOLES; i++) {
+            double strokes = referee.play(random).strokes();
+            sum += strokes;
+            squares += strokes * strokes;
+        }
+        double mean = sum / HOLES;
+        double error = Math.sqrt((squares / HOLES - mean * mean) / HOLES);
+        assertThat(evaluation.expected()).isCloseTo(mean, within(4 * error + SOLVER_ERROR));
+    }
+
+    private static DayConditions wind(Wind wind) {
+        return new DayConditions(Air.STANDARD, wind, Firmness.ORDINARY, DayConditions.ORDINARY_GREEN_RESISTANCE);
+    }
+
+    private static StrikeModel on(DayConditions day) {
+        return new StrikeModel(PLAYER, new DayFlight(PLAYER.swings(), day, Watch.NONE));
+    }
+
+    private static MeanSolution solve(Course course, StrikeModel strikes) {
+        Ability ability = new Ability(strikes, ODDS, 1);
+        CourseMap map = new CourseMap(course, course.holes().get(0));
+        return MeanSolver.solve(
+                new HoleProblem(map, new Place(0, 0), ability, SolverSettings.STANDARD, ShotRules.FREE), Watch.NONE);
+    }
+}
