@@ -52,9 +52,7 @@ final class GroundRun {
 
     private int outcome(double x, double y, int sector) {
         int cell = raster.cell(x, y);
-        return raster.isPenaltyArea(cell)
-                ? raster.restCells() + relief.crossing(cell, sector)
-                : raster.restCell(x, y);
+        return raster.isPenaltyArea(cell) ? raster.restCells() + relief.crossing(cell, sector) : raster.restCell(x, y);
     }
 
     private int level(double column, double row, double run, double east, double north, int sector) {
