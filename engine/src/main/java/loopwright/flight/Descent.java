@@ -5,7 +5,7 @@ package loopwright.flight;
  * c g x^2 / (2 v^2), x along the travel from the landing, t the tangent of the descent, v the level speed at landing.
  *
  * <p>Drag does not bend the path; lift does, and at the end of a golf shot it holds about half of gravity: c =
- * {@value #FALLING_SHARE} fits full swings from 20 m down to 10 m up to a twentieth of the height ({@code
+ * {@value #FALLING_SHARE} fits full swings from 20 m down to 10 m up to a twelfth of the height, at most ({@code
  * ResponseSurfaceTest}); the straight line alone is off by a fifth.
  */
 public final class Descent {

@@ -72,8 +72,9 @@ class ResponseSurfaceTest {
                 table.read(usual, 0, out);
                 out.shiftToHeight(rise);
                 double exact = flight.fly(grid.usual(), rise).forwardMetres();
-                // lift is about, not exactly, half of gravity
-                assertThat(out.forwardMetres).isCloseTo(exact, within(0.02 + 0.05 * Math.abs(rise)));
+                // lift is about, not exactly, half of gravity; uphill the path is flatter and it counts for more
+                double share = rise < 0 ? 0.05 : 0.08;
+                assertThat(out.forwardMetres).isCloseTo(exact, within(0.02 + share * Math.abs(rise)));
             }
         }
     }
