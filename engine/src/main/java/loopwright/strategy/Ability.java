@@ -18,15 +18,16 @@ public final class Ability {
         this.reach = new Reach(strikes);
     }
 
-    private Ability(StrikeModel strikes, PuttingOdds putting, CloudLibrary clouds) {
-        this.strikes = strikes;
+    private Ability(Ability same, PuttingOdds putting) {
+        this.strikes = same.strikes;
         this.putting = putting;
-        this.clouds = clouds;
+        this.clouds = same.clouds;
+        this.reach = same.reach;
     }
 
     /** The same player on other greens. */
     public Ability withPutting(PuttingOdds other) {
-        return new Ability(strikes, other, clouds);
+        return new Ability(this, other);
     }
 
     public StrikeModel strikes() {
