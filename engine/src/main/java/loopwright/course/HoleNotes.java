@@ -13,13 +13,16 @@ import loopwright.geo.Place;
  * @param localRules in force on this hole
  * @param dropZones where a ball may be dropped under the local rule, if it is in force
  * @param temporaryGreen the middle of the temporary green, used while that rule is in force
+ * @param green its slopes as measured
  */
 public record HoleNotes(
         List<SkylineTarget> skylineTargets,
         Set<LocalRule> localRules,
         List<Place> dropZones,
-        Optional<Place> temporaryGreen) {
-    public static final HoleNotes NOTHING = new HoleNotes(List.of(), Set.of(), List.of(), Optional.empty());
+        Optional<Place> temporaryGreen,
+        GreenSurvey green) {
+    public static final HoleNotes NOTHING =
+            new HoleNotes(List.of(), Set.of(), List.of(), Optional.empty(), GreenSurvey.NOTHING);
 
     public HoleNotes {
         skylineTargets = List.copyOf(skylineTargets);
@@ -28,22 +31,26 @@ public record HoleNotes(
     }
 
     public HoleNotes withSkylineTarget(SkylineTarget target) {
-        return new HoleNotes(plus(skylineTargets, target), localRules, dropZones, temporaryGreen);
+        return new HoleNotes(plus(skylineTargets, target), localRules, dropZones, temporaryGreen, green);
     }
 
     public HoleNotes withDropZone(Place place) {
-        return new HoleNotes(skylineTargets, localRules, plus(dropZones, place), temporaryGreen);
+        return new HoleNotes(skylineTargets, localRules, plus(dropZones, place), temporaryGreen, green);
     }
 
     public HoleNotes withLocalRules(Set<LocalRule> rules) {
-        return new HoleNotes(skylineTargets, rules, dropZones, temporaryGreen);
+        return new HoleNotes(skylineTargets, rules, dropZones, temporaryGreen, green);
     }
 
     /** Puts a temporary green here and into use. */
     public HoleNotes withTemporaryGreen(Place middle) {
         Set<LocalRule> rules = new TreeSet<>(localRules);
         rules.add(LocalRule.TEMPORARY_GREEN);
-        return new HoleNotes(skylineTargets, rules, dropZones, Optional.of(middle));
+        return new HoleNotes(skylineTargets, rules, dropZones, Optional.of(middle), green);
+    }
+
+    public HoleNotes withGreen(GreenSurvey measured) {
+        return new HoleNotes(skylineTargets, localRules, dropZones, temporaryGreen, measured);
     }
 
     private static <T> List<T> plus(List<T> list, T item) {

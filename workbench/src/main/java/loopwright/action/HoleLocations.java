@@ -11,7 +11,7 @@ import loopwright.units.Distance;
  * Hole locations as the trade gives them: paces on from the front of the green along the line of play, and paces in from
  * its left or right edge there. A pace is a yard.
  */
-final class HoleLocations {
+public final class HoleLocations {
     private static final double PACE_METRES = Distance.METRES_PER_YARD;
     private static final double STEP_METRES = 0.1;
     private static final Pattern FORM =
@@ -28,12 +28,25 @@ final class HoleLocations {
                     + " (or 7:12,right 4).");
         }
         Hole hole = HoleNumberList.hole(Integer.parseInt(m.group(1)), course);
-        boolean right = "right".equals(m.group(3));
-        Place place = locate(hole, Double.parseDouble(m.group(2)), Double.parseDouble(m.group(4)), right, text);
-        Hole cut = hole.withHoleLocation(place);
+        Hole cut = hole.withHoleLocation(locate(hole, m, "--hole-location " + text));
         return course.withHoles(course.holes().stream()
                 .map(h -> h.number() == cut.number() ? cut : h)
                 .toList());
+    }
+
+    /** A place on a green as "12,5" or "12,right 5": paces from the front and from the left or right edge. */
+    public static Place find(Hole hole, String paces) {
+        Matcher m = FORM.matcher(hole.number() + ":" + paces);
+        if (!m.matches()) {
+            throw new UserFault("\"" + paces + "\" is not a place on a green; write paces from the front and from the"
+                    + " left, for example 12,5.");
+        }
+        return locate(hole, m, paces);
+    }
+
+    private static Place locate(Hole hole, Matcher m, String text) {
+        boolean right = "right".equals(m.group(3));
+        return locate(hole, Double.parseDouble(m.group(2)), Double.parseDouble(m.group(4)), right, text);
     }
 
     private static Place locate(Hole hole, double front, double side, boolean fromRight, String text) {
@@ -54,7 +67,7 @@ final class HoleLocations {
         if (Double.isNaN(first) || along > last) {
             throw new UserFault(String.format(
                     java.util.Locale.ROOT,
-                    "--hole-location %s is beyond the back of the green of hole %d, which is %.0f paces deep.",
+                    "%s is beyond the back of the green of hole %d, which is %.0f paces deep.",
                     text,
                     hole.number(),
                     (last - first) / PACE_METRES));
@@ -68,8 +81,8 @@ final class HoleLocations {
         }
         Place place = middle.offset(bearing, along, edge + sign * side * PACE_METRES);
         if (Double.isNaN(edge) || !hole.green().contains(place)) {
-            throw new UserFault("--hole-location " + text + " is off the green of hole " + hole.number()
-                    + "; try fewer paces from the side.");
+            throw new UserFault(
+                    text + " is off the green of hole " + hole.number() + "; try fewer paces from the side.");
         }
         return place;
     }

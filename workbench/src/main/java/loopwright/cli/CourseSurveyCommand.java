@@ -135,6 +135,7 @@ public final class CourseSurveyCommand implements Runnable {
     private static Course said(Course course, String line, PrintWriter terminal) {
         if (line.equalsIgnoreCase("help")) {
             SurveyLine.HELP.forEach(h -> terminal.println("    " + h));
+            GreenLine.HELP.forEach(h -> terminal.println("    " + h));
             return course;
         }
         try {

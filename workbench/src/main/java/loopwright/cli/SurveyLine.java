@@ -83,6 +83,8 @@ final class SurveyLine {
             case "skyline" -> SurveyCourse.withNotes(course, hole, n -> skyline(course, n, value));
             case "drop" -> SurveyCourse.withNotes(course, hole, n -> n.withDropZone(place(course, value)));
             case "temporary" -> SurveyCourse.withNotes(course, hole, n -> n.withTemporaryGreen(place(course, value)));
+            case "spot", "arrow", "nine", "slopes" ->
+                GreenLine.apply(course, hole, what.toLowerCase(Locale.ROOT), value);
             default -> throw unclear(hole + " " + what + " " + value);
         };
     }
@@ -134,7 +136,7 @@ final class SurveyLine {
         return notes.withSkylineTarget(new SkylineTarget(parts[2], place(course, value)));
     }
 
-    private static Place place(Course course, String value) {
+    static Place place(Course course, String value) {
         String[] parts = value.split("[\\s,]+", -1);
         LatLon at;
         try {

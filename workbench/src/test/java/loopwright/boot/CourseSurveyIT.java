@@ -1,6 +1,7 @@
 package loopwright.boot;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -14,6 +15,7 @@ import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.cli.Terminal;
 import loopwright.course.Area;
 import loopwright.course.Course;
+import loopwright.course.GreenSurvey;
 import loopwright.course.LocalRule;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -114,6 +116,39 @@ class CourseSurveyIT {
     }
 
     @Test
+    void measuredSlopesReadBackToTheSameBytes() throws IOException {
+        int code = run(
+                "course",
+                "survey",
+                map.toString(),
+                "--out",
+                out.toString(),
+                "--set",
+                "1 spot 10,5 0.4",
+                "--set",
+                "1 spot 50.00291 10.00001 -1.25",
+                "--set",
+                "1 arrow 12,right 6 2.5 140",
+                "--set",
+                "1 nine 1/180 1.5/180 2/170 1/180 1/0 3/90 2/200 2/190 2/270");
+        assertThat(code).as(complained.toString()).isZero();
+        Path again = folder.resolve("again.geojson");
+        new OsmCourseFiles().write(written(), again);
+        assertThat(again).hasSameBinaryContentAs(out);
+        GreenSurvey green = written().getHole(1).survey().notes().green();
+        assertThat(green.spots()).hasSize(2);
+        assertThat(green.arrows()).hasSize(10);
+        assertThat(green.spots().get(0).heightMetres()).isCloseTo(0.4 * 0.3048, within(1e-9));
+        // the hole plays north, to a green whose middle the map's rounding puts a hair beside the line: 180 degrees
+        // from
+        // the way to the back is south
+        assertThat(green.arrows().get(1).downhillRadians()).isCloseTo(Math.PI, within(1e-5));
+        assertThat(green.arrows().get(1).slope()).isCloseTo(0.01, within(1e-9));
+        run("course", "survey", out.toString(), "--out", out.toString(), "--set", "1 slopes none");
+        assertThat(written().getHole(1).survey().notes().green()).isEqualTo(GreenSurvey.NOTHING);
+    }
+
+    @Test
     void theChanceOfALostBallIsSetForAKind() {
         assertThat(run("course", "survey", map.toString(), "--out", out.toString(), "--set", "lost woods 40"))
                 .isZero();
@@ -140,6 +175,12 @@ class CourseSurveyIT {
                 "lost copse 140",
                 "lost woods -3",
                 "1 temporary here",
+                "1 spot 99,5 1",
+                "1 spot 10,5",
+                "1 spot 10,5 high",
+                "1 arrow 10,5 45 10",
+                "1 nine 1/2 3",
+                "1 slopes some",
                 "1 rules mulligan",
                 "1 skyline north 10 x",
                 "1 drop 10 50",

@@ -60,6 +60,7 @@ final class CourseFinder {
         return out;
     }
 
+    /** The smallest first; of a border drawn twice, the one with a name. */
     private static List<Border> sortedBySize(List<MapElement> borders) {
         List<Border> out = new ArrayList<>();
         for (MapElement b : borders) {
@@ -68,7 +69,8 @@ final class CourseFinder {
                     .toSite(b, BORDER)
                     .ifPresent(s -> out.add(new Border(b, frame, s.getRegion())));
         }
-        out.sort(Comparator.comparingDouble(b -> b.region.areaSquareMetres()));
+        out.sort(Comparator.comparingDouble((Border b) -> b.region.areaSquareMetres())
+                .thenComparing(b -> b.element.find("name").isEmpty()));
         return out;
     }
 

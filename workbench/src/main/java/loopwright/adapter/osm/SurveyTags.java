@@ -74,6 +74,7 @@ final class SurveyTags {
             properties.put(
                     DROP_ZONES, notes.dropZones().stream().map(this::position).toList());
         }
+        new GreenTags(this).write(notes.green(), properties);
         notes.temporaryGreen().ifPresent(p -> properties.put(TEMPORARY_GREEN, position(p)));
     }
 
@@ -83,7 +84,7 @@ final class SurveyTags {
         }
     }
 
-    private List<Double> position(Place place) {
+    List<Double> position(Place place) {
         LatLon at = frame.toLatLon(place);
         return List.of(CourseWriter.rounded(at.longitudeDegrees()), CourseWriter.rounded(at.latitudeDegrees()));
     }
@@ -127,7 +128,7 @@ final class SurveyTags {
             zones.add(place(item, DROP_ZONES));
         }
         Optional<Place> temporary = hole.find(TEMPORARY_GREEN).map(at -> place(list(at), TEMPORARY_GREEN));
-        return new HoleNotes(skyline, rules, zones, temporary);
+        return new HoleNotes(skyline, rules, zones, temporary, new GreenTags(this).read(hole));
     }
 
     AreaSurvey readArea(MapElement area) {
@@ -156,7 +157,7 @@ final class SurveyTags {
                 .toList();
     }
 
-    private static JsonNode list(String json) {
+    static JsonNode list(String json) {
         try {
             return MAPPER.readTree(json.isEmpty() ? "[]" : json);
         } catch (JsonProcessingException e) {
@@ -164,7 +165,7 @@ final class SurveyTags {
         }
     }
 
-    private Place place(JsonNode item, String key) {
+    Place place(JsonNode item, String key) {
         if (!item.path(0).isNumber() || !item.path(1).isNumber()) {
             throw new IllegalArgumentException(key + ": a position must be [longitude, latitude]");
         }

@@ -98,6 +98,14 @@ final class MapSketch implements OsmVisitor {
         return id;
     }
 
+    /** Adds a ring: as {@link #addWay}, its last node the first. */
+    long closedWay(long from, int[][] offsetsE7, Map<String, String> tags) {
+        long id = addWay(from, offsetsE7, tags);
+        List<Long> refs = way(id).nodes;
+        refs.set(refs.size() - 1, refs.get(0));
+        return id;
+    }
+
     long addNode(int latitudeE7, int longitudeE7, Map<String, String> tags) {
         long id = nextId++;
         node(id, latitudeE7, longitudeE7, tags);

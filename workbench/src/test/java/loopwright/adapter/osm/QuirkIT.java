@@ -30,40 +30,12 @@ import org.junit.jupiter.params.provider.MethodSource;
  * indexes, lengths and tee colours, all invented. A harmless quirk must give the very same course, and so the same plan.
  */
 class QuirkIT {
-    private static final long BUNKER = 440119262;
-    private static final long FAIRWAY_1 = 440119248;
-    private static final long GREEN_1 = 440119249;
-    private static final long GREEN_12 = 440119416;
-
-    private static @Nullable MapSketch raw;
     private static @Nullable CourseImport clean;
 
     private final OsmCourseFiles files = new OsmCourseFiles();
 
     @TempDir
     Path folder;
-
-    /** A fresh enriched map. */
-    private static MapSketch sketch() {
-        MapSketch source = raw;
-        if (source == null) {
-            source = MapSketch.of(new OsmXmlSource(SharedFiles.course("island-18.osm")));
-            raw = source;
-        }
-        MapSketch out = new MapSketch();
-        source.nodes.forEach((id, n) -> out.node(id, n.latitudeE7, n.longitudeE7, n.tags));
-        source.ways.forEach((id, w) ->
-                out.way(id, w.nodes.stream().mapToLong(Long::longValue).toArray(), w.tags));
-        int[] pars = {4, 3, 5, 4, 3, 5, 4, 3, 5, 4, 5, 3, 4, 4, 5, 4, 3, 4};
-        for (int n = 1; n <= 18; n++) {
-            Map<String, String> tags = out.hole(n).tags;
-            tags.put("par", String.valueOf(pars[n - 1]));
-            tags.put("handicap", String.valueOf(n % 2 == 1 ? n / 2 + 1 : n / 2 + 9));
-            tags.remove("name");
-        }
-        out.golf("tee").forEach(t -> t.tags.put("tee", "white"));
-        return out;
-    }
 
     private CourseImport read(MapSketch sketch) throws IOException {
         return files.read(Files.writeString(folder.resolve("map.osm"), sketch.toXml(false)));
@@ -72,7 +44,7 @@ class QuirkIT {
     private CourseImport clean() throws IOException {
         CourseImport read = clean;
         if (read == null) {
-            read = read(sketch());
+            read = read(IslandSketch.enriched());
             clean = read;
         }
         return read;
@@ -93,7 +65,11 @@ class QuirkIT {
                                 .tags
                                 .put("par:red", String.valueOf(m.hole(8).tags.remove("par")))),
                 mutant("unreadable number", m -> m.hole(8).tags.put("dist", "long")),
-                mutant("", m -> m.way(BUNKER).nodes.add(1, m.way(BUNKER).nodes.get(1))),
+                mutant(
+                        "",
+                        m -> m.way(IslandSketch.BUNKER)
+                                .nodes
+                                .add(1, m.way(IslandSketch.BUNKER).nodes.get(1))),
                 mutant("length differs from the line", m -> m.hole(2).tags.put("dist", "999")));
     }
 
@@ -104,7 +80,7 @@ class QuirkIT {
     @ParameterizedTest
     @MethodSource("harmless")
     void aHarmlessQuirkGivesTheSameCourse(String kind, Consumer<MapSketch> change) throws IOException {
-        MapSketch mutant = sketch();
+        MapSketch mutant = IslandSketch.enriched();
         change.accept(mutant);
         CourseImport found = read(mutant);
         assertThat(CourseWriter.toGeoJson(found.course())).isEqualTo(CourseWriter.toGeoJson(clean().course()));
@@ -116,13 +92,14 @@ class QuirkIT {
 
     @Test
     void nodesAfterWaysGiveTheSameCourse() throws IOException {
-        CourseImport found = files.read(Files.writeString(folder.resolve("map.osm"), sketch().toXml(true)));
+        CourseImport found = files.read(Files.writeString(
+                folder.resolve("map.osm"), IslandSketch.enriched().toXml(true)));
         assertThat(CourseWriter.toGeoJson(found.course())).isEqualTo(CourseWriter.toGeoJson(clean().course()));
     }
 
     @Test
     void withoutPinsTheLineEndsAtTheHole() throws IOException {
-        MapSketch m = sketch();
+        MapSketch m = IslandSketch.enriched();
         m.nodes.values().forEach(n -> n.tags.remove("golf", "pin"));
         assertThat(read(m).course().holes())
                 .extracting(Hole::holeLocation)
@@ -133,14 +110,14 @@ class QuirkIT {
 
     @Test
     void aFairwayCutOutRoundItsGreenLeavesTheGreenOnTop() throws IOException {
-        MapSketch m = sketch();
-        Map<String, String> tags = new java.util.TreeMap<>(m.way(FAIRWAY_1).tags);
+        MapSketch m = IslandSketch.enriched();
+        Map<String, String> tags = new java.util.TreeMap<>(m.way(IslandSketch.FAIRWAY_1).tags);
         tags.put("type", "multipolygon");
-        m.way(FAIRWAY_1).tags.clear();
+        m.way(IslandSketch.FAIRWAY_1).tags.clear();
         m.addRelation(
                 List.of(
-                        new OsmVisitor.Member("way", FAIRWAY_1, "outer"),
-                        new OsmVisitor.Member("way", GREEN_1, "inner")),
+                        new OsmVisitor.Member("way", IslandSketch.FAIRWAY_1, "outer"),
+                        new OsmVisitor.Member("way", IslandSketch.GREEN_1, "inner")),
                 tags);
         CourseImport found = read(m);
         assertThat(of(found, "green inside a fairway"))
@@ -157,37 +134,32 @@ class QuirkIT {
 
     @Test
     void anUnclosedBunkerIsClosed() throws IOException {
-        MapSketch m = sketch();
-        List<Long> ring = m.way(BUNKER).nodes;
+        MapSketch m = IslandSketch.enriched();
+        List<Long> ring = m.way(IslandSketch.BUNKER).nodes;
         ring.remove(ring.size() - 1);
         CourseImport found = read(m);
-        assertThat(of(found, "open ring")).extracting(ImportRecord::element).containsExactly("way/" + BUNKER);
+        assertThat(of(found, "open ring"))
+                .extracting(ImportRecord::element)
+                .containsExactly("way/" + IslandSketch.BUNKER);
         assertThat(CourseWriter.toGeoJson(found.course())).isEqualTo(CourseWriter.toGeoJson(clean().course()));
     }
 
     @Test
     void aRoughThatCrossesItselfIsMended() throws IOException {
-        MapSketch m = sketch();
+        MapSketch m = IslandSketch.enriched();
         long from = m.hole(1).nodes.get(0);
-        long id = m.addWay(
+        long id = m.closedWay(
                 from, new int[][] {{0, 0}, {2000, 2000}, {2000, 0}, {0, 2000}, {0, 0}}, Map.of("golf", "rough"));
-        CourseImport found = read(closed(m, id));
+        CourseImport found = read(m);
         assertThat(of(found, "crossing ring")).extracting(ImportRecord::element).containsExactly("way/" + id);
-    }
-
-    /** Makes the last node of a way its first. */
-    private static MapSketch closed(MapSketch m, long way) {
-        List<Long> nodes = m.way(way).nodes;
-        nodes.set(nodes.size() - 1, nodes.get(0));
-        return m;
     }
 
     @Test
     void aRelationWithAMissingMemberKeepsTheRest() throws IOException {
-        MapSketch m = sketch();
+        MapSketch m = IslandSketch.enriched();
         long id = m.addRelation(
                 List.of(
-                        new OsmVisitor.Member("way", GREEN_12, "outer"),
+                        new OsmVisitor.Member("way", IslandSketch.GREEN_12, "outer"),
                         new OsmVisitor.Member("way", 1234567, "outer")),
                 Map.of("type", "multipolygon", "golf", "rough"));
         assertThat(of(read(m), "incomplete multipolygon"))
@@ -197,14 +169,14 @@ class QuirkIT {
 
     @Test
     void coloursInAListMakeSets() throws IOException {
-        MapSketch m = sketch();
+        MapSketch m = IslandSketch.enriched();
         m.golf("tee").forEach(t -> t.tags.put("tee", "gold;white"));
         assertThat(read(m).course().teeSets()).extracting(TeeSet::name).containsExactlyInAnyOrder("gold", "white");
     }
 
     @Test
     void lengthsByColourPlaceTeesThatAreNotDrawn() throws IOException {
-        MapSketch m = sketch();
+        MapSketch m = IslandSketch.enriched();
         for (int n = 1; n <= 18; n++) {
             m.hole(n).tags.put("dist:red", n == 7 ? "200 yd" : "150");
         }
@@ -218,9 +190,9 @@ class QuirkIT {
 
     @Test
     void twoCoursesInOneFileAreListedAndChosen() throws IOException {
-        MapSketch m = sketch();
+        MapSketch m = IslandSketch.enriched();
         m.addCopy(500_000, 1L << 40);
-        m.way((1L << 40) + 222586240).tags.put("name", "Second synthetic course");
+        m.way((1L << 40) + IslandSketch.BORDER).tags.put("name", "Second synthetic course");
         Path file = Files.writeString(folder.resolve("two.osm"), m.toXml(false));
         assertThat(files.listCourses(file)).extracting(CourseListing::holes).containsExactly(18, 18);
         assertThat(files.read(file, CourseChoice.named("second")).course().par())
@@ -229,7 +201,7 @@ class QuirkIT {
 
     @Test
     void aHoleDrawnAsAnAreaBecomesALine() throws IOException {
-        MapSketch m = sketch();
+        MapSketch m = IslandSketch.enriched();
         MapSketch.Thing hole = m.hole(12);
         long start = hole.nodes.get(0);
         long end = hole.nodes.get(hole.nodes.size() - 1);
@@ -250,7 +222,7 @@ class QuirkIT {
 
     @Test
     void waterAsALineIsAStrip() throws IOException {
-        MapSketch m = sketch();
+        MapSketch m = IslandSketch.enriched();
         long id = m.addWay(
                 m.hole(1).nodes.get(0),
                 new int[][] {{0, 0}, {2000, 0}},
@@ -267,8 +239,8 @@ class QuirkIT {
 
     @Test
     void aGreenThatIsMissingOrAPointIsACircle() throws IOException {
-        MapSketch m = sketch();
-        m.ways.remove(GREEN_1);
+        MapSketch m = IslandSketch.enriched();
+        m.ways.remove(IslandSketch.GREEN_1);
         CourseImport found = read(m);
         assertThat(found.course().getHole(1).greenAssumed()).isTrue();
         assertThat(of(found, "green missing")).hasSize(1);
@@ -280,8 +252,8 @@ class QuirkIT {
 
     @Test
     void withoutABorderThereIsNoOutOfBounds() throws IOException {
-        MapSketch m = sketch();
-        m.ways.remove(222586240L);
+        MapSketch m = IslandSketch.enriched();
+        m.ways.remove(IslandSketch.BORDER);
         CourseImport found = read(m);
         assertThat(kinds(found)).contains("no boundary");
         assertThat(found.course().boundary()).isEmpty();
@@ -290,8 +262,8 @@ class QuirkIT {
 
     @Test
     void anOutOfBoundsRingRoundTheHolesIsTheTrueBorder() throws IOException {
-        MapSketch m = sketch();
-        MapSketch.Thing border = m.way(222586240L);
+        MapSketch m = IslandSketch.enriched();
+        MapSketch.Thing border = m.way(IslandSketch.BORDER);
         m.way(77L, border.nodes.stream().mapToLong(Long::longValue).toArray(), Map.of("golf", "out_of_bounds"));
         CourseImport found = read(m);
         assertThat(found.course().boundaryGuessed()).isFalse();
@@ -301,14 +273,14 @@ class QuirkIT {
 
     @Test
     void anOpenOutOfBoundsLineHasItsFarSideOut() throws IOException {
-        MapSketch m = sketch();
+        MapSketch m = IslandSketch.enriched();
         // 50 m east of the first tee, running north: the hole lies to its west
-        m.addWay(
+        long id = m.addWay(
                 m.hole(1).nodes.get(0), new int[][] {{-3000, 20_000}, {3000, 20_000}}, Map.of("golf", "out_of_bounds"));
         CourseImport found = read(m);
         assertThat(of(found, "out of bounds as a line")).hasSize(1);
         var band = found.course().areas().stream()
-                .filter(a -> a.kind() == AreaKind.OUT_OF_BOUNDS)
+                .filter(a -> a.kind() == AreaKind.OUT_OF_BOUNDS && a.id().equals("way/" + id))
                 .findFirst()
                 .orElseThrow();
         // 66.5 m of line, a band of 40 m
@@ -317,7 +289,7 @@ class QuirkIT {
 
     @Test
     void severalPinsOnAGreenAreSaid() throws IOException {
-        MapSketch m = sketch();
+        MapSketch m = IslandSketch.enriched();
         MapSketch.Thing end = m.node(m.hole(3).nodes.get(m.hole(3).nodes.size() - 1));
         m.addNode(end.latitudeE7 + 200, end.longitudeE7, Map.of("golf", "pin", "ref", "3"));
         assertThat(kinds(read(m))).contains("several pins");
@@ -325,7 +297,7 @@ class QuirkIT {
 
     @Test
     void aNumberUsedTwiceKeepsTheLongerHole() throws IOException {
-        MapSketch m = sketch();
+        MapSketch m = IslandSketch.enriched();
         m.hole(2).tags.put("ref", "1");
         CourseImport found = read(m);
         assertThat(kinds(found)).contains("number used twice");
