@@ -33,7 +33,7 @@ final class OsmXmlSource implements OsmSource {
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         int line = 1;
         try (InputStream in = Files.newInputStream(file)) {
-            XMLStreamReader xml = factory.createXMLStreamReader(in);
+            XMLStreamReader xml = factory.createXMLStreamReader(XmlText.of(in));
             Walk walk = new Walk(visitor);
             boolean rootSeen = false;
             while (xml.hasNext()) {

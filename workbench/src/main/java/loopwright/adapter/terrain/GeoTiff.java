@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import loopwright.action.UserFault;
 import mil.nga.tiff.FieldTagType;
 import mil.nga.tiff.FieldType;
@@ -23,6 +25,14 @@ import org.jspecify.annotations.Nullable;
 final class GeoTiff implements Raster {
     /** Elevation files of a region are larger than this; a course needs a cut of a few megabytes. */
     private static final long MOST_BYTES = 256L << 20;
+
+    private static final int WIDEST_SAMPLE_BYTES = 8;
+    /** The TIFF library tells the terminal of damaged blocks; the user is told by one sentence of ours. */
+    private static final Logger LIBRARY = Logger.getLogger("mil.nga.tiff");
+
+    static {
+        LIBRARY.setLevel(Level.OFF);
+    }
 
     private static final int AREA_OR_POINT = 1025;
     private static final int PROJECTED = 3072;
@@ -181,7 +191,7 @@ final class GeoTiff implements Raster {
     }
 
     /** A header may lie about its strips and tiles: each is unpacked whole, so each must be of a believable size. */
-    private void refuseHugeBlocks() {
+    private void refuseHugeBlocks() throws IOException {
         long wide = Optional.ofNullable(directory.getTileWidth())
                 .map(Number::longValue)
                 .orElse((long) columns);
@@ -195,5 +205,7 @@ final class GeoTiff implements Raster {
         if (wide * Math.min(high, rows) > 32_000_000L || wide <= 0 || high <= 0) {
             throw new UserFault(file + " keeps its heights in blocks too large to unpack; export it in tiles.");
         }
+        long cells = wide * (directory.isTiled() ? high : Math.min(high, rows));
+        DeflatedBlocks.check(file, directory, cells * WIDEST_SAMPLE_BYTES);
     }
 }

@@ -9,9 +9,11 @@ import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import java.util.zip.Deflater;
 import loopwright.action.ImportRecord;
 import loopwright.action.TerrainFiles.Terrain;
 import loopwright.action.UserFault;
@@ -179,6 +181,49 @@ class RasterTerrainTest {
                 .keys(1024, 1, 1025, 1, 3072, 2056)
                 .toBytes();
         assertThatThrownBy(() -> read(tiff)).isInstanceOf(UserFault.class).hasMessageContaining("EPSG:2056");
+    }
+
+    @Test
+    void aBlockThatUnpacksToMoreThanItStatesIsRefused() throws IOException {
+        Deflater deflater = new Deflater();
+        deflater.setInput(new byte[64 << 20]);
+        deflater.finish();
+        byte[] bomb = new byte[1 << 20];
+        int size = deflater.deflate(bomb);
+        byte[] tiff = new TinyTiff(ByteOrder.LITTLE_ENDIAN)
+                .heights(planeAtCentres(9.99, 40.01, 0.5), TinyTiff.Sample.FLOAT32, TinyTiff.Packing.DEFLATE, true, 16)
+                .block(0, Arrays.copyOf(bomb, size))
+                .place(9.99, 40.01, STEP, STEP)
+                .keys(1024, 2, 1025, 1, 2048, 4326)
+                .toBytes();
+        assertThatThrownBy(() -> read(tiff)).isInstanceOf(UserFault.class).hasMessageContaining("more than it states");
+    }
+
+    @Test
+    void aBlockThatBreaksOffIsRefusedAndNotWaitedFor() throws IOException {
+        Deflater deflater = new Deflater();
+        deflater.setInput(new byte[16 * 16 * 4]);
+        deflater.finish();
+        byte[] whole = new byte[1000];
+        int size = deflater.deflate(whole);
+        byte[] tiff = new TinyTiff(ByteOrder.LITTLE_ENDIAN)
+                .heights(planeAtCentres(9.99, 40.01, 0.5), TinyTiff.Sample.FLOAT32, TinyTiff.Packing.DEFLATE, true, 16)
+                .block(0, Arrays.copyOf(whole, size / 2))
+                .place(9.99, 40.01, STEP, STEP)
+                .keys(1024, 2, 1025, 1, 2048, 4326)
+                .toBytes();
+        assertThatThrownBy(() -> read(tiff)).isInstanceOf(UserFault.class).hasMessageContaining("breaks off");
+    }
+
+    @Test
+    void aHeaderThatClaimsHugeStripsIsRefused() throws IOException {
+        byte[] tiff = new TinyTiff(ByteOrder.LITTLE_ENDIAN)
+                .heights(planeAtCentres(9.99, 40.01, 0.5), TinyTiff.Sample.FLOAT32, TinyTiff.Packing.DEFLATE, false, 40)
+                .size(60_000, 60_000)
+                .place(9.99, 40.01, STEP, STEP)
+                .keys(1024, 2, 1025, 1, 2048, 4326)
+                .toBytes();
+        assertThatThrownBy(() -> read(tiff)).isInstanceOf(UserFault.class).hasMessageContaining("too large to unpack");
     }
 
     @Test

@@ -81,6 +81,17 @@ final class TinyTiff {
 
     private int tileOrStrip = 273;
 
+    /** Claims this size, in one strip, whatever the heights are. */
+    TinyTiff size(int columns, int rows) {
+        return shorts(256, columns).shorts(257, rows).shorts(278, rows);
+    }
+
+    /** Puts other bytes in the place of a packed strip or tile. */
+    TinyTiff block(int number, byte[] content) {
+        blocks.set(number, content);
+        return this;
+    }
+
     TinyTiff place(double west, double north, double dx, double dy) {
         return doubles(33550, dx, dy, 0).doubles(33922, 0, 0, 0, west, north, 0);
     }
