@@ -24,11 +24,12 @@ final class DeflatedBlocks {
         if (compression == null || !DEFLATE.contains(compression)) {
             return;
         }
-        List<Number> offsets = directory.isTiled() ? directory.getTileOffsets() : directory.getStripOffsets();
-        List<Number> sizes = directory.isTiled() ? directory.getTileByteCounts() : directory.getStripByteCounts();
+        List<? extends Number> offsets = directory.isTiled() ? directory.getTileOffsets() : directory.getStripOffsets();
+        List<? extends Number> sizes = directory.isTiled() ? directory.getTileByteCounts() : directory.getStripByteCounts();
         try (RandomAccessFile in = new RandomAccessFile(file.toFile(), "r")) {
             for (int i = 0; i < offsets.size(); i++) {
-                byte[] packed = new byte[Math.toIntExact(Math.min(in.length(), sizes.get(i).longValue()))];
+                byte[] packed = new byte
+                        [Math.toIntExact(Math.min(in.length(), sizes.get(i).longValue()))];
                 in.seek(offsets.get(i).longValue());
                 in.readFully(packed);
                 check(file, packed, mostBytes);
@@ -46,8 +47,9 @@ final class DeflatedBlocks {
                     throw new UserFault(file + " holds a block of heights that breaks off; export the heights again.");
                 }
                 if (inflater.getBytesWritten() > mostBytes) {
-                    throw new UserFault(file + " holds a block of heights that unpacks to more than it states; export the"
-                            + " heights again.");
+                    throw new UserFault(
+                            file + " holds a block of heights that unpacks to more than it states; export the"
+                                    + " heights again.");
                 }
             }
         } catch (DataFormatException e) {
