@@ -309,7 +309,7 @@ class LocalRuleTest {
         PolicyEvaluation evaluation = solution.evaluate(Watch.NONE);
         PlayOut referee = new PlayOut(map, TEE, strikes, new LevelGreenPlay(odds), solution.policy(evaluation));
         SplittableRandom random = new SplittableRandom(7);
-        int holes = 20_000;
+        int holes = 8_000;
         double sum = 0;
         double squares = 0;
         for (int i = 0; i < holes; i++) {

@@ -90,15 +90,6 @@ class SurveyedPlanIT {
     }
 
     @Test
-    void onceSomebodyHasLookedNoOutputSaysSo() throws IOException {
-        survey(map, "1 all yes");
-        Planned plan = plan(course, "back");
-        assertThat(plan.text().toLowerCase(java.util.Locale.ROOT)).doesNotContain("unsurveyed");
-        assertThat(plan.json().get("unsurveyedHoles")).isEmpty();
-        assertThat(Typed.run("course", "list", course.toString()).out()).doesNotContain("unsurveyed");
-    }
-
-    @Test
     void localRulesAreSaidAndTheTemporaryGreenIsPlayedTo() throws IOException {
         survey(map, "1 all yes", "1 rules drop, zone, preferred", "1 temporary 50.0009 10.0", "lost woods 40");
         Planned plan = plan(course, "back");
@@ -114,20 +105,23 @@ class SurveyedPlanIT {
     }
 
     @Test
-    void todaysMarkersAndMixedSetsArePlayedFrom() throws IOException {
-        survey(map, "1 all yes", "tees winter = back; all: +10", "tees today = winter; 1: +15");
-        double back = plan(course, "back").hole().get("lengthYards").asDouble();
-        assertThat(plan(course, "winter").hole().get("lengthYards").asDouble()).isCloseTo(back - 10, within(0.01));
-        assertThat(plan(course, "today").hole().get("lengthYards").asDouble()).isCloseTo(back - 25, within(0.01));
-    }
-
-    @Test
-    void aHiddenAimIsSaidToBeBlindWithALineThatCanBeSeen() throws IOException {
-        survey(map, "1 all yes", "woods hedge 30 0", "1 skyline 50.01 10.0 the water tower");
-        Planned plan = plan(course, "back");
+    void surveyedAndPlayedFromTodaysMarkersOverAHedgeThatHidesTheGreen() throws IOException {
+        survey(
+                map,
+                "1 all yes",
+                "tees winter = back; all: +10",
+                "tees today = winter; 1: +5",
+                "woods hedge 30 0",
+                "1 skyline 50.01 10.0 the water tower");
+        Planned plan = plan(course, "today");
+        // 0.00117 degrees of latitude are 130.1 m, 142.3 yd, less 15 yd of markers
+        assertThat(plan.hole().get("lengthYards").asDouble()).isCloseTo(142.3 - 15, within(0.3));
         assertThat(plan.text()).contains("blind: line is ").contains("the water tower");
         JsonNode aim = plan.hole().get("shots").get(0).get("aim");
         assertThat(aim.get("blind").asBoolean()).isTrue();
         assertThat(aim.get("landmark").asText()).contains("the water tower");
+        assertThat(plan.text().toLowerCase(java.util.Locale.ROOT)).doesNotContain("unsurveyed");
+        assertThat(plan.json().get("unsurveyedHoles")).isEmpty();
+        assertThat(Typed.run("course", "list", course.toString()).out()).doesNotContain("unsurveyed");
     }
 }
