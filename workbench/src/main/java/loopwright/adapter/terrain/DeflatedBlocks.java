@@ -25,7 +25,8 @@ final class DeflatedBlocks {
             return;
         }
         List<? extends Number> offsets = directory.isTiled() ? directory.getTileOffsets() : directory.getStripOffsets();
-        List<? extends Number> sizes = directory.isTiled() ? directory.getTileByteCounts() : directory.getStripByteCounts();
+        List<? extends Number> sizes =
+                directory.isTiled() ? directory.getTileByteCounts() : directory.getStripByteCounts();
         try (RandomAccessFile in = new RandomAccessFile(file.toFile(), "r")) {
             for (int i = 0; i < offsets.size(); i++) {
                 byte[] packed = new byte
