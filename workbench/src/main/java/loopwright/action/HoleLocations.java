@@ -86,4 +86,29 @@ public final class HoleLocations {
         }
         return place;
     }
+
+    /** A place on the green as it would be typed: whole paces from the front and from the left edge. */
+    static String describe(Hole hole, Place place) {
+        if (!hole.green().contains(place)) {
+            throw new UserFault("A hole is cut on the green; put it inside the green of hole " + hole.number() + ".");
+        }
+        var places = hole.line().places();
+        double bearing = places.get(places.size() - 2).bearingTo(hole.green().centre());
+        double front = reach(hole, place, bearing + Math.PI);
+        double left = reach(hole, place, bearing - Math.PI / 2);
+        return hole.number() + ":" + paces(front) + "," + paces(left);
+    }
+
+    /** How far the green goes from a place in a direction, metres. */
+    private static double reach(Hole hole, Place place, double bearing) {
+        double s = 0;
+        while (hole.green().contains(place.along(bearing, s + STEP_METRES))) {
+            s += STEP_METRES;
+        }
+        return s;
+    }
+
+    private static long paces(double metres) {
+        return Math.max(1, Math.round(metres / PACE_METRES));
+    }
 }

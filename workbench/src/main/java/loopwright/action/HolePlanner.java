@@ -60,14 +60,30 @@ final class HolePlanner {
     Planned plan(GreenPlay green, int rounds, long seed, Optional<AuditFiles> audit, Watch watch) {
         MeanSolution solution = solve(rules, watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
+        RoundPlan.HolePlan plan =
+                describe(solution, evaluation, new Advice(solution, evaluation), new HabitPlay(solution), watch);
+        audit.ifPresent(a -> a.write(solution, evaluation, seed));
+        return new Planned(plan, referee(solution, evaluation, green, rounds, seed));
+    }
+
+    /** The hole solved and kept to answer questions; the referee does not play it. */
+    SolvedHole solved(String tees, Watch watch) {
+        MeanSolution solution = solve(rules, watch);
+        PolicyEvaluation evaluation = solution.evaluate(watch);
         HabitPlay habit = new HabitPlay(solution);
         Advice advice = new Advice(solution, evaluation);
+        RoundPlan.HolePlan plan = describe(solution, evaluation, advice, habit, watch);
+        return new SolvedHole(map.course(), tees, this, advice, habit, plan);
+    }
+
+    private RoundPlan.HolePlan describe(
+            MeanSolution solution, PolicyEvaluation evaluation, Advice advice, HabitPlay habit, Watch watch) {
         double[] scores = evaluation.scores();
         OptionalDouble lockCost = rules.equals(ShotRules.FREE)
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(evaluation.expected()
                         - solve(ShotRules.FREE, watch).evaluate(watch).expected());
-        RoundPlan.HolePlan plan = new RoundPlan.HolePlan(
+        return new RoundPlan.HolePlan(
                 hole.number(),
                 hole.par(),
                 hole.lineFrom(tee.place()).lengthMetres(),
@@ -83,8 +99,6 @@ final class HolePlanner {
                 habit.evaluate(watch).expected(),
                 evaluation.expected() - solution.expectedWhenChosen(),
                 solution.searchLoss());
-        audit.ifPresent(a -> a.write(solution, evaluation, seed));
-        return new Planned(plan, referee(solution, evaluation, green, rounds, seed));
     }
 
     boolean playsToATemporaryGreen() {
@@ -129,7 +143,7 @@ final class HolePlanner {
         return out;
     }
 
-    private RoundPlan.ShotPlan shot(
+    RoundPlan.ShotPlan shot(
             Advice advice,
             HabitPlay habit,
             Place ball,
@@ -179,7 +193,7 @@ final class HolePlanner {
         return alternative(ball, advice.rate(ball, lie, situation, s.shot(), s.target()), chosen);
     }
 
-    private RoundPlan.Alternative alternative(Place ball, Advice.Rated r, Advice.Rated chosen) {
+    RoundPlan.Alternative alternative(Place ball, Advice.Rated r, Advice.Rated chosen) {
         return new RoundPlan.Alternative(
                 strikes.label(r.shot()),
                 r.target(),
@@ -189,7 +203,7 @@ final class HolePlanner {
     }
 
     /** How far beside the line of play a target lies, seen from the ball: + right. */
-    private double offset(Place ball, Place target) {
+    double offset(Place ball, Place target) {
         double length = ball.distanceTo(target);
         var line = hole.lineFrom(tee.place());
         Place ahead = length >= ball.distanceTo(hole.holeLocation()) - APPROACH_METRES
@@ -197,5 +211,26 @@ final class HolePlanner {
                 : line.placeAt(line.along(ball) + length);
         double turn = ball.bearingTo(target) - ball.bearingTo(ahead);
         return length * Math.sin(turn);
+    }
+
+    Surface surfaceAt(Place ball) {
+        return map.surfaceAt(ball);
+    }
+
+    /** The number of a shot by its label; see {@code StrikeModel}. */
+    int shotNamed(String label) {
+        for (int s = 0; s < strikes.shots(); s++) {
+            if (strikes.label(s).equals(label)) {
+                return s;
+            }
+        }
+        throw new UserFault("\"" + label + "\" is no shot of this player.");
+    }
+
+    /** Where a shot towards an aim is meant to end: a swing at its own length, a touch shot as near as it may. */
+    Place reach(Place ball, int shot, Place aim) {
+        double wanted = ball.distanceTo(aim);
+        double metres = strikes.isTouch(shot) ? strikes.touch(shot).possibleMetres(wanted) : strikes.lengthMetres(shot);
+        return ball.along(ball.bearingTo(aim), metres);
     }
 }

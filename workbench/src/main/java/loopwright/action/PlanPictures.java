@@ -50,7 +50,7 @@ final class PlanPictures {
                 notes(plan.course(), planned));
     }
 
-    private static HolePicture.Shot shot(RoundPlan.ShotPlan s) {
+    static HolePicture.Shot shot(RoundPlan.ShotPlan s) {
         return new HolePicture.Shot(
                 s.from(),
                 s.aim(),

@@ -53,19 +53,44 @@ public final class PlanRound {
     }
 
     public RoundPlan plan(PlanRequest request, Watch watch) {
+        Prepared all = prepare(request);
+        checkTarget(request.target(), all.planners().size());
+        Optional<AuditFiles> audit = request.audit().map(audits);
+        List<HolePlanner.Planned> planned = inParallel(
+                all.planners(),
+                p -> p.plan(
+                        new LevelGreenPlay(p.playsToATemporaryGreen() ? all.slow() : all.odds()),
+                        REFEREE_ROUNDS,
+                        request.seed(),
+                        audit,
+                        watch.withoutProgress()),
+                watch);
+        RoundPlan plan = round(all.course(), all.tees(), request.target(), planned);
+        request.pictures().ifPresent(folder -> new PlanPictures(pictures).draw(plan, folder));
+        return plan;
+    }
+
+    /** The first of the holes asked for, solved and ready to answer; the referee does not play it. */
+    public SolvedHole solveHole(PlanRequest request, Watch watch) {
+        Prepared all = prepare(request);
+        return all.planners().get(0).solved(all.tees().name(), watch);
+    }
+
+    /** Everything read and checked, nothing solved. */
+    private record Prepared(
+            Course course, TeeSet tees, LevelGreenOdds odds, LevelGreenOdds slow, List<HolePlanner> planners) {}
+
+    private Prepared prepare(PlanRequest request) {
         Course course = TemporaryGreen.inPlay(courses.read(request.course()).course());
         for (String location : request.holeLocations()) {
             course = HoleLocations.apply(course, location);
         }
         TeeSet tees = tees(course, request.tees());
         List<Hole> holes = HoleNumberList.read(request.holes(), course);
-        checkTarget(request.target(), holes);
         var player = players.read(request.player()).player();
         LevelGreenOdds odds = new LevelGreenOdds(player.putting(), USUAL_GREENS);
         Ability ability = new Ability(new StrikeModel(player), odds, request.seed());
         Map<Integer, ShotRules> locks = ShotLocks.read(request.forbid(), request.require(), course, ability.strikes());
-        Optional<AuditFiles> audit = request.audit().map(audits);
-        List<HolePlanner.Planned> planned = new ArrayList<>();
         Course cut = course;
         LevelGreenOdds slow = new LevelGreenOdds(player.putting(), TEMPORARY_GREENS);
         Ability slowGreens = ability.withPutting(slow);
@@ -77,18 +102,7 @@ public final class PlanRound {
                         TemporaryGreen.isInUse(h) ? slowGreens : ability,
                         locks.getOrDefault(h.number(), ShotRules.FREE)))
                 .toList();
-        planned.addAll(inParallel(
-                planners,
-                p -> p.plan(
-                        new LevelGreenPlay(p.playsToATemporaryGreen() ? slow : odds),
-                        REFEREE_ROUNDS,
-                        request.seed(),
-                        audit,
-                        watch.withoutProgress()),
-                watch));
-        RoundPlan plan = round(course, tees, request.target(), planned);
-        request.pictures().ifPresent(folder -> new PlanPictures(pictures).draw(plan, folder));
-        return plan;
+        return new Prepared(cut, tees, odds, slow, planners);
     }
 
     private static TeeSet tees(Course course, String wanted) {
@@ -98,11 +112,11 @@ public final class PlanRound {
                         + " (back, middle and forward always work)."));
     }
 
-    private static void checkTarget(int target, List<Hole> holes) {
-        int least = 2 * holes.size();
-        int most = 150 * holes.size() / 18 + 5;
+    private static void checkTarget(int target, int holes) {
+        int least = 2 * holes;
+        int most = 150 * holes / 18 + 5;
         if (target < least || target > most) {
-            throw new UserFault("--target " + target + " is no score for " + holes.size() + " holes; give a total from "
+            throw new UserFault("--target " + target + " is no score for " + holes + " holes; give a total from "
                     + least + " to " + most + ", for example 79 to break 80.");
         }
     }

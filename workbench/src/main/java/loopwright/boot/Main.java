@@ -41,6 +41,7 @@ import loopwright.cli.PlanVerb;
 import loopwright.cli.PuttFitVerb;
 import loopwright.cli.PuttVerb;
 import loopwright.cli.RoundVerb;
+import loopwright.cli.ServeVerb;
 import loopwright.cli.Terminal;
 import loopwright.scoring.TourBaseline;
 import picocli.CommandLine;
@@ -69,6 +70,7 @@ public final class Main {
         line.addSubcommand(course(results));
         PlayerVerbs.addTo(line, results);
         StoreVerbs.addTo(line);
+        line.addSubcommand(new ServeVerb(Bench::launch));
         RoundReviews rounds = new RoundReviews(new RoundCsv(), new OsmCourseFiles(), new TourBaseline());
         line.addSubcommand(new RoundVerb(rounds, results, keyboard));
         line.addSubcommand(putt(results));

@@ -2,7 +2,6 @@ package loopwright.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -24,14 +23,19 @@ public final class StoreOptions {
     public record Where(Path folder, Optional<String> server) {}
 
     Where where() {
-        return where(System::getenv);
+        return whereOr(environment("LOOPWRIGHT_DATA")
+                .map(Path::of)
+                .orElse(Path.of(System.getProperty("user.home"), ".loopwright")));
     }
 
-    private Where where(Function<String, @Nullable String> environment) {
-        String folder = environment.apply("LOOPWRIGHT_DATA");
-        Path home = Path.of(System.getProperty("user.home"), ".loopwright");
-        Path chosen = data != null ? data : folder != null && !folder.isBlank() ? Path.of(folder) : home;
-        String server = database != null ? database : environment.apply("LOOPWRIGHT_DATABASE");
-        return new Where(chosen, Optional.ofNullable(server).filter(s -> !s.isBlank()));
+    /** The same with another folder where the command line names none. */
+    Where whereOr(Path otherwise) {
+        return new Where(
+                data != null ? data : otherwise,
+                database != null ? Optional.of(database) : environment("LOOPWRIGHT_DATABASE"));
+    }
+
+    private static Optional<String> environment(String name) {
+        return Optional.ofNullable(System.getenv(name)).filter(s -> !s.isBlank());
     }
 }

@@ -55,12 +55,14 @@ class ArchitectureTest {
             Map.entry("adapter.table", plus(ENGINE, "action")),
             Map.entry("adapter.terrain", plus(ENGINE, "action")),
             Map.entry("cli", plus(ENGINE, "action")),
+            Map.entry("web", plus(ENGINE, "action")),
             Map.entry(
                     "boot",
                     plus(
                             ENGINE,
                             "action",
                             "cli",
+                            "web",
                             "adapter.chart",
                             "adapter.osm",
                             "adapter.store",

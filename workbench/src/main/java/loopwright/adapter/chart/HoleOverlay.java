@@ -31,10 +31,22 @@ final class HoleOverlay {
 
     /** Lines first, then the marks of aim and warning, then every text. What matters most is lettered first. */
     List<Mark> marks() {
+        List<Mark> all = new ArrayList<>(ground());
+        all.addAll(plan());
+        return List.copyOf(all);
+    }
+
+    /** What stays the same whatever is planned. */
+    List<Mark> ground() {
+        List<Mark> out = new ArrayList<>(new GroundLayers(view, window, detail()).marks(picture.course()));
+        heights.ifPresent(h -> out.addAll(h.lines()));
+        heights.ifPresent(h -> out.addAll(h.onGreen(picture.hole().green())));
+        return out;
+    }
+
+    /** What is laid over the ground. */
+    List<Mark> plan() {
         Point pin = view.toSheet(picture.hole().holeLocation());
-        marks.addAll(new GroundLayers(view, window, detail()).marks(picture.course()));
-        heights.ifPresent(h -> marks.addAll(h.lines()));
-        heights.ifPresent(h -> marks.addAll(h.onGreen(picture.hole().green())));
         picture.strokes().ifPresent(f -> marks.addAll(new StrokesContours(f, view, window).lines()));
         playLine();
         picture.shots().forEach(this::outlines);

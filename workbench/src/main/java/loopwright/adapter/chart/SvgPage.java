@@ -24,6 +24,13 @@ final class SvgPage {
         return page.out.toString();
     }
 
+    /** The marks alone, to be put into an SVG of the caller's; marks with windows do not belong there. */
+    static String marksOf(List<Mark> marks) {
+        SvgPage page = new SvgPage();
+        page.marks(marks);
+        return page.out.toString();
+    }
+
     private void open(Drawing d) {
         out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\" width=\"")
                 .append(number(d.width()))

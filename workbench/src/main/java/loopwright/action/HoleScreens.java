@@ -1,0 +1,28 @@
+package loopwright.action;
+
+import loopwright.geo.Place;
+
+/** Port: draws a hole for a screen, ground and plan apart, so that the plan can change over ground that stays. */
+public interface HoleScreens {
+    /** How the ground of a hole lies on the screen; {@code shots} of the picture are kept in view. */
+    Screen screen(HolePicture picture);
+
+    /** A picture in units of its own, y down. */
+    interface Screen {
+        double width();
+
+        double height();
+
+        /** SVG elements of the ground. */
+        String ground();
+
+        /** SVG elements of everything laid over the ground; the picture is of the same hole. */
+        String over(HolePicture picture);
+
+        /** A place on the screen, x then y. */
+        double[] at(Place place);
+
+        /** The place under a point of the screen. */
+        Place placeAt(double x, double y);
+    }
+}

@@ -1,0 +1,174 @@
+package loopwright.action;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import loopwright.numerics.Watch;
+import loopwright.player.ShotLog;
+import loopwright.putting.GreenSpeed;
+
+/** Makes and mends the players of the bench from what they answer and from the lists they deliver. */
+public final class KeepPlayer {
+    /** Where nobody stated the speed of the practice green: 10 ft, a common practice value (no source). */
+    private static final GreenSpeed USUAL_GREENS = GreenSpeed.ofRollMetres(10 * 0.3048);
+
+    private static final long SEED = 1;
+    private static final int KEPT_RESULTS = 50;
+
+    private final Workroom room;
+    private final PlayerFiles players;
+    private final FitPlayer fitting;
+    private final PuttFitting putting;
+    private final PatternPictures pictures;
+    private final Map<String, FitResult> results = new LinkedHashMap<>() {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, FitResult> eldest) {
+            return size() > KEPT_RESULTS;
+        }
+    };
+
+    public KeepPlayer(
+            Workroom room, PlayerFiles players, FitPlayer fitting, PuttFitting putting, PatternPictures pictures) {
+        this.room = room;
+        this.players = players;
+        this.fitting = fitting;
+        this.putting = putting;
+        this.pictures = pictures;
+    }
+
+    /** A new player from an interview alone. */
+    public Shelf.Document add(InterviewAnswers answers) {
+        Fitted fitted = fit(answers, List.of());
+        Shelf.Document kept = room.store().players().add(fitted.name(), fitted.text(), "interview");
+        room.store().setAnswers(kept.id(), answers.answers());
+        remember(kept, fitted);
+        return kept;
+    }
+
+    /**
+     * Fits a player again to his answers and all of his lists.
+     *
+     * @param seen the version that the person looked at
+     */
+    public Shelf.Document change(String id, int seen, InterviewAnswers answers, String note) {
+        Fitted fitted = fit(answers, room.store().listLists(id));
+        Shelf.Document kept = room.store().players().change(id, seen, fitted.name(), fitted.text(), note);
+        room.store().setAnswers(id, answers.answers());
+        remember(kept, fitted);
+        return kept;
+    }
+
+    /** Takes in a list; it is read through first, and nothing is kept of one that cannot be used. */
+    public Shelf.Document addList(String id, int seen, KeptList.Kind kind, String name, String text) {
+        InterviewAnswers answers = new InterviewAnswers(room.store().listAnswers(id));
+        List<KeptList> lists = new ArrayList<>(room.store().listLists(id));
+        lists.add(new KeptList("new", kind, name, answers.get("on"), text, java.time.Instant.EPOCH));
+        Fitted fitted = fit(answers, lists);
+        Shelf.Document kept =
+                room.store().players().change(id, seen, fitted.name(), fitted.text(), kind.word() + " from " + name);
+        room.store().addList(id, kind, name, answers.get("on"), text);
+        remember(kept, fitted);
+        return kept;
+    }
+
+    /** The numbers with their intervals of the fit that made a version, if it was made since the bench started. */
+    public synchronized Optional<FitResult> findResult(Shelf.Entry version) {
+        return Optional.ofNullable(results.get(key(version)));
+    }
+
+    /** The patterns of a version as a picture, SVG. */
+    public String patterns(String id, int version) {
+        return room.withFile(new byte[0], ".svg", file -> {
+            pictures.drawPatterns(room.player(id, version).player(), ShotLog.EMPTY, file);
+            return read(file);
+        });
+    }
+
+    private synchronized void remember(Shelf.Document kept, Fitted fitted) {
+        results.put(key(kept.entry()), fitted.result());
+    }
+
+    private static String key(Shelf.Entry version) {
+        return version.id() + "." + version.version();
+    }
+
+    private record Fitted(String name, String text, FitResult result) {}
+
+    private Fitted fit(InterviewAnswers answers, List<KeptList> lists) {
+        try {
+            Path folder = Files.createTempDirectory("loopwright-fit");
+            try {
+                return fit(answers, lists, folder);
+            } finally {
+                erase(folder);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Fitted fit(InterviewAnswers answers, List<KeptList> lists, Path folder) throws IOException {
+        Path player = folder.resolve("player.json");
+        FitPlayer.Request request = new FitPlayer.Request(
+                answers.interview(),
+                files(lists, KeptList.Kind.SHOTS, folder),
+                Map.of(),
+                answers.setting(),
+                answers.counts(),
+                List.of(),
+                SEED);
+        FitResult result = fitting.fit(
+                request, new FitPlayer.Targets(Optional.of(player), Optional.empty(), Optional.empty()), Watch.NONE);
+        for (Path file : files(lists, KeptList.Kind.PUTTS, folder)) {
+            fitPutts(file, player);
+        }
+        return new Fitted(players.read(player).player().name(), read(player), result);
+    }
+
+    private void fitPutts(Path file, Path player) {
+        PuttImport read = putting.read(file);
+        double level = players.read(player).player().level();
+        putting.withPutting(
+                player, putting.fit(file, read, false, level, USUAL_GREENS).skill(), player);
+    }
+
+    /** The lists of a kind as files; putts of several lists are one file each, the newest deciding. */
+    private static List<Path> files(List<KeptList> lists, KeptList.Kind kind, Path folder) throws IOException {
+        List<Path> out = new ArrayList<>();
+        for (KeptList list : lists) {
+            if (list.kind() == kind) {
+                Path file = folder.resolve(kind.word() + "-" + out.size() + ".csv");
+                Files.writeString(file, list.text(), StandardCharsets.UTF_8);
+                out.add(file);
+            }
+        }
+        return out;
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file, StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void erase(Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package loopwright.action;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.function.Function;
+import loopwright.action.Jobs.Job;
+import loopwright.numerics.Watch;
+
+/** Plans rounds and solves holes for the bench, in the background, and keeps what a plan was made from. */
+public final class PlanBench implements AutoCloseable {
+    /** Rounds keep all cores busy by themselves. */
+    private static final int ROUNDS_AT_ONCE = 1;
+
+    private static final int KEPT_ROUNDS = 12;
+    private static final int HOLES_AT_ONCE = 2;
+    /** A solved hole takes some 20 MB, and the whole program is to stay under 1 GB. */
+    private static final int KEPT_HOLES = 8;
+
+    private final Workroom room;
+    private final PlanRound planning;
+    private final Clock clock;
+    private final String engine;
+    private final Jobs rounds = new Jobs(ROUNDS_AT_ONCE, KEPT_ROUNDS);
+    private final Jobs holes = new Jobs(HOLES_AT_ONCE, KEPT_HOLES);
+
+    /** {@code engine} is the version of the program, which is kept with every plan. */
+    public PlanBench(Workroom room, PlanRound planning, Clock clock, String engine) {
+        this.room = room;
+        this.planning = planning;
+        this.clock = clock;
+        this.engine = engine;
+    }
+
+    /** The plan of a round; {@code page} is who asks. */
+    public Job<RoundPlan> round(PlanChoice choice, String page) {
+        return rounds.submit("round " + choice.key(), page, watch -> {
+            RoundPlan plan = planning.plan(request(choice), watch);
+            keep(choice, plan);
+            return plan;
+        });
+    }
+
+    /** One hole, solved and ready to answer. */
+    public Job<SolvedHole> hole(PlanChoice choice, int number, String page) {
+        PlanChoice only = choice.withHoles(Integer.toString(number));
+        Function<Watch, SolvedHole> work = watch -> planning.solveHole(request(only), watch);
+        return holes.submit("hole " + only.key(), page, work);
+    }
+
+    /** The job of a round or a hole by its key. */
+    public Job<?> job(String key) {
+        return rounds.find(key)
+                .or(() -> holes.find(key))
+                .orElseThrow(() -> new UserFault("This work is not known any longer; load the page again."));
+    }
+
+    private PlanRequest request(PlanChoice choice) {
+        return choice.request(
+                room.courseFile(choice.course().id(), choice.course().version()),
+                room.playerFile(choice.player().id(), choice.player().version()));
+    }
+
+    private void keep(PlanChoice choice, RoundPlan plan) {
+        room.store()
+                .keepPlan(new KeptPlan(
+                        choice.player().id(),
+                        choice.player().version(),
+                        choice.course().id(),
+                        choice.course().version(),
+                        choice.inputs(),
+                        choice.seed(),
+                        engine,
+                        plan.total().mean(),
+                        plan.total().standardDeviation(),
+                        plan.targetProbability(),
+                        plan.habitExpected(),
+                        clock.instant()));
+    }
+
+    /** Plans that were made, newest first. */
+    public List<KeptPlan> listPlans() {
+        return room.store().listPlans();
+    }
+
+    @Override
+    public void close() {
+        rounds.close();
+        holes.close();
+    }
+}

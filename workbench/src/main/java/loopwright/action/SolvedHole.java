@@ -1,0 +1,145 @@
+package loopwright.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import loopwright.course.Course;
+import loopwright.course.Hole;
+import loopwright.geo.Place;
+import loopwright.ground.Situation;
+import loopwright.ground.Surface;
+import loopwright.player.SituationTable;
+import loopwright.strategy.Advice;
+import loopwright.strategy.HabitPlay;
+import org.jspecify.annotations.Nullable;
+
+/** A hole that is solved and kept, so that a question about any spot or aim is answered from it at once. */
+public final class SolvedHole {
+    private final Course course;
+    private final String tees;
+    private final HolePlanner planner;
+    private final Advice advice;
+    private final HabitPlay habit;
+    private final RoundPlan.HolePlan plan;
+    /** The spot asked for last: while an aim is dragged the ball stays. */
+    private @Nullable Spot latest;
+
+    SolvedHole(
+            Course course, String tees, HolePlanner planner, Advice advice, HabitPlay habit, RoundPlan.HolePlan plan) {
+        this.course = course;
+        this.tees = tees;
+        this.planner = planner;
+        this.advice = advice;
+        this.habit = habit;
+        this.plan = plan;
+    }
+
+    /** What can be done from a spot: the best in full, and all clubs beside it, cheapest first. */
+    public record Spot(
+            Place ball,
+            Surface lie,
+            double toHoleMetres,
+            RoundPlan.ShotPlan best,
+            double bestError,
+            List<RoundPlan.Alternative> ways) {
+        public Spot {
+            ways = List.copyOf(ways);
+        }
+    }
+
+    public RoundPlan.HolePlan plan() {
+        return plan;
+    }
+
+    public Course course() {
+        return course;
+    }
+
+    public Hole hole() {
+        return course.getHole(plan.number());
+    }
+
+    public String tees() {
+        return tees;
+    }
+
+    /** The surface at a place; at the tee the tee, whatever the map has there. */
+    public Surface lieAt(Place ball) {
+        return ball.distanceTo(plan.tee()) < 1 ? Surface.TEE : planner.surfaceAt(ball);
+    }
+
+    /** Everything that can be played from a spot off the green. */
+    public synchronized Spot at(Place ball) {
+        if (latest == null || !latest.ball().equals(ball)) {
+            latest = search(ball);
+        }
+        return latest;
+    }
+
+    private Spot search(Place ball) {
+        Surface lie = playableLie(ball);
+        Situation situation = SituationTable.of(lie).get(0).situation();
+        List<Advice.Rated> rated = advice.byShot(ball, lie, situation);
+        Advice.Rated best = rated.get(0);
+        List<RoundPlan.Alternative> ways = new ArrayList<>();
+        rated.forEach(r -> ways.add(planner.alternative(ball, r, best)));
+        return new Spot(
+                ball,
+                lie,
+                ball.distanceTo(hole().holeLocation()),
+                planner.shot(advice, habit, ball, lie, situation, best, advice.finish(ball, lie, situation, best)),
+                best.standardError(),
+                ways);
+    }
+
+    /** One club at one aim from a spot: where it finishes and what it is worth, without a search for better ones. */
+    public synchronized Aimed aimed(Place ball, String club, Place aim) {
+        Surface lie = playableLie(ball);
+        Situation situation = SituationTable.of(lie).get(0).situation();
+        int shot = planner.shotNamed(club);
+        Advice.Rated rated = advice.rate(ball, lie, situation, shot, planner.reach(ball, shot, aim));
+        Advice.Finish finish = advice.finish(ball, lie, situation, rated);
+        return new Aimed(
+                planner.offset(ball, rated.target()), rated.target(), rated.expected(), rated.standardError(), finish);
+    }
+
+    /** A club at an aim, rated. */
+    public record Aimed(double offsetMetres, Place aim, double expected, double standardError, Advice.Finish finish) {}
+
+    private Surface playableLie(Place ball) {
+        Surface lie = lieAt(ball);
+        if (lie == Surface.GREEN || !lie.isPlayable()) {
+            throw new UserFault(String.format(
+                    Locale.ROOT,
+                    "No club is played from here (%s); put the ball where a shot can be played.",
+                    Rooms.words(lie)));
+        }
+        return lie;
+    }
+
+    /** A planned shot as it is drawn. */
+    public static HolePicture.Shot drawn(RoundPlan.ShotPlan shot) {
+        return PlanPictures.shot(shot);
+    }
+
+    /** A place on the green as a hole location is typed: "7:12,5". */
+    public String locationAt(Place place) {
+        return HoleLocations.describe(hole(), place);
+    }
+
+    /** The hole as it is drawn, with these shots. */
+    public HolePicture picture(List<HolePicture.Shot> shots) {
+        return new HolePicture(
+                course,
+                hole(),
+                tees,
+                plan.tee(),
+                plan.lengthMetres(),
+                "",
+                shots,
+                List.of(),
+                Optional.empty(),
+                List.of());
+    }
+}

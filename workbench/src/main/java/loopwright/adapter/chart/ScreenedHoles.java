@@ -1,0 +1,64 @@
+package loopwright.adapter.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import loopwright.action.HolePicture;
+import loopwright.action.HoleScreens;
+import loopwright.geo.Place;
+
+/** Draws holes for a screen, play running up, as wide as the ground that matters. */
+public final class ScreenedHoles implements HoleScreens {
+    private static final double HEIGHT = 760;
+    private static final double LEAST_WIDTH = 360;
+    private static final double MOST_WIDTH = 620;
+    /** Ground shown beside and beyond the line of play, metres. */
+    private static final double MARGIN_METRES = 42;
+
+    @Override
+    public Screen screen(HolePicture picture) {
+        double up = picture.tee().bearingTo(picture.hole().holeLocation());
+        List<Place> shown =
+                new ArrayList<>(picture.hole().lineFrom(picture.tee()).places());
+        picture.hole().green().polygons().forEach(p -> shown.addAll(p.get(0)));
+        SheetView unit = new SheetView(picture.tee(), new Point(0, 0), up, 1);
+        Extent ground =
+                Extent.around(shown.stream().map(unit::toSheet).toList()).grown(MARGIN_METRES);
+        double scale = Math.min(HEIGHT / ground.height(), MOST_WIDTH / ground.width());
+        double width = Math.max(LEAST_WIDTH, Math.min(MOST_WIDTH, ground.width() * scale));
+        Extent sheet = new Extent(0, 0, width, ground.height() * scale);
+        return new Shown(picture, sheet, new SheetView(unit.toGround(ground.centre()), sheet.centre(), up, scale));
+    }
+
+    private record Shown(HolePicture picture, Extent sheet, SheetView view) implements Screen {
+        @Override
+        public double width() {
+            return sheet.width();
+        }
+
+        @Override
+        public double height() {
+            return sheet.height();
+        }
+
+        @Override
+        public String ground() {
+            return SvgPage.marksOf(new HoleOverlay(picture, view, sheet).ground());
+        }
+
+        @Override
+        public String over(HolePicture other) {
+            return SvgPage.marksOf(new HoleOverlay(other, view, sheet).plan());
+        }
+
+        @Override
+        public double[] at(Place place) {
+            Point p = view.toSheet(place);
+            return new double[] {p.x(), p.y()};
+        }
+
+        @Override
+        public Place placeAt(double x, double y) {
+            return view.toGround(new Point(x, y));
+        }
+    }
+}

@@ -1,0 +1,112 @@
+package loopwright.boot;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import loopwright.action.BenchStore;
+import loopwright.action.CarryStore;
+import loopwright.action.CourseChoice;
+import loopwright.action.FitPlayer;
+import loopwright.action.KeepPlayer;
+import loopwright.action.PlanBench;
+import loopwright.action.PlanRound;
+import loopwright.action.PuttFitting;
+import loopwright.action.Workroom;
+import loopwright.adapter.chart.ChartedHoles;
+import loopwright.adapter.chart.ChartedPatterns;
+import loopwright.adapter.chart.ScreenedHoles;
+import loopwright.adapter.osm.OsmCourseFiles;
+import loopwright.adapter.table.AuditFolder;
+import loopwright.adapter.table.JsonPlayerFiles;
+import loopwright.adapter.table.JsonResultFile;
+import loopwright.adapter.table.PuttCsv;
+import loopwright.adapter.table.ShotCsv;
+import loopwright.cli.StoreOptions;
+import loopwright.web.BenchServer;
+import loopwright.web.DataPlace;
+import loopwright.web.HolePlace;
+import loopwright.web.JobPlace;
+import loopwright.web.PlanPlace;
+import loopwright.web.PlayerPlace;
+
+/** The bench, wired: store, background work and server, closed together. */
+final class Bench implements AutoCloseable {
+    private final BenchStore store;
+    private final PlanBench plans;
+    private final BenchServer server;
+
+    private Bench(BenchStore store) {
+        this.store = store;
+        Workroom room = StoreVerbs.room(store);
+        PlanRound planning =
+                new PlanRound(new OsmCourseFiles(), new JsonPlayerFiles(), new ChartedHoles(), AuditFolder::new);
+        plans = new PlanBench(room, planning, Clock.systemUTC(), version());
+        server = new BenchServer(
+                store.folder(),
+                List.of(
+                        new PlanPlace(room, plans),
+                        new HolePlace(room, plans, new ScreenedHoles()),
+                        new JobPlace(plans),
+                        new PlayerPlace(room, keeping(room)),
+                        new DataPlace(room, StoreVerbs.carrying(room))));
+    }
+
+    private static KeepPlayer keeping(Workroom room) {
+        JsonPlayerFiles players = new JsonPlayerFiles();
+        ChartedPatterns pictures = new ChartedPatterns();
+        return new KeepPlayer(
+                room,
+                players,
+                new FitPlayer(new ShotCsv(), players, new JsonResultFile(), pictures),
+                new PuttFitting(new PuttCsv(), players),
+                pictures);
+    }
+
+    /** A bench on a store; with {@code demo} the invented course and player are put on empty shelves. */
+    static Bench on(StoreOptions.Where where, boolean demo) {
+        BenchStore store = StoreVerbs.open(where);
+        try {
+            if (demo) {
+                fill(store);
+            }
+            return new Bench(store);
+        } catch (RuntimeException e) {
+            store.close();
+            throw e;
+        }
+    }
+
+    private static void fill(BenchStore store) {
+        Path demo = Path.of(System.getProperty("loopwright.home", ".")).resolve("demo");
+        CarryStore carry = StoreVerbs.carrying(StoreVerbs.room(store));
+        if (store.courses().list().isEmpty()) {
+            carry.importFile(demo.resolve("course.geojson"), "the demo course", CourseChoice.ONLY, false);
+        }
+        if (store.players().list().isEmpty()) {
+            carry.importFile(demo.resolve("player.json"), "the demo player", CourseChoice.ONLY, false);
+        }
+    }
+
+    private static String version() {
+        String version = Bench.class.getPackage().getImplementationVersion();
+        return version == null ? "built from source" : version;
+    }
+
+    int start(int port) {
+        return server.start(port);
+    }
+
+    /** Starts a bench that closes when the program ends. */
+    static int launch(StoreOptions.Where where, boolean demo, int port) {
+        Bench bench = on(where, demo);
+        Runtime.getRuntime().addShutdownHook(new Thread(bench::close));
+        return bench.start(port);
+    }
+
+    @Override
+    public void close() {
+        server.close();
+        plans.close();
+        store.close();
+    }
+}

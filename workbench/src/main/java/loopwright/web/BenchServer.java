@@ -1,0 +1,147 @@
+package loopwright.web;
+
+import static j2html.TagCreator.h1;
+import static j2html.TagCreator.p;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
+import io.javalin.http.Context;
+import io.javalin.http.staticfiles.Location;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.concurrent.ThreadLocalRandom;
+import loopwright.action.Shelf;
+import loopwright.action.UserFault;
+
+/** Serves the places of the bench on 127.0.0.1. */
+public final class BenchServer implements AutoCloseable {
+    /** Maps of whole counties are larger; they are for the command line. */
+    private static final long LARGEST_UPLOAD_MB = 64;
+
+    /** No script, style, picture or connection but our own, and nobody may frame the pages. */
+    private static final String POLICY =
+            "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'self';"
+                    + " frame-ancestors 'none'";
+
+    private static final Set<String> OWN_NAMES = Set.of("127.0.0.1", "localhost", "[::1]");
+    private static final int BAD_REQUEST = 400;
+    private static final int FORBIDDEN = 403;
+    private static final int NOT_FOUND = 404;
+    private static final int CONFLICT = 409;
+    private static final int OUR_FAULT = 500;
+
+    private final Javalin server;
+    private final Path folder;
+
+    /** {@code folder} is where details of our own faults are written. */
+    public BenchServer(Path folder, List<? extends Place> places) {
+        this.folder = folder;
+        server = Javalin.create(config -> configure(config, places));
+    }
+
+    private void configure(JavalinConfig config, List<? extends Place> places) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.http.maxRequestSize = LARGEST_UPLOAD_MB << 20;
+        config.jetty.multipartConfig.maxFileSize(LARGEST_UPLOAD_MB, SizeUnit.MB);
+        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_UPLOAD_MB, SizeUnit.MB);
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/static";
+            files.directory = "/loopwright/web/static";
+            files.location = Location.CLASSPATH;
+        });
+        config.routes.before(BenchServer::guard);
+        config.routes.get("/", ctx -> ctx.redirect("/plan"));
+        places.forEach(place -> place.routes(config.routes));
+        config.routes.exception(UserFault.class, (e, ctx) -> say(ctx, BAD_REQUEST, message(e)));
+        config.routes.exception(Shelf.Outdated.class, (e, ctx) -> say(ctx, CONFLICT, message(e)));
+        config.routes.exception(Exception.class, this::fault);
+        config.routes.error(NOT_FOUND, ctx -> {
+            if (ctx.result() == null || ctx.result().startsWith("Endpoint")) {
+                say(ctx, NOT_FOUND, Texts.say("error.notFound"));
+            }
+        });
+    }
+
+    /**
+     * Headers for every answer; and requests that another site made this browser send are refused, as are those that reach
+     * this computer under a name that is not its own.
+     */
+    private static void guard(Context ctx) {
+        ctx.header("Content-Security-Policy", POLICY);
+        ctx.header("X-Content-Type-Options", "nosniff");
+        ctx.header("Referrer-Policy", "same-origin");
+        ctx.header("Cross-Origin-Opener-Policy", "same-origin");
+        ctx.header("Cache-Control", ctx.path().startsWith("/static/") ? "max-age=60" : "no-store");
+        String host = ctx.header("Host");
+        String name = host == null ? "" : host.replaceFirst(":\\d+$", "");
+        String origin = ctx.header("Origin");
+        boolean foreign = origin != null && !origin.equals("http://" + host);
+        if (!OWN_NAMES.contains(name) || foreign) {
+            say(ctx, FORBIDDEN, Texts.say("error.foreign"));
+            ctx.skipRemainingHandlers();
+        }
+    }
+
+    private static String message(Exception e) {
+        return String.valueOf(e.getMessage());
+    }
+
+    /** A sentence as a page, or as bare text where a script asks. */
+    private static void say(Context ctx, int status, String sentence) {
+        ctx.status(status);
+        if (wantsPage(ctx)) {
+            new Page("", Texts.say("error.title")).answer(ctx, h1(Texts.say("error.title")), p(sentence));
+        } else {
+            ctx.contentType("text/plain; charset=utf-8").result(sentence);
+        }
+    }
+
+    private static boolean wantsPage(Context ctx) {
+        String accept = ctx.header("Accept");
+        return accept != null && accept.contains("text/html");
+    }
+
+    private void fault(Exception e, Context ctx) {
+        String id =
+                String.format(Locale.ROOT, "%08x", ThreadLocalRandom.current().nextInt());
+        StringWriter details = new StringWriter();
+        e.printStackTrace(new PrintWriter(details));
+        Path log = folder.resolve("faults.log");
+        try {
+            Files.writeString(
+                    log,
+                    "fault " + id + " at " + ctx.path() + "\n" + details + "\n",
+                    StandardCharsets.UTF_8,
+                    StandardOpenOption.CREATE,
+                    StandardOpenOption.APPEND);
+        } catch (IOException cannotLog) {
+            e.addSuppressed(cannotLog);
+        }
+        say(ctx, OUR_FAULT, Texts.say("error.ours", id, log));
+    }
+
+    /** Starts; returns the port, which is a free one if 0 is asked for. */
+    public int start(int port) {
+        try {
+            server.start("127.0.0.1", port);
+        } catch (io.javalin.util.JavalinBindException e) {
+            throw new UserFault("Port " + port + " is taken; say another with --port, or 0 for any free one.", e);
+        }
+        return server.port();
+    }
+
+    @Override
+    public void close() {
+        server.stop();
+    }
+}

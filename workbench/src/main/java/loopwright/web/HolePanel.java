@@ -1,0 +1,194 @@
+package loopwright.web;
+
+import static j2html.TagCreator.button;
+import static j2html.TagCreator.caption;
+import static j2html.TagCreator.div;
+import static j2html.TagCreator.each;
+import static j2html.TagCreator.h2;
+import static j2html.TagCreator.h3;
+import static j2html.TagCreator.li;
+import static j2html.TagCreator.ol;
+import static j2html.TagCreator.p;
+import static j2html.TagCreator.strong;
+import static j2html.TagCreator.table;
+import static j2html.TagCreator.tbody;
+import static j2html.TagCreator.td;
+import static j2html.TagCreator.text;
+import static j2html.TagCreator.th;
+import static j2html.TagCreator.thead;
+import static j2html.TagCreator.tr;
+
+import j2html.tags.DomContent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import loopwright.action.HolePicture;
+import loopwright.action.RoundPlan;
+import loopwright.action.SolvedHole;
+import loopwright.geo.Place;
+import loopwright.ground.Surface;
+
+/** The words beside the chart of a hole. */
+final class HolePanel {
+    private final SolvedHole hole;
+    private final Units units;
+
+    HolePanel(SolvedHole hole, Units units) {
+        this.hole = hole;
+        this.units = units;
+    }
+
+    DomContent summary() {
+        RoundPlan.HolePlan h = hole.plan();
+        List<DomContent> out = new ArrayList<>();
+        out.add(p(
+                        strong(Texts.say("hole.what", h.par(), units.length(h.lengthMetres()), hole.tees())),
+                        text(" " + Texts.say("hole.expect")),
+                        strong(Words.of("%.2f", h.expected())).withId("expected"),
+                        text(Texts.say(
+                                "hole.chances",
+                                Words.percent(h.probability(0, h.par())),
+                                Words.percent(h.probability(h.par() + 1, h.par() + 1)),
+                                Words.percent(
+                                        h.probability(h.par() + 2, h.scores().size())),
+                                Words.percent(h.penalty()))))
+                .withClass("lead"));
+        if (!h.surveyed()) {
+            out.add(p(strong(Texts.say("plan.unsurveyed")), text(" " + Texts.say("hole.unsurveyedMeans")))
+                    .withClass("beware"));
+        }
+        if (h.greenAssumed()) {
+            out.add(p(Texts.say("hole.greenAssumed")).withClass("beware"));
+        }
+        if (!h.standIn().isEmpty()) {
+            out.add(p(Texts.say("hole.standIn", h.standIn())).withClass("note"));
+        }
+        h.lockCost().ifPresent(c -> out.add(p(Texts.say("hole.locks", Words.of("%+.2f", c)))));
+        out.add(p(Texts.say("hole.drag")).withClass("note"));
+        return div(out.toArray(DomContent[]::new));
+    }
+
+    /** The plan from the tee on, shot by shot. */
+    DomContent walk() {
+        return div(
+                h2(Texts.say("hole.walk")),
+                ol(each(hole.plan().shots(), s -> li(shot(s)))).withClass("walk"));
+    }
+
+    /** What can be done from where the ball was put. */
+    DomContent spot(SolvedHole.Spot spot) {
+        return div(
+                h2(Texts.say("spot.title", units.length(spot.toHoleMetres()), Words.lie(spot.lie()))),
+                shot(spot.best()),
+                ways(spot),
+                back());
+    }
+
+    /** What an aim of the coach's is worth beside the best. */
+    DomContent aimed(SolvedHole.Spot spot, String club, SolvedHole.Aimed aimed) {
+        RoundPlan.ShotPlan best = spot.best();
+        double error = Math.hypot(aimed.standardError(), spot.bestError());
+        double cost = aimed.expected() - best.expected();
+        String words = Math.abs(cost) < 2 * error
+                ? Texts.say("aim.same")
+                : cost < 0
+                        ? Texts.say("aim.better", Words.of("%.2f", -cost), Words.of("%.2f", 2 * error))
+                        : Texts.say("aim.costs", Words.of("%.2f", cost), Words.of("%.2f", 2 * error));
+        return div(
+                h2(Texts.say("aim.title", Words.club(club, aimed.offsetMetres(), units))),
+                p(text(Texts.say("aim.expect")), strong(Words.of("%.2f", aimed.expected())), text(": " + words))
+                        .withId("aim-cost"),
+                p(Texts.say("shot.finishes", Words.finish(aimed.finish().share()))),
+                p(Texts.say(
+                        "aim.best",
+                        Words.aimed(best.club(), best.landmark(), best.offsetMetres(), units),
+                        Words.of("%.2f", best.expected()))),
+                ways(spot),
+                back());
+    }
+
+    DomContent unplayable(Place ball, Surface lie) {
+        String key = lie == Surface.GREEN ? "spot.green" : "spot.unplayable";
+        return div(
+                h2(Texts.say(
+                        "spot.title", units.length(ball.distanceTo(hole.hole().holeLocation())), Words.lie(lie))),
+                p(Texts.say(key)),
+                back());
+    }
+
+    private static DomContent back() {
+        return button(Texts.say("spot.back"))
+                .withType("button")
+                .withClass("quiet")
+                .attr("data-back", "");
+    }
+
+    private DomContent ways(SolvedHole.Spot spot) {
+        return table(
+                caption(Texts.say("ways.caption")),
+                thead(tr(
+                        th(Texts.say("ways.club")).attr("scope", "col"),
+                        th(Texts.say("ways.side")).attr("scope", "col"),
+                        th(Texts.say("ways.cost")).attr("scope", "col"))),
+                tbody(each(
+                        spot.ways(),
+                        w -> tr(
+                                th(w.club()).attr("scope", "row"),
+                                td(side(w.offsetMetres())),
+                                td(w.club().equals(spot.best().club()) ? Texts.say("ways.best") : cost(w))))));
+    }
+
+    private String side(double offsetMetres) {
+        String side = units.side(offsetMetres);
+        return side.isEmpty() ? Texts.say("ways.onLine") : side;
+    }
+
+    private static String cost(RoundPlan.Alternative w) {
+        return w.same()
+                ? Texts.say("ways.same")
+                : Words.of("%+.2f", w.cost()) + " (" + Words.of("%+.2f", w.cost() - 2 * w.standardError()) + " to "
+                        + Words.of("%+.2f", w.cost() + 2 * w.standardError()) + ")";
+    }
+
+    private DomContent shot(RoundPlan.ShotPlan s) {
+        List<DomContent> out = new ArrayList<>();
+        out.add(h3(Words.aimed(s.club(), s.landmark(), s.offsetMetres(), units)));
+        out.add(p(Texts.say(
+                "shot.from",
+                units.length(s.toHoleMetres()),
+                Words.lie(s.lie()),
+                units.length(s.aimMetres()),
+                Words.of("%.2f", s.expected()))));
+        out.add(p(Texts.say("shot.finishes", Words.finish(s.finish()))));
+        if (!s.hazards().isEmpty()) {
+            out.add(p(Texts.say(
+                    "shot.carry",
+                    s.hazards().stream()
+                            .map(c -> units.length(c.metres()) + " over the " + c.hazard())
+                            .collect(Collectors.joining(", ")))));
+        }
+        s.room().ifPresent(r -> out.add(room(r)));
+        out.add(p(Texts.say(
+                "shot.else",
+                s.alternatives().stream()
+                        .map(a -> Words.club(a.club(), a.offsetMetres(), units) + " " + a.costInWords())
+                        .collect(Collectors.joining("; ")))));
+        if (!s.habit().same()) {
+            out.add(p(Texts.say(
+                    "shot.habit",
+                    Words.club(s.habit().club(), s.habit().offsetMetres(), units),
+                    s.habit().costInWords())));
+        }
+        return div(out.toArray(DomContent[]::new)).withClass("shot");
+    }
+
+    private DomContent room(HolePicture.Room r) {
+        return p(Texts.say(
+                "shot.room",
+                units.length(r.left().distanceTo(r.right())),
+                r.leftName(),
+                r.rightName(),
+                units.length(r.eightInTenMetres()),
+                units.length(r.nineteenInTwentyMetres())));
+    }
+}

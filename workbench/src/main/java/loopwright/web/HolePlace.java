@@ -1,0 +1,212 @@
+package loopwright.web;
+
+import static j2html.TagCreator.a;
+import static j2html.TagCreator.div;
+import static j2html.TagCreator.h1;
+import static j2html.TagCreator.nav;
+import static j2html.TagCreator.rawHtml;
+import static j2html.TagCreator.span;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import j2html.tags.DomContent;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import loopwright.action.HolePicture;
+import loopwright.action.HoleScreens;
+import loopwright.action.HoleScreens.Screen;
+import loopwright.action.Jobs.Job;
+import loopwright.action.Jobs.State;
+import loopwright.action.PlanBench;
+import loopwright.action.PlanChoice;
+import loopwright.action.SolvedHole;
+import loopwright.action.UserFault;
+import loopwright.action.Workroom;
+import loopwright.geo.Place;
+import loopwright.ground.Surface;
+
+/** One hole of a plan: the chart, what can be done from any spot, and the plan shot by shot. */
+public final class HolePlace implements loopwright.web.Place {
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final long PATIENCE_MILLIS = 20_000;
+
+    private final Workroom room;
+    private final PlanBench plans;
+    private final HoleScreens screens;
+
+    public HolePlace(Workroom room, PlanBench plans, HoleScreens screens) {
+        this.room = room;
+        this.plans = plans;
+        this.screens = screens;
+    }
+
+    @Override
+    public void routes(RoutesConfig routes) {
+        routes.get("/plan/hole", this::page);
+        routes.get("/plan/hole/spot", this::spot);
+        routes.get("/plan/hole/aim", this::aim);
+        routes.get("/plan/hole/location", this::location);
+    }
+
+    private record Asked(PlanChoice choice, int number, Units units) {}
+
+    private Asked asked(Context ctx) {
+        return new Asked(
+                PlanQuery.get(ctx, room.store()),
+                PlanQuery.whole("hole", PlanQuery.text(ctx, "hole", "1")),
+                Units.of(room.store().listPreferences()));
+    }
+
+    private void page(Context ctx) {
+        Asked asked = asked(ctx);
+        Job<SolvedHole> job =
+                plans.hole(asked.choice(), asked.number(), PlanQuery.text(ctx, "page", "hole " + ctx.queryString()));
+        if (job.state() == State.FAILED) {
+            throw job.findFailure().orElseThrow();
+        }
+        String title = Texts.say("hole.title", asked.number());
+        DomContent content = job.findResult()
+                .<DomContent>map(hole -> chart(asked, hole))
+                .orElseGet(() -> JobPlace.waiting(job, Texts.say("hole.working")));
+        new Page("plan", title)
+                .with("job")
+                .with("hole")
+                .answer(
+                        ctx,
+                        h1(title),
+                        around(asked),
+                        content,
+                        new PlanForm(room, asked.choice(), Integer.toString(asked.number())).form());
+    }
+
+    /** The way to the round and to the holes before and after. */
+    private DomContent around(Asked asked) {
+        List<Integer> holes =
+                room
+                        .course(
+                                asked.choice().course().id(),
+                                asked.choice().course().version())
+                        .holes()
+                        .stream()
+                        .map(h -> h.number())
+                        .toList();
+        int at = holes.indexOf(asked.number());
+        return nav(
+                        a(Texts.say("hole.round"))
+                                .withHref("/plan?" + asked.choice().query()),
+                        step(asked, at > 0 ? holes.get(at - 1) : 0, "hole.before"),
+                        step(asked, at >= 0 && at + 1 < holes.size() ? holes.get(at + 1) : 0, "hole.after"))
+                .withClass("steps")
+                .attr("aria-label", Texts.say("hole.steps"));
+    }
+
+    private static DomContent step(Asked asked, int hole, String words) {
+        return hole == 0 ? span() : a(Texts.say(words, hole)).withHref(HoleTable.link(asked.choice(), hole));
+    }
+
+    private DomContent chart(Asked asked, SolvedHole hole) {
+        List<HolePicture.Shot> shots =
+                hole.plan().shots().stream().map(SolvedHole::drawn).toList();
+        HolePicture picture = hole.picture(shots);
+        Screen screen = screens.screen(picture);
+        HolePanel panel = new HolePanel(hole, asked.units());
+        return div(
+                        div(rawHtml(new HoleSvg(screen, hole).svg(picture)))
+                                .withClass("chart")
+                                .attr("data-query", asked.choice().query() + "&hole=" + asked.number()),
+                        div(panel.summary(), div(panel.walk()).withId("answer").attr("aria-live", "polite"))
+                                .withClass("words"))
+                .withClass("hole");
+    }
+
+    /** The hole, solved by now or soon. */
+    private SolvedHole solved(Context ctx, Asked asked) {
+        Job<SolvedHole> job = plans.hole(asked.choice(), asked.number(), PlanQuery.text(ctx, "page", "answers"));
+        if (job.await(PATIENCE_MILLIS) == State.FAILED) {
+            throw job.findFailure().orElseThrow();
+        }
+        return job.findResult().orElseThrow(() -> new UserFault(Texts.say("hole.late")));
+    }
+
+    private void spot(Context ctx) {
+        Asked asked = asked(ctx);
+        SolvedHole hole = solved(ctx, asked);
+        Screen screen = screens.screen(hole.picture(List.of()));
+        Place ball = screen.placeAt(PlanQuery.decimal(ctx, "x"), PlanQuery.decimal(ctx, "y"));
+        HolePanel panel = new HolePanel(hole, asked.units());
+        Surface lie = hole.lieAt(ball);
+        if (lie == Surface.GREEN || !lie.isPlayable()) {
+            answer(ctx, screen, hole, Optional.empty(), panel.unplayable(ball, lie), Map.of());
+            return;
+        }
+        SolvedHole.Spot spot = hole.at(ball);
+        answer(
+                ctx,
+                screen,
+                hole,
+                Optional.of(SolvedHole.drawn(spot.best())),
+                panel.spot(spot),
+                Map.of("club", spot.best().club(), "aim", screen.at(spot.best().aim())));
+    }
+
+    private void aim(Context ctx) {
+        Asked asked = asked(ctx);
+        SolvedHole hole = solved(ctx, asked);
+        Screen screen = screens.screen(hole.picture(List.of()));
+        Place ball = screen.placeAt(PlanQuery.decimal(ctx, "x"), PlanQuery.decimal(ctx, "y"));
+        Place towards = screen.placeAt(PlanQuery.decimal(ctx, "ax"), PlanQuery.decimal(ctx, "ay"));
+        String club = PlanQuery.text(ctx, "club", "");
+        SolvedHole.Aimed aimed = hole.aimed(ball, club, towards);
+        SolvedHole.Spot spot = hole.at(ball);
+        HolePicture.Shot shot =
+                new HolePicture.Shot(ball, aimed.aim(), club, "", aimed.finish().sample(), Optional.empty(), List.of());
+        answer(
+                ctx,
+                screen,
+                hole,
+                Optional.of(shot),
+                new HolePanel(hole, asked.units()).aimed(spot, club, aimed),
+                Map.of("club", club, "aim", screen.at(aimed.aim())));
+    }
+
+    private static void answer(
+            Context ctx,
+            Screen screen,
+            SolvedHole hole,
+            Optional<HolePicture.Shot> shot,
+            DomContent words,
+            Map<String, Object> more) {
+        Map<String, Object> out = new LinkedHashMap<>(more);
+        out.put("over", screen.over(hole.picture(shot.stream().toList())));
+        out.put("words", words.render());
+        try {
+            ctx.contentType("application/json").result(JSON.writeValueAsString(out));
+        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Where the hole is cut if it is put at a point of the chart: the address that solves it so. */
+    private void location(Context ctx) {
+        Asked asked = asked(ctx);
+        SolvedHole hole = solved(ctx, asked);
+        Screen screen = screens.screen(hole.picture(List.of()));
+        Place place = screen.placeAt(PlanQuery.decimal(ctx, "x"), PlanQuery.decimal(ctx, "y"));
+        String text = hole.locationAt(place);
+        List<String> kept = asked.choice().holeLocations().stream()
+                .filter(l -> !l.replace(" ", "").startsWith(asked.number() + ":"))
+                .toList();
+        List<String> all = new java.util.ArrayList<>(kept);
+        all.add(text);
+        PlanChoice moved = asked.choice().withHoleLocations(all);
+        ctx.contentType("text/plain; charset=utf-8").result(HoleTable.link(moved, asked.number()));
+    }
+
+    static String number(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+}

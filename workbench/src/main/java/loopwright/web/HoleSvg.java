@@ -1,0 +1,62 @@
+package loopwright.web;
+
+import java.util.Locale;
+import loopwright.action.HolePicture;
+import loopwright.action.HoleScreens.Screen;
+import loopwright.action.SolvedHole;
+import loopwright.geo.Place;
+
+/** The chart of a hole with its three handles: ball, aim and hole location; each is moved by dragging or by arrow keys. */
+final class HoleSvg {
+    private final Screen screen;
+    private final SolvedHole hole;
+
+    HoleSvg(Screen screen, SolvedHole hole) {
+        this.screen = screen;
+        this.hole = hole;
+    }
+
+    String svg(HolePicture picture) {
+        var first = hole.plan().shots().get(0);
+        double[] tee = screen.at(hole.plan().tee());
+        double[] before = screen.at(hole.plan().tee().along(0, 1));
+        double yard = Math.hypot(before[0] - tee[0], before[1] - tee[1]) * 0.9144;
+        return String.format(
+                        Locale.ROOT,
+                        "<svg viewBox=\"0 0 %.0f %.0f\" data-yard=\"%.3f\" data-club=\"%s\" role=\"group\" aria-label=\"%s\">",
+                        screen.width(),
+                        screen.height(),
+                        yard,
+                        escaped(first.club()),
+                        escaped(Texts.say("hole.picture", hole.plan().number())))
+                + "<g class=\"ground\" aria-hidden=\"true\"><rect class=\"paper\" width=\"100%\" height=\"100%\"/>"
+                + screen.ground()
+                + "</g><g class=\"over\" aria-hidden=\"true\">"
+                + screen.over(picture)
+                + "</g>"
+                + handle("pin", hole.hole().holeLocation(), "M0 -9L8 -5L0 -1M0 -9V6")
+                + handle("aim", first.aim(), "M-9 0H9M0 -9V9")
+                + handle("ball", hole.plan().tee(), "M-4 0A4 4 0 1 0 4 0A4 4 0 1 0 -4 0")
+                + "</svg>";
+    }
+
+    private String handle(String name, Place place, String shape) {
+        double[] at = screen.at(place);
+        return String.format(
+                Locale.ROOT,
+                "<g class=\"handle %s\" data-handle=\"%s\" transform=\"translate(%.1f %.1f)\" tabindex=\"0\""
+                        + " role=\"slider\" aria-label=\"%s\" aria-valuemin=\"0\" aria-valuemax=\"1000\""
+                        + " aria-valuenow=\"%.0f\"><circle r=\"17\"/><path d=\"%s\"/></g>",
+                name,
+                name,
+                at[0],
+                at[1],
+                escaped(Texts.say("handle." + name)),
+                place.distanceTo(hole.hole().holeLocation()) / 0.9144,
+                shape);
+    }
+
+    static String escaped(String text) {
+        return j2html.utils.EscapeUtil.escape(text);
+    }
+}

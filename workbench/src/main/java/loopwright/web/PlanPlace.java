@@ -1,0 +1,125 @@
+package loopwright.web;
+
+import static j2html.TagCreator.a;
+import static j2html.TagCreator.div;
+import static j2html.TagCreator.each;
+import static j2html.TagCreator.h1;
+import static j2html.TagCreator.h2;
+import static j2html.TagCreator.li;
+import static j2html.TagCreator.ol;
+import static j2html.TagCreator.p;
+import static j2html.TagCreator.section;
+import static j2html.TagCreator.strong;
+import static j2html.TagCreator.text;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import j2html.tags.DomContent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loopwright.action.Jobs.Job;
+import loopwright.action.Jobs.State;
+import loopwright.action.PlanBench;
+import loopwright.action.PlanChoice;
+import loopwright.action.RoundPlan;
+import loopwright.action.Workroom;
+
+/** The plan of a round: what to change, hole by hole, and the score to expect. */
+public final class PlanPlace implements Place {
+    private final Workroom room;
+    private final PlanBench plans;
+
+    public PlanPlace(Workroom room, PlanBench plans) {
+        this.room = room;
+        this.plans = plans;
+    }
+
+    @Override
+    public void routes(RoutesConfig routes) {
+        routes.get("/plan", this::page);
+    }
+
+    private void page(Context ctx) {
+        Optional<PlanChoice> choice = PlanQuery.find(ctx, room.store());
+        List<DomContent> content = new ArrayList<>();
+        content.add(h1(Texts.say("plan.title")));
+        if (choice.isEmpty()) {
+            content.add(p(Texts.say("plan.nothing")));
+        } else {
+            content.add(new PlanForm(room, choice.get(), "").form());
+            content.add(ctx.queryParam("target") == null ? p(Texts.say("plan.start")) : result(choice.get()));
+        }
+        new Page("plan", Texts.say("plan.title")).with("job").answer(ctx, content.toArray(DomContent[]::new));
+    }
+
+    private DomContent result(PlanChoice choice) {
+        Job<RoundPlan> job = plans.round(choice, choice.key());
+        if (job.state() == State.FAILED) {
+            throw job.findFailure().orElseThrow();
+        }
+        Optional<RoundPlan> plan = job.findResult();
+        if (plan.isEmpty()) {
+            return JobPlace.waiting(job, Texts.say("plan.working"));
+        }
+        Units units = Units.of(room.store().listPreferences());
+        return div(
+                        cautions(plan.get()),
+                        decisions(plan.get(), choice, units),
+                        new ScorePanel(plan.get()).section(),
+                        new HoleTable(plan.get(), choice, units).section(),
+                        checked(plan.get()))
+                .withClass("result");
+    }
+
+    private static DomContent cautions(RoundPlan plan) {
+        List<Integer> open = plan.unsurveyed();
+        if (open.isEmpty()) {
+            return text("");
+        }
+        String which = open.size() == plan.holes().size()
+                ? Texts.say("plan.everyHole")
+                : Texts.say("plan.holes", open.toString().replaceAll("[\\[\\]]", ""));
+        return p(strong(Texts.say("plan.unsurveyed")), text(" " + Texts.say("plan.unsurveyedMeans", which)))
+                .withClass("beware");
+    }
+
+    private static DomContent decisions(RoundPlan plan, PlanChoice choice, Units units) {
+        if (plan.decisions().isEmpty()) {
+            return section(h2(Texts.say("plan.change")), p(Texts.say("plan.noChange")));
+        }
+        return section(
+                h2(Texts.say("plan.change")),
+                p(Texts.say("plan.changeMeans")).withClass("note"),
+                ol(each(
+                                plan.decisions(),
+                                d -> li(
+                                        strong(Words.of("%+.2f", -d.cost())).withClass("gain"),
+                                        a(Texts.say("plan.holeShot", d.hole(), d.shot()))
+                                                .withHref(HoleTable.link(choice, d.hole())),
+                                        text(": "
+                                                + Words.aimed(
+                                                        d.plan().club(),
+                                                        d.plan().landmark(),
+                                                        d.plan().offsetMetres(),
+                                                        units)
+                                                + Texts.say("plan.insteadOf")
+                                                + Words.club(
+                                                        d.plan().habit().club(),
+                                                        d.plan().habit().offsetMetres(),
+                                                        units)
+                                                + "."))))
+                        .withClass("decisions"));
+    }
+
+    private static DomContent checked(RoundPlan plan) {
+        return p(Texts.say(
+                        "plan.checked",
+                        plan.simulated().rounds(),
+                        Words.of("%.2f", plan.simulated().mean()),
+                        Words.of("%.2f", plan.simulated().standardError()),
+                        Words.of("%.2f", plan.bias()),
+                        Words.of("%.3f", plan.searchLoss())))
+                .withClass("note");
+    }
+}

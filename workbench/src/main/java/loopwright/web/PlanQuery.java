@@ -1,0 +1,90 @@
+package loopwright.web;
+
+import io.javalin.http.Context;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import loopwright.action.BenchStore;
+import loopwright.action.PlanChoice;
+import loopwright.action.Shelf;
+import loopwright.action.UserFault;
+import org.jspecify.annotations.Nullable;
+
+/** Reads from an address what a plan is to be made from. */
+final class PlanQuery {
+    private static final String USUAL_TARGET = "79";
+
+    private PlanQuery() {}
+
+    /** Empty where there is no player or no course yet. */
+    static Optional<PlanChoice> find(Context ctx, BenchStore store) {
+        Optional<Shelf.Entry> player = entry(store.players(), ctx.queryParam("player"), "player");
+        Optional<Shelf.Entry> course = entry(store.courses(), ctx.queryParam("course"), "course");
+        if (player.isEmpty() || course.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new PlanChoice(
+                player.get(),
+                course.get(),
+                text(ctx, "tees", "middle"),
+                whole("target", text(ctx, "target", USUAL_TARGET)),
+                text(ctx, "holes", ""),
+                list(ctx, "location"),
+                list(ctx, "forbid"),
+                list(ctx, "require"),
+                whole("seed", text(ctx, "seed", "1"))));
+    }
+
+    static PlanChoice get(Context ctx, BenchStore store) {
+        return find(ctx, store)
+                .orElseThrow(() -> new UserFault(
+                        "A plan needs a player and a course; add them first under Player and" + " Course."));
+    }
+
+    /** The entry of an id, or the first of the shelf where none is named. */
+    static Optional<Shelf.Entry> entry(Shelf shelf, @Nullable String id, String what) {
+        List<Shelf.Entry> all = shelf.list();
+        if (id == null || id.isEmpty()) {
+            return all.stream().findFirst();
+        }
+        return Optional.of(all.stream()
+                .filter(e -> e.id().equals(id))
+                .findFirst()
+                .orElseThrow(() ->
+                        new UserFault("There is no " + what + " " + id + " on this bench; it may have been erased.")));
+    }
+
+    static String text(Context ctx, String name, String otherwise) {
+        String value = ctx.queryParam(name);
+        return value == null || value.isBlank() ? otherwise : value.strip();
+    }
+
+    static int whole(String name, String text) {
+        if (!text.matches("\\d{1,9}")) {
+            throw new UserFault("\"" + text + "\" is no whole number for \"" + name + "\"; type digits only.");
+        }
+        return Integer.parseInt(text);
+    }
+
+    static double decimal(Context ctx, String name) {
+        String text = text(ctx, name, "");
+        try {
+            double value = Double.parseDouble(text);
+            if (Double.isFinite(value)) {
+                return value;
+            }
+        } catch (NumberFormatException e) {
+            throw new UserFault("\"" + text + "\" is no number for \"" + name + "\".", e);
+        }
+        throw new UserFault("\"" + text + "\" is no number for \"" + name + "\".");
+    }
+
+    /** One entry a line, or separated by semicolons. */
+    private static List<String> list(Context ctx, String name) {
+        return ctx.queryParams(name).stream()
+                .flatMap(v -> Arrays.stream(v.split("[;\\n]", -1)))
+                .map(String::strip)
+                .filter(s -> !s.isEmpty())
+                .toList();
+    }
+}

@@ -1,0 +1,136 @@
+package loopwright.boot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import loopwright.cli.StoreOptions;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
+
+/** The plan in a real browser, on the demo. */
+class BenchPlanIT {
+    /** Two holes are enough to see everything a round shows. */
+    private static final String PLAN = "/plan?tees=white&target=8&holes=1,3";
+
+    @TempDir
+    private static Path folder;
+
+    private static Bench bench;
+    private static Browser browser;
+
+    @BeforeAll
+    static void open() {
+        System.setProperty("loopwright.home", "..");
+        bench = Bench.on(new StoreOptions.Where(folder, Optional.empty()), true);
+        browser = Browser.open(bench.start(0));
+    }
+
+    @AfterAll
+    static void close() {
+        if (browser != null) {
+            browser.close();
+        }
+        bench.close();
+    }
+
+    @Test
+    void theRoundsNumbersEqualThoseOfTheCommandLine() throws Exception {
+        browser.go(PLAN).await("#score-words");
+        Path json = folder.resolve("plan.json");
+        Typed typed = Typed.run(
+                "plan",
+                "--course",
+                "../demo/course.geojson",
+                "--player",
+                "../demo/player.json",
+                "--tees",
+                "white",
+                "--target",
+                "8",
+                "--holes",
+                "1,3",
+                "--json",
+                json.toString());
+        assertThat(typed.exitCode()).as(typed.err()).isZero();
+        JsonNode plan = new ObjectMapper().readTree(json.toFile());
+        assertThat(browser.text("#score-words"))
+                .contains(String.format(
+                        Locale.ROOT, "Expect %.1f", plan.at("/score/mean").asDouble()));
+        for (JsonNode hole : plan.at("/holes")) {
+            assertThat(browser.text("[data-expected='" + hole.get("number").asInt() + "']"))
+                    .isEqualTo(String.format(
+                            Locale.ROOT, "%.2f", hole.get("expected").asDouble()));
+        }
+        browser.assertAccessible();
+        browser.screenshots("plan");
+        browser.go("/plan/hole?tees=white&target=8&hole=3").await("#expected");
+        assertThat(browser.text("#expected"))
+                .isEqualTo(String.format(
+                        Locale.ROOT, "%.2f", plan.at("/holes/1/expected").asDouble()));
+        browser.assertNoForeignRequest();
+    }
+
+    @Test
+    void anAimThatIsDraggedShowsWhatItCosts() {
+        browser.go("/plan/hole?tees=white&target=79&hole=1").await(".chart svg");
+        browser.assertAccessible();
+        browser.screenshots("hole");
+        String planned = browser.text("#answer");
+        new Actions(browser.driver())
+                .dragAndDropBy(browser.get(".handle.aim"), 45, 0)
+                .perform();
+        String cost = browser.await("#aim-cost").getText();
+        assertThat(cost).contains("it costs").contains("strokes");
+        browser.screenshots("hole-aim");
+        browser.assertAccessible();
+        browser.get("[data-back]").click();
+        assertThat(browser.text("#answer")).isEqualTo(planned);
+    }
+
+    @Test
+    void theBallMovesByArrowKeys() {
+        browser.go("/plan/hole?tees=white&target=79&hole=1").await(".chart svg");
+        WebElement ball = browser.get(".handle.ball");
+        String before = ball.getAttribute("aria-valuenow");
+        browser.run("arguments[0].focus()", ball);
+        new Actions(browser.driver())
+                .keyDown(Keys.SHIFT)
+                .sendKeys(Keys.ARROW_UP.toString().repeat(10))
+                .keyUp(Keys.SHIFT)
+                .perform();
+        browser.awaitTrue("!document.querySelector('.chart').classList.contains('stale')"
+                + " && document.querySelector('#answer table') !== null");
+        assertThat(Integer.parseInt(ball.getAttribute("aria-valuenow"))).isLessThan(Integer.parseInt(before) - 80);
+        assertThat(browser.text("#answer h2")).contains("from the hole");
+    }
+
+    @Test
+    void aHoleCutElsewhereIsSolvedAgainUnderAnAddressOfItsOwn() {
+        browser.go("/plan/hole?tees=white&target=79&hole=3").await(".chart svg");
+        new Actions(browser.driver())
+                .dragAndDropBy(browser.get(".handle.pin"), 5, 5)
+                .perform();
+        browser.awaitTrue("location.search.includes('location=3')");
+        assertThat(browser.await("#expected").getText()).matches("\\d\\.\\d\\d");
+        browser.driver().navigate().back();
+        assertThat(browser.address()).doesNotContain("location");
+        browser.await("#expected");
+    }
+
+    @Test
+    void aSolveIsStoppedAndStartedAgain() {
+        browser.go("/plan?tees=blue&target=79").await(".job button").click();
+        browser.await(".job.stopped");
+        assertThat(browser.text(".job [role=status]")).startsWith("Stopped");
+        browser.go("/plan?tees=blue&target=4&holes=3").await("#score-words");
+    }
+}
