@@ -6,8 +6,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import loopwright.cli.StoreOptions;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -24,27 +26,34 @@ class BenchPlanIT {
     @TempDir
     private static Path folder;
 
-    private static Bench bench;
-    private static Browser browser;
+    private static @Nullable Bench bench;
+    private static @Nullable Browser opened;
 
     @BeforeAll
     static void open() {
         System.setProperty("loopwright.home", "..");
-        bench = Bench.on(new StoreOptions.Where(folder, Optional.empty()), true);
-        browser = Browser.open(bench.start(0));
+        Bench started = Bench.on(new StoreOptions.Where(folder, Optional.empty()), true);
+        bench = started;
+        opened = Browser.open(started.start(0));
     }
 
     @AfterAll
     static void close() {
-        if (browser != null) {
-            browser.close();
+        if (opened != null) {
+            opened.close();
         }
-        bench.close();
+        if (bench != null) {
+            bench.close();
+        }
+    }
+
+    private static Browser browser() {
+        return Objects.requireNonNull(opened);
     }
 
     @Test
     void theRoundsNumbersEqualThoseOfTheCommandLine() throws Exception {
-        browser.go(PLAN).await("#score-words");
+        browser().go(PLAN).await("#score-words");
         Path json = folder.resolve("plan.json");
         Typed typed = Typed.run(
                 "plan",
@@ -62,75 +71,79 @@ class BenchPlanIT {
                 json.toString());
         assertThat(typed.exitCode()).as(typed.err()).isZero();
         JsonNode plan = new ObjectMapper().readTree(json.toFile());
-        assertThat(browser.text("#score-words"))
+        assertThat(browser().text("#score-words"))
                 .contains(String.format(
                         Locale.ROOT, "Expect %.1f", plan.at("/score/mean").asDouble()));
         for (JsonNode hole : plan.at("/holes")) {
-            assertThat(browser.text("[data-expected='" + hole.get("number").asInt() + "']"))
+            assertThat(browser().text("[data-expected='" + hole.get("number").asInt() + "']"))
                     .isEqualTo(String.format(
                             Locale.ROOT, "%.2f", hole.get("expected").asDouble()));
         }
-        browser.assertAccessible();
-        browser.screenshots("plan");
-        browser.go("/plan/hole?tees=white&target=8&hole=3").await("#expected");
-        assertThat(browser.text("#expected"))
+        browser().assertAccessible();
+        browser().screenshots("plan");
+        browser().go("/plan/hole?tees=white&target=8&hole=3").await("#expected");
+        assertThat(browser().text("#expected"))
                 .isEqualTo(String.format(
                         Locale.ROOT, "%.2f", plan.at("/holes/1/expected").asDouble()));
-        browser.assertNoForeignRequest();
+        browser().assertNoForeignRequest();
     }
 
     @Test
     void anAimThatIsDraggedShowsWhatItCosts() {
-        browser.go("/plan/hole?tees=white&target=79&hole=1").await(".chart svg");
-        browser.assertAccessible();
-        browser.screenshots("hole");
-        String planned = browser.text("#answer");
-        new Actions(browser.driver())
-                .dragAndDropBy(browser.get(".handle.aim"), 45, 0)
+        browser().go("/plan/hole?tees=white&target=79&hole=1").await(".chart svg");
+        browser().assertAccessible();
+        browser().screenshots("hole");
+        String planned = browser().text("#answer");
+        new Actions(browser().driver())
+                .dragAndDropBy(browser().get(".handle.aim"), 45, 0)
                 .perform();
-        String cost = browser.await("#aim-cost").getText();
+        String cost = browser().await("#aim-cost").getText();
         assertThat(cost).contains("it costs").contains("strokes");
-        browser.screenshots("hole-aim");
-        browser.assertAccessible();
-        browser.get("[data-back]").click();
-        assertThat(browser.text("#answer")).isEqualTo(planned);
+        browser().screenshots("hole-aim");
+        browser().assertAccessible();
+        browser().get("[data-back]").click();
+        assertThat(browser().text("#answer")).isEqualTo(planned);
     }
 
     @Test
     void theBallMovesByArrowKeys() {
-        browser.go("/plan/hole?tees=white&target=79&hole=1").await(".chart svg");
-        WebElement ball = browser.get(".handle.ball");
-        String before = ball.getAttribute("aria-valuenow");
-        browser.run("arguments[0].focus()", ball);
-        new Actions(browser.driver())
+        browser().go("/plan/hole?tees=white&target=79&hole=1").await(".chart svg");
+        WebElement ball = browser().get(".handle.ball");
+        int before = yardsLeft(ball);
+        browser().run("arguments[0].focus()", ball);
+        new Actions(browser().driver())
                 .keyDown(Keys.SHIFT)
                 .sendKeys(Keys.ARROW_UP.toString().repeat(10))
                 .keyUp(Keys.SHIFT)
                 .perform();
-        browser.awaitTrue("!document.querySelector('.chart').classList.contains('stale')"
+        browser().awaitTrue("!document.querySelector('.chart').classList.contains('stale')"
                 + " && document.querySelector('#answer table') !== null");
-        assertThat(Integer.parseInt(ball.getAttribute("aria-valuenow"))).isLessThan(Integer.parseInt(before) - 80);
-        assertThat(browser.text("#answer h2")).contains("from the hole");
+        assertThat(yardsLeft(ball)).isLessThan(before - 80);
+        assertThat(browser().text("#answer h2")).contains("from the hole");
+    }
+
+    private static int yardsLeft(WebElement handle) {
+        return Integer.parseInt(String.valueOf(handle.getAttribute("aria-valuenow")));
     }
 
     @Test
     void aHoleCutElsewhereIsSolvedAgainUnderAnAddressOfItsOwn() {
-        browser.go("/plan/hole?tees=white&target=79&hole=3").await(".chart svg");
-        new Actions(browser.driver())
-                .dragAndDropBy(browser.get(".handle.pin"), 5, 5)
+        browser().go("/plan/hole?tees=white&target=79&hole=3").await(".chart svg");
+        new Actions(browser().driver())
+                .dragAndDropBy(browser().get(".handle.pin"), 5, 5)
                 .perform();
-        browser.awaitTrue("location.search.includes('location=3')");
-        assertThat(browser.await("#expected").getText()).matches("\\d\\.\\d\\d");
-        browser.driver().navigate().back();
-        assertThat(browser.address()).doesNotContain("location");
-        browser.await("#expected");
+        browser().awaitTrue("location.search.includes('location=3')");
+        assertThat(browser().await("#expected").getText()).matches("\\d\\.\\d\\d");
+        browser().driver().navigate().back();
+        assertThat(browser().address()).doesNotContain("location");
+        browser().await("#expected");
     }
 
     @Test
     void aSolveIsStoppedAndStartedAgain() {
-        browser.go("/plan?tees=blue&target=79").await(".job button").click();
-        browser.await(".job.stopped");
-        assertThat(browser.text(".job [role=status]")).startsWith("Stopped");
-        browser.go("/plan?tees=blue&target=4&holes=3").await("#score-words");
+        browser().go("/plan?tees=blue&target=79").await(".job button").click();
+        browser().await(".job.stopped");
+        assertThat(browser().text(".job [role=status]")).startsWith("Stopped");
+        browser().go("/plan?tees=blue&target=4&holes=3").await("#score-words");
     }
 }

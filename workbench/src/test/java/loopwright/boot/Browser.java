@@ -15,9 +15,11 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.logging.Level;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -52,7 +54,7 @@ final class Browser implements AutoCloseable {
                 chromium != null && chromedriver != null,
                 "skipped: no Chromium with its driver is installed (packages chromium and chromium-driver)");
         ChromeOptions options = new ChromeOptions();
-        options.setBinary(chromium.toFile());
+        options.setBinary(Objects.requireNonNull(chromium).toFile());
         options.addArguments(
                 "--headless=new",
                 "--no-sandbox",
@@ -67,7 +69,7 @@ final class Browser implements AutoCloseable {
         logs.enable(LogType.BROWSER, Level.ALL);
         options.setCapability("goog:loggingPrefs", logs);
         ChromeDriverService service = new ChromeDriverService.Builder()
-                .usingDriverExecutable(chromedriver.toFile())
+                .usingDriverExecutable(Objects.requireNonNull(chromedriver).toFile())
                 .usingAnyFreePort()
                 .build();
         ChromeDriver driver = new ChromeDriver(service, options);
@@ -75,8 +77,8 @@ final class Browser implements AutoCloseable {
         return new Browser(driver, "http://127.0.0.1:" + port);
     }
 
-    private static Path find(String... names) {
-        for (String folder : System.getenv("PATH").split(File.pathSeparator)) {
+    private static @Nullable Path find(String... names) {
+        for (String folder : System.getenv("PATH").split(File.pathSeparator, -1)) {
             for (String name : names) {
                 Path file = Path.of(folder, name);
                 if (Files.isExecutable(file)) {
@@ -120,6 +122,7 @@ final class Browser implements AutoCloseable {
         return driver.getCurrentUrl().substring(origin.length());
     }
 
+    @Nullable
     Object run(String script, Object... values) {
         return driver.executeScript(script, values);
     }
@@ -139,7 +142,7 @@ final class Browser implements AutoCloseable {
 
     private static String axe() {
         try (InputStream in = Browser.class.getResourceAsStream("/axe.min.js")) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -173,13 +176,12 @@ final class Browser implements AutoCloseable {
                 driver.executeCdpCommand(
                         "Emulation.setDeviceMetricsOverride",
                         Map.of("width", width, "height", 900, "deviceScaleFactor", 1, "mobile", width == PHONE));
-                assertThat((Long) run("return document.documentElement.scrollWidth"))
+                assertThat(((Number) Objects.requireNonNull(run("return document.documentElement.scrollWidth"))).intValue())
                         .as(name + " fits into " + width + " pixels")
                         .isLessThanOrEqualTo(width);
-                String data = (String)
-                        driver.executeCdpCommand("Page.captureScreenshot", Map.of("captureBeyondViewport", true))
+                Object data = driver.executeCdpCommand("Page.captureScreenshot", Map.of("captureBeyondViewport", true))
                                 .get("data");
-                write(name + "-" + (width == PHONE ? "phone" : "desk") + "-" + scheme, data);
+                write(name + "-" + (width == PHONE ? "phone" : "desk") + "-" + scheme, String.valueOf(data));
             }
         }
         driver.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
