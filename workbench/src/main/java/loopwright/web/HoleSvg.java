@@ -5,6 +5,7 @@ import loopwright.action.HolePicture;
 import loopwright.action.HoleScreens.Screen;
 import loopwright.action.SolvedHole;
 import loopwright.geo.Place;
+import loopwright.units.Distance;
 
 /** The chart of a hole with its three handles: ball, aim and hole location; each is moved by dragging or by arrow keys. */
 final class HoleSvg {
@@ -20,7 +21,7 @@ final class HoleSvg {
         var first = hole.plan().shots().get(0);
         double[] tee = screen.at(hole.plan().tee());
         double[] before = screen.at(hole.plan().tee().along(0, 1));
-        double yard = Math.hypot(before[0] - tee[0], before[1] - tee[1]) * 0.9144;
+        double yard = Math.hypot(before[0] - tee[0], before[1] - tee[1]) * Distance.METRES_PER_YARD;
         return String.format(
                         Locale.ROOT,
                         "<svg viewBox=\"0 0 %.0f %.0f\" data-yard=\"%.3f\" data-club=\"%s\" role=\"group\" aria-label=\"%s\">",
@@ -34,25 +35,27 @@ final class HoleSvg {
                 + "</g><g class=\"over\" aria-hidden=\"true\">"
                 + screen.over(picture)
                 + "</g>"
-                + handle("pin", hole.hole().holeLocation(), "M0 -9L8 -5L0 -1M0 -9V6")
-                + handle("aim", first.aim(), "M-9 0H9M0 -9V9")
-                + handle("ball", hole.plan().tee(), "M-4 0A4 4 0 1 0 4 0A4 4 0 1 0 -4 0")
+                + handle("pin", hole.hole().holeLocation(), -32, "M0 0V-38L11 -33L0 -28")
+                + handle("aim", first.aim(), 0, "M-9 0H9M0 -9V9")
+                + handle("ball", hole.plan().tee(), 0, "M-4 0A4 4 0 1 0 4 0A4 4 0 1 0 -4 0")
                 + "</svg>";
     }
 
-    private String handle(String name, Place place, String shape) {
+    /** {@code grip} is how far above its place a handle is held, so that an aim at the hole does not cover the flag. */
+    private String handle(String name, Place place, int grip, String shape) {
         double[] at = screen.at(place);
         return String.format(
                 Locale.ROOT,
                 "<g class=\"handle %s\" data-handle=\"%s\" transform=\"translate(%.1f %.1f)\" tabindex=\"0\""
                         + " role=\"slider\" aria-label=\"%s\" aria-valuemin=\"0\" aria-valuemax=\"1000\""
-                        + " aria-valuenow=\"%.0f\"><circle r=\"17\"/><path d=\"%s\"/></g>",
+                        + " aria-valuenow=\"%.0f\"><circle cy=\"%d\" r=\"15\"/><path d=\"%s\"/></g>",
                 name,
                 name,
                 at[0],
                 at[1],
                 escaped(Texts.say("handle." + name)),
-                place.distanceTo(hole.hole().holeLocation()) / 0.9144,
+                place.distanceTo(hole.hole().holeLocation()) / Distance.METRES_PER_YARD,
+                grip,
                 shape);
     }
 

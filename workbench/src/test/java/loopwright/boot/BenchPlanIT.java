@@ -116,8 +116,9 @@ class BenchPlanIT {
                 .sendKeys(Keys.ARROW_UP.toString().repeat(10))
                 .keyUp(Keys.SHIFT)
                 .perform();
-        browser().awaitTrue("!document.querySelector('.chart').classList.contains('stale')"
-                + " && document.querySelector('#answer table') !== null");
+        browser()
+                .awaitTrue("!document.querySelector('.chart').classList.contains('stale')"
+                        + " && document.querySelector('#answer table') !== null");
         assertThat(yardsLeft(ball)).isLessThan(before - 80);
         assertThat(browser().text("#answer h2")).contains("from the hole");
     }

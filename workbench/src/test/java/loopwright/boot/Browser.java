@@ -176,11 +176,12 @@ final class Browser implements AutoCloseable {
                 driver.executeCdpCommand(
                         "Emulation.setDeviceMetricsOverride",
                         Map.of("width", width, "height", 900, "deviceScaleFactor", 1, "mobile", width == PHONE));
-                assertThat(((Number) Objects.requireNonNull(run("return document.documentElement.scrollWidth"))).intValue())
+                assertThat(((Number) Objects.requireNonNull(run("return document.documentElement.scrollWidth")))
+                                .intValue())
                         .as(name + " fits into " + width + " pixels")
                         .isLessThanOrEqualTo(width);
                 Object data = driver.executeCdpCommand("Page.captureScreenshot", Map.of("captureBeyondViewport", true))
-                                .get("data");
+                        .get("data");
                 write(name + "-" + (width == PHONE ? "phone" : "desk") + "-" + scheme, String.valueOf(data));
             }
         }

@@ -90,10 +90,13 @@ if (chart) {
   };
 
   let held = null;
+  let grip = [0, 0];
   svg.addEventListener("pointerdown", (event) => {
     const handle = event.target.closest(".handle");
     if (handle) {
       held = handle.dataset.handle;
+      const [x, y] = point(event);
+      grip = [handles[held].x - x, handles[held].y - y];
       svg.setPointerCapture(event.pointerId);
       handle.focus();
       event.preventDefault();
@@ -101,7 +104,8 @@ if (chart) {
   });
   svg.addEventListener("pointermove", (event) => {
     if (held) {
-      place(held, ...point(event));
+      const [x, y] = point(event);
+      place(held, x + grip[0], y + grip[1]);
       moved[held]();
     }
   });
