@@ -13,7 +13,7 @@ import loopwright.geo.Place;
 import loopwright.geo.Region;
 import loopwright.units.Distance;
 
-/** Something to aim at that can be seen from the ball, in words: "right edge of the left bunker". */
+/** Something to aim at that can be seen from the ball, in words: "the right edge of the left bunker". */
 final class Landmarks {
     /** A landmark further off the aim than this is no help: one and a half degrees, about five yards at 200. */
     private static final double OFF_AIM_RADIANS = Math.toRadians(1.5);
@@ -67,7 +67,9 @@ final class Landmarks {
     Line line(Place from, Place aim, double offsetMetres) {
         String landmark = landmark(from, aim);
         boolean atFlag = aim.distanceTo(hole.holeLocation()) < from.distanceTo(aim) / 4;
-        Optional<SightLine.Obstacle> hidden = sight.findObstacle(from, aim, atFlag ? FLAG_METRES : TURF_METRES);
+        Optional<SightLine.Obstacle> hidden = atFlag
+                ? sight.findObstacle(from, hole.holeLocation(), FLAG_METRES)
+                : sight.findObstacle(from, aim, TURF_METRES);
         if (hidden.isEmpty()) {
             return new Line(landmark.isEmpty() ? beside(offsetMetres) : landmark, false);
         }
@@ -133,10 +135,10 @@ final class Landmarks {
         if (high - low > Math.PI / 2) {
             return;
         }
-        best.offer(left, seenMetres, "left edge of the " + what);
-        best.offer(right, seenMetres, "right edge of the " + what);
+        best.offer(left, seenMetres, "the left edge of the " + what);
+        best.offer(right, seenMetres, "the right edge of the " + what);
         if (high - low < 4 * OFF_AIM_RADIANS) {
-            best.offer(region.centre(), seenMetres, "middle of the " + what);
+            best.offer(region.centre(), seenMetres, "the middle of the " + what);
         }
     }
 
@@ -177,8 +179,8 @@ final class Landmarks {
     private static String beside(double offsetMetres) {
         double paces = Math.abs(offsetMetres) / Distance.METRES_PER_YARD;
         return paces < 1
-                ? "along the line of play"
+                ? "the line of play"
                 : String.format(
-                        Locale.ROOT, "%.0f paces %s of the line of play", paces, offsetMetres < 0 ? "left" : "right");
+                        Locale.ROOT, "a point %.0f paces %s of the line of play", paces, offsetMetres < 0 ? "left" : "right");
     }
 }

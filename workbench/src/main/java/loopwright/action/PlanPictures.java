@@ -63,14 +63,9 @@ final class PlanPictures {
                         .toList());
     }
 
+    /** What the picture does not say by itself; it warns of unsurveyed holes and assumed greens. */
     private static List<String> notes(Course course, RoundPlan.HolePlan hole) {
         List<String> out = new ArrayList<>();
-        if (!hole.surveyed()) {
-            out.add("Unsurveyed: trees, out of bounds or penalty areas of this hole were never confirmed.");
-        }
-        if (hole.greenAssumed()) {
-            out.add("The map has no green here: a circle 12 yd across stands in.");
-        }
         if (!hole.standIn().isEmpty()) {
             out.add("This set has no tee here: the " + hole.standIn() + " tee stands in.");
         }

@@ -28,12 +28,17 @@ class LandmarksTest {
     private static final Place TEE = new Place(0, 0);
     private static final Place AIM = new Place(0, 200);
 
-    /** Level but for a ridge 6 m high across the line at 100 m. */
     private static HeightField ridge() {
+        return ridge(100);
+    }
+
+    /** Level but for a ridge 6 m high across the line, this far on. */
+    private static HeightField ridge(int metres) {
         float[] heights = new float[2 * 61];
-        heights[2 * 20] = 6;
-        heights[2 * 20 + 1] = 6;
-        // two columns 100 m apart, rows 10 m apart from y = -100: row 20 is y = 100
+        // two columns 100 m apart, rows 10 m apart from y = -100
+        int row = (metres + 100) / 10;
+        heights[2 * row] = 6;
+        heights[2 * row + 1] = 6;
         return new HeightField(2, 61, heights, new HeightField.Grid(0.5, 0.01, 0, 10, 0, 0.1));
     }
 
@@ -84,6 +89,15 @@ class LandmarksTest {
     }
 
     @Test
+    void aShotAtTheFlagIsNotBlindWhereTheFlagIsSeen() {
+        // the aim lies 18 m past the hole, behind a ridge; the flag stands in front of it
+        Landmarks.Line line =
+                landmarks(List.of(), Optional.of(ridge(410))).line(new Place(0, 300), new Place(0, 418), 0);
+        assertThat(line.blind()).isFalse();
+        assertThat(line.words()).isEqualTo("the hole");
+    }
+
+    @Test
     void aSkylineTargetOnTheLineIsTheLine() {
         Landmarks.Line line = landmarks(
                         List.of(), Optional.of(ridge()), new SkylineTarget("the red chimney", new Place(10, 900)))
@@ -120,7 +134,7 @@ class LandmarksTest {
         assertThat(landmarks(List.of(bunker), Optional.empty())
                         .line(TEE, new Place(2.4, 200), 0)
                         .words())
-                .isIn("right edge of the left bunker", "the hole");
+                .isIn("the right edge of the left bunker", "the hole");
         assertThat(landmarks(List.of(bunker), Optional.of(ridge()))
                         .line(TEE, AIM, 0)
                         .words())
