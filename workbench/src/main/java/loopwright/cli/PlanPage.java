@@ -23,9 +23,11 @@ final class PlanPage {
     void print(RoundPlan plan) {
         assumedGreens(plan);
         line(
-                "%s, %s tees, %d holes, par %d, %.0f yd. Target: %d or better.",
+                "%s, %s, %d holes, par %d, %.0f yd. Target: %d or better.",
                 plan.course().name(),
-                plan.tees().name(),
+                plan.tees().name().startsWith("tee ")
+                        ? plan.tees().name()
+                        : plan.tees().name() + " tees",
                 plan.holes().size(),
                 plan.par(),
                 yards(plan.lengthMetres()),

@@ -53,8 +53,8 @@ final class HoleChart {
         marks.add(new Mark.Shape(List.of(Trace.rectangle(box)), Ink.PAPER, Pen.of(Ink.LINE, 1.4)));
         marks.add(
                 Mark.text(number, new Point(box.centre().x(), base + 2), Mark.Anchor.MIDDLE, 20, Face.BOLD, Ink.LINE));
-        String what = "par " + hole.par() + ", " + Wording.yards(picture.lengthMetres()) + " from the " + picture.tees()
-                + " tees";
+        String what = "par " + hole.par() + ", " + Wording.yards(picture.lengthMetres()) + " from "
+                + Wording.tees(picture.tees());
         marks.add(Mark.text(what, new Point(box.right() + 10, base - 6), Mark.Anchor.START, 13, Face.BOLD, Ink.LINE));
         String where = picture.course().name()
                 + (hole.strokeIndex().isPresent()

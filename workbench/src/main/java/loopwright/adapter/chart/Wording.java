@@ -15,6 +15,11 @@ final class Wording {
         return Long.toString(Math.round(Distance.ofMetres(metres).yards()));
     }
 
+    /** "the back tees", "tee 2". */
+    static String tees(String set) {
+        return set.startsWith("tee ") ? set : "the " + set + " tees";
+    }
+
     /** A bearing as three figures and a degree sign: "012\u00b0". */
     static String bearing(double radians) {
         long degrees = Math.floorMod(Math.round(Math.toDegrees(radians)), 360L);

@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import loopwright.action.ImportRecord;
 import loopwright.geo.LocalFrame;
 
@@ -28,9 +30,18 @@ final class LoopFinder {
         for (var loop : split(candidate, holes).entrySet()) {
             List<HoleDraft> others = new ArrayList<>(holes);
             others.removeAll(loop.getValue());
-            out.add(new CourseLoop(candidate, loop.getKey(), site, loop.getValue(), others, records));
+            out.add(new CourseLoop(
+                    candidate, loop.getKey(), site, loop.getValue(), others, without(others, loop.getValue(), records)));
         }
         return out;
+    }
+
+    /** What was odd, but for what was odd about the holes of other loops alone. */
+    private static List<ImportRecord> without(
+            List<HoleDraft> others, List<HoleDraft> own, List<ImportRecord> records) {
+        Set<String> elsewhere = others.stream().map(HoleDraft::id).collect(Collectors.toSet());
+        own.forEach(h -> elsewhere.remove(h.id()));
+        return records.stream().filter(r -> !elsewhere.contains(r.element())).toList();
     }
 
     private static Map<String, List<HoleDraft>> split(CourseCandidate candidate, List<HoleDraft> holes) {
