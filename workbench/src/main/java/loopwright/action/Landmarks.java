@@ -181,6 +181,9 @@ final class Landmarks {
         return paces < 1
                 ? "the line of play"
                 : String.format(
-                        Locale.ROOT, "a point %.0f paces %s of the line of play", paces, offsetMetres < 0 ? "left" : "right");
+                        Locale.ROOT,
+                        "a point %.0f paces %s of the line of play",
+                        paces,
+                        offsetMetres < 0 ? "left" : "right");
     }
 }

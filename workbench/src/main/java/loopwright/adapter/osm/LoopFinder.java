@@ -31,14 +31,18 @@ final class LoopFinder {
             List<HoleDraft> others = new ArrayList<>(holes);
             others.removeAll(loop.getValue());
             out.add(new CourseLoop(
-                    candidate, loop.getKey(), site, loop.getValue(), others, without(others, loop.getValue(), records)));
+                    candidate,
+                    loop.getKey(),
+                    site,
+                    loop.getValue(),
+                    others,
+                    without(others, loop.getValue(), records)));
         }
         return out;
     }
 
     /** What was odd, but for what was odd about the holes of other loops alone. */
-    private static List<ImportRecord> without(
-            List<HoleDraft> others, List<HoleDraft> own, List<ImportRecord> records) {
+    private static List<ImportRecord> without(List<HoleDraft> others, List<HoleDraft> own, List<ImportRecord> records) {
         Set<String> elsewhere = others.stream().map(HoleDraft::id).collect(Collectors.toSet());
         own.forEach(h -> elsewhere.remove(h.id()));
         return records.stream().filter(r -> !elsewhere.contains(r.element())).toList();
