@@ -52,6 +52,11 @@ public record Wind(double speedMetresPerSecond, double fromBearingRadians, doubl
         return new Breeze(-speedMetresPerSecond * Math.cos(angle), -speedMetresPerSecond * Math.sin(angle));
     }
 
+    /** The gust that a report would give, {@code gusting}'s own; the mean wind where it is steady. */
+    public double gustMetresPerSecond() {
+        return speedMetresPerSecond + GUST_PEAK_FACTOR * gustSdMetresPerSecond;
+    }
+
     public boolean isGusty() {
         return gustSdMetresPerSecond > 0 && !isStill();
     }

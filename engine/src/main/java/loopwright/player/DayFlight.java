@@ -29,6 +29,8 @@ public final class DayFlight {
     private final DayConditions day;
     private final DayGround ground;
     private final SingleFlight single;
+    private final SingleFlight airAlone;
+    private final SingleFlight airAndWind;
     private final Map<Swing, Surfaces> swings = new HashMap<>();
 
     /** Of one swing: its launches, what the day makes of them and what still standard air does, by grid and surface. */
@@ -47,6 +49,8 @@ public final class DayFlight {
         this.day = day;
         this.ground = DayGround.of(day);
         this.single = new SingleFlight(day);
+        this.airAndWind = new SingleFlight(day.withOrdinaryGround());
+        this.airAlone = new SingleFlight(day.withOrdinaryGround().withoutWind());
         AtomicInteger done = new AtomicInteger();
         // each swing's surfaces depend on nothing but the swing, so any order of work gives the same bytes
         List<Surfaces> made = swings.parallelStream()
@@ -86,8 +90,43 @@ public final class DayFlight {
             double gustAcross,
             Rise rise,
             DayChange out) {
+        fly(single, swing, strike, bearingRadians, gustAlong, gustAcross, rise, out);
+    }
+
+    /** What each part of the day does to a strike in the mean wind: the parts are added one after the other. */
+    PlayingLength playing(Swing swing, Landing strike, double bearingRadians, Rise rise) {
+        Landing air = after(airAlone, swing, strike, bearingRadians, Rise.LEVEL);
+        Landing wind = after(airAndWind, swing, strike, bearingRadians, Rise.LEVEL);
+        Landing ground = after(single, swing, strike, bearingRadians, Rise.LEVEL);
+        Landing height = after(single, swing, strike, bearingRadians, rise);
+        return new PlayingLength(
+                height.totalMetres(),
+                wind.finishRadians() - air.finishRadians(),
+                strike.totalMetres() - air.totalMetres(),
+                air.totalMetres() - wind.totalMetres(),
+                ground.totalMetres() - height.totalMetres(),
+                wind.totalMetres() - ground.totalMetres());
+    }
+
+    private Landing after(SingleFlight part, Swing swing, Landing strike, double bearing, Rise rise) {
+        DayChange change = new DayChange();
+        fly(part, swing, strike, bearing, 0, 0, rise, change);
+        Landing out = strike.copy();
+        out.change(change);
+        return out;
+    }
+
+    private void fly(
+            SingleFlight part,
+            Swing swing,
+            Landing strike,
+            double bearingRadians,
+            double gustAlong,
+            double gustAcross,
+            Rise rise,
+            DayChange out) {
         Surfaces surfaces = surfaces(swing);
-        single.fly(
+        part.fly(
                 (strike.low ? surfaces.low : surfaces.solid).launches,
                 strike.carryMetres,
                 strike.directionRadians,

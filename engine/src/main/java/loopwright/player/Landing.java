@@ -47,6 +47,23 @@ public final class Landing {
         headingRadians = direction;
     }
 
+    /** The same strike, before any day. */
+    Landing copy() {
+        Landing out = new Landing();
+        out.strike(carryMetres, directionRadians, low, runMetres, apexMetres, descentRadians);
+        return out;
+    }
+
+    /** From the ball to rest on level fairway. */
+    double totalMetres() {
+        return Math.hypot(forwardMetres, rightMetres) + runMetres;
+    }
+
+    /** Direction of the landing place from the ball, + right of the aim. */
+    double finishRadians() {
+        return Math.atan2(rightMetres, forwardMetres);
+    }
+
     /** Turns it into what it is on the day. */
     void change(DayChange day) {
         forwardMetres += day.forwardMetres;

@@ -2,6 +2,7 @@ package loopwright.player;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import loopwright.flight.DayChange;
 import loopwright.ground.Rise;
 import loopwright.ground.Situation;
@@ -27,6 +28,8 @@ public final class StrikeModel {
     private static final double LOW_APEX_SHARE = 0.2;
     /** Standard deviation of the logarithm of the run: assumed. */
     private static final double RUN_LOG_SD = 0.35;
+    /** The draw of a run that is just the mean. */
+    private static final double MEAN_RUN = RUN_LOG_SD / 2;
     /** No lie makes more than this share of strikes mishits. */
     private static final double MOST_MISHITS = 0.85;
 
@@ -132,6 +135,16 @@ public final class StrikeModel {
             day.fly(swing(shot), strike, bearingRadians, gustAlong, gustAcross, rise, change);
             strike.change(change);
         }
+    }
+
+    /** What the day makes of the usual solid strike of a swing; empty for touch shots and where no day was flown. */
+    public Optional<PlayingLength> findPlayingLength(int shot, LieEffect lie, double bearingRadians, Rise rise) {
+        if (day == null || isTouch(shot)) {
+            return Optional.empty();
+        }
+        Landing usual = new Landing();
+        solid(shot, 0, lie, 0, 0, MEAN_RUN, usual);
+        return Optional.of(day.playing(swing(shot), usual, bearingRadians, rise));
     }
 
     /** Ways in which a shot can go wrong, with the rates of a good lie. */

@@ -5,9 +5,12 @@ package loopwright.putting;
  * putts need it. Node 0 is the hole itself.
  */
 public final class PolarNodes {
+    /** The first ring outside the hole. */
+    static final double NEAREST_METRES = 0.15;
+
     private static final double[] RINGS = {
         Cup.RADIUS_METRES,
-        0.15,
+        NEAREST_METRES,
         0.25,
         0.35,
         0.45,

@@ -12,9 +12,11 @@ import java.util.List;
  * count as there. The green is taken to go on as its surface says: a ball that rolls off it is putted from where it
  * stops.
  */
-public final class SlopedGreenOdds {
+public final class SlopedGreenOdds implements GreenOdds {
     /** Strokes that nobody could tell apart. */
     private static final double SAME = 0.001;
+    /** Shares that sum to one but for rounding. */
+    private static final double WHOLE = 1 - 1e-9;
 
     private final GreenRoll roll;
     private final PuttingSkill skill;
@@ -75,11 +77,13 @@ public final class SlopedGreenOdds {
     }
 
     /** Expected putts from a place, between nodes. */
+    @Override
     public double expectedPutts(double x, double y) {
         return at(x, y, solution.expected());
     }
 
     /** Probability of exactly this many putts from a place; the last count told apart holds all that need more. */
+    @Override
     public double probability(double x, double y, int putts) {
         if (putts < 1) {
             throw new IllegalArgumentException("a number of putts is one or more, not " + putts);
@@ -134,6 +138,47 @@ public final class SlopedGreenOdds {
     private PuttAdvice advice(SlopedPace best, List<SlopedPace> choices) {
         double two = best.expectedOverLeaves(solution.probability(1));
         return new PuttAdvice(best, choices, best.holed(), two, 1 - best.holed() - two, expectedPutts(best));
+    }
+
+    /** A stroke meant: start direction from the line ball to hole, + right, and rolling speed at the start, m/s. */
+    public record Stroke(double startRadians, double startSpeed) {}
+
+    /**
+     * The best pace's stroke from any place: of the nearest node's best pace, direction and energy straight between the
+     * nodes about it. A good player's aim, for play putt by putt; {@link #advice} is exact and a thousand times dearer.
+     */
+    public Stroke stroke(double x, double y) {
+        double metres = Math.hypot(x - holeX, y - holeY);
+        double out = Math.max(1, PolarNodes.NEAREST_METRES / Math.max(1e-6, metres));
+        double fromX = holeX + out * (x - holeX);
+        double fromY = holeY + out * (y - holeY);
+        int[] nearest = {0};
+        double[] most = {-1};
+        nodes.share(fromX, fromY, (node, share) -> {
+            if (share > most[0]) {
+                most[0] = share;
+                nearest[0] = node;
+            }
+        });
+        double past = best(paces(nearest[0])).overshootMetres();
+        double[] sum = new double[3];
+        nodes.share(
+                fromX,
+                fromY,
+                (node, share) -> paces(node).stream()
+                        .filter(pace -> pace.overshootMetres() == past)
+                        .forEach(pace -> {
+                            sum[0] += share;
+                            sum[1] += share * pace.startRadians();
+                            sum[2] += share * pace.startSpeed() * pace.startSpeed();
+                        }));
+        return sum[0] > WHOLE ? new Stroke(sum[1], Math.sqrt(sum[2])) : exactly(x, y);
+    }
+
+    /** Where the nodes about a place do not share a pace. */
+    private Stroke exactly(double x, double y) {
+        SlopedPace pace = best(from(x, y));
+        return new Stroke(pace.startRadians(), pace.startSpeed());
     }
 
     /** The roll on this green, to trace a putt. */

@@ -115,7 +115,7 @@ public final class PlayOut {
                     drop(u.drop());
                 }
             }
-            int putts = holed ? 0 : green.putts(place.distanceTo(map.hole().holeLocation()), random);
+            int putts = holed ? 0 : green.putts(place, map.hole().holeLocation(), random);
             return new HoleScore(strokes + putts, penalties, putts);
         }
 

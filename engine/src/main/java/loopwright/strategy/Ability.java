@@ -18,18 +18,6 @@ public final class Ability {
         this.reach = new Reach(strikes);
     }
 
-    private Ability(Ability same, PuttingOdds putting) {
-        this.strikes = same.strikes;
-        this.putting = putting;
-        this.clouds = same.clouds;
-        this.reach = same.reach;
-    }
-
-    /** The same player on other greens. */
-    public Ability withPutting(PuttingOdds other) {
-        return new Ability(this, other);
-    }
-
     public StrikeModel strikes() {
         return strikes;
     }

@@ -8,6 +8,7 @@ import loopwright.geo.Place;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
 import loopwright.player.FlightShape;
+import loopwright.putting.GreenOdds;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,10 +27,24 @@ public final class HoleProblem {
     final HoleRaster raster;
     final ReliefField relief;
     final GroundRun ground;
+    final GreenOdds green;
     /** Where the course has heights; else it is level. */
     final @Nullable GroundHeights heights;
 
+    /** A hole whose green nobody measured: no break is claimed on it. */
     public HoleProblem(CourseMap map, Place tee, Ability ability, SolverSettings settings, ShotRules rules) {
+        this(map, tee, ability, settings, rules, level(map, ability));
+    }
+
+    private static GreenOdds level(CourseMap map, Ability ability) {
+        Place hole = map.hole().holeLocation();
+        return GreenOdds.level(ability.putting(), hole.x(), hole.y());
+    }
+
+    /** A hole with the odds of its own green. */
+    public HoleProblem(
+            CourseMap map, Place tee, Ability ability, SolverSettings settings, ShotRules rules, GreenOdds green) {
+        this.green = green;
         this.map = map;
         this.line = map.hole().lineFrom(tee);
         this.ability = ability;
@@ -77,6 +92,6 @@ public final class HoleProblem {
     }
 
     ValueField values(NodeSet nodes) {
-        return new ValueField(nodes, relief, hole(), ability.putting());
+        return new ValueField(nodes, relief, hole(), green);
     }
 }

@@ -2,7 +2,7 @@ package loopwright.strategy;
 
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
-import loopwright.putting.PuttingOdds;
+import loopwright.putting.GreenOdds;
 
 /**
  * The distribution of the score of a fixed policy, exactly: lane k holds for every place the chance of exactly k more
@@ -102,9 +102,9 @@ final class ScoreLanes {
     private double green(int c, int k) {
         Place hole = problem.hole();
         if (k == 0) {
-            return 1 - ValueField.GreenCells.mean(problem.raster, c, hole, d -> 1);
+            return 1 - ValueField.GreenCells.mean(problem.raster, c, hole, (x, y) -> 1);
         }
-        PuttingOdds odds = problem.ability.putting();
-        return ValueField.GreenCells.mean(problem.raster, c, hole, d -> odds.probability(d, k));
+        GreenOdds odds = problem.green;
+        return ValueField.GreenCells.mean(problem.raster, c, hole, (x, y) -> odds.probability(x, y, k));
     }
 }

@@ -1,9 +1,10 @@
 package loopwright.strategy;
 
+import java.util.function.DoubleBinaryOperator;
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
 import loopwright.putting.ChipIn;
-import loopwright.putting.PuttingOdds;
+import loopwright.putting.GreenOdds;
 
 /**
  * What it costs from here, by outcome code: for every cell the expected strokes to hole out where the ball is found,
@@ -20,7 +21,7 @@ final class ValueField {
     private final HoleRaster raster;
     private final ReliefField crossings;
 
-    ValueField(NodeSet nodes, ReliefField crossings, Place hole, PuttingOdds odds) {
+    ValueField(NodeSet nodes, ReliefField crossings, Place hole, GreenOdds odds) {
         this.nodes = nodes;
         this.raster = nodes.raster;
         this.crossings = crossings;
@@ -101,16 +102,16 @@ final class ValueField {
 
         private GreenCells() {}
 
-        /** Mean over the cell of a function of the distance to the hole; 0 where the ball drops in from off the green. */
-        static double mean(HoleRaster raster, int cell, Place hole, java.util.function.DoubleUnaryOperator ofMetres) {
-            double c = raster.column(hole) - raster.west(cell);
-            double r = raster.row(hole) - raster.south(cell);
+        /** Mean over the cell of a function of the place; 0 where the ball drops in from off the green. */
+        static double mean(HoleRaster raster, int cell, Place hole, DoubleBinaryOperator ofPlace) {
             double part = raster.side(cell) / PARTS;
             double sum = 0;
             for (int i = 0; i < PARTS; i++) {
                 for (int j = 0; j < PARTS; j++) {
-                    double metres = HoleRaster.CELL_METRES * Math.hypot((i + 0.5) * part - c, (j + 0.5) * part - r);
-                    sum += metres <= ChipIn.RADIUS_METRES ? 0 : ofMetres.applyAsDouble(metres);
+                    Place at =
+                            raster.place(raster.west(cell) + (i + 0.5) * part, raster.south(cell) + (j + 0.5) * part);
+                    boolean holed = at.distanceTo(hole) <= ChipIn.RADIUS_METRES;
+                    sum += holed ? 0 : ofPlace.applyAsDouble(at.x(), at.y());
                 }
             }
             return sum / (PARTS * PARTS);

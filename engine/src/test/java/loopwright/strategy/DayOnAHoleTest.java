@@ -17,10 +17,16 @@ import loopwright.player.DayFlight;
 import loopwright.player.Player;
 import loopwright.player.PlayerPrior;
 import loopwright.player.StrikeModel;
+import loopwright.putting.GreenOdds;
 import loopwright.putting.GreenSpeed;
 import loopwright.putting.LevelGreenOdds;
+import loopwright.putting.PlaneGreen;
+import loopwright.putting.SlopedGreenOdds;
+import loopwright.putting.SlopedPutt;
+import loopwright.scoring.GreenPlay;
 import loopwright.scoring.LevelGreenPlay;
 import loopwright.scoring.PlayOut;
+import loopwright.scoring.SlopedGreenPlay;
 import org.junit.jupiter.api.Test;
 
 /** A par 3 of 150 m over water in the day's wind and on a hillside. */
@@ -30,7 +36,8 @@ class DayOnAHoleTest {
     private static final double SOLVER_ERROR = 0.01;
 
     private static final Player PLAYER = PlayerPrior.of(80, Player.Hand.RIGHT).player("test");
-    private static final LevelGreenOdds ODDS = new LevelGreenOdds(PLAYER.putting(), GreenSpeed.ofRollMetres(3));
+    private static final GreenSpeed SPEED = GreenSpeed.ofRollMetres(3);
+    private static final LevelGreenOdds ODDS = new LevelGreenOdds(PLAYER.putting(), SPEED);
     private static final double NORTH = 0;
 
     @Test
@@ -88,15 +95,30 @@ class DayOnAHoleTest {
         agrees(TestCourses.parThree().withHeights(field), DayConditions.STANDARD);
     }
 
+    @Test
+    void theRefereeAgreesOnAMeasuredSlopingGreen() {
+        Course course = TestCourses.parThree();
+        Place hole = course.holes().get(0).holeLocation();
+        PlaneGreen plane = new PlaneGreen(0.025, 0.02);
+        SlopedGreenOdds odds = new SlopedGreenOdds(plane, SPEED, PLAYER.putting(), hole.x(), hole.y());
+        SlopedGreenPlay play =
+                new SlopedGreenPlay(odds, new SlopedPutt(plane, SPEED, PLAYER.putting(), hole.x(), hole.y()));
+        agrees(course, new StrikeModel(PLAYER), odds, play);
+    }
+
     private static void agrees(Course course, DayConditions day) {
-        StrikeModel strikes = on(day);
-        MeanSolution solution = solve(course, strikes);
+        Place hole = course.holes().get(0).holeLocation();
+        agrees(course, on(day), GreenOdds.level(ODDS, hole.x(), hole.y()), new LevelGreenPlay(ODDS));
+    }
+
+    private static void agrees(Course course, StrikeModel strikes, GreenOdds odds, GreenPlay play) {
+        MeanSolution solution = MeanSolver.solve(problem(course, strikes, odds), Watch.NONE);
         PolicyEvaluation evaluation = solution.evaluate(Watch.NONE);
         PlayOut referee = new PlayOut(
                 new CourseMap(course, course.holes().get(0)),
                 new Place(0, 0),
                 strikes,
-                new LevelGreenPlay(ODDS),
+                play,
                 solution.policy(evaluation));
         SplittableRandom random = new SplittableRandom(11);
         double sum = 0;
@@ -120,9 +142,13 @@ class DayOnAHoleTest {
     }
 
     private static MeanSolution solve(Course course, StrikeModel strikes) {
+        Place hole = course.holes().get(0).holeLocation();
+        return MeanSolver.solve(problem(course, strikes, GreenOdds.level(ODDS, hole.x(), hole.y())), Watch.NONE);
+    }
+
+    private static HoleProblem problem(Course course, StrikeModel strikes, GreenOdds odds) {
         Ability ability = new Ability(strikes, ODDS, 1);
         CourseMap map = new CourseMap(course, course.holes().get(0));
-        return MeanSolver.solve(
-                new HoleProblem(map, new Place(0, 0), ability, SolverSettings.STANDARD, ShotRules.FREE), Watch.NONE);
+        return new HoleProblem(map, new Place(0, 0), ability, SolverSettings.STANDARD, ShotRules.FREE, odds);
     }
 }

@@ -85,7 +85,7 @@ class LocalRuleTest {
 
     /** The referee's score of a first stroke; from then on the policy places the ball on the green, two putts away. */
     private PlayOut.HoleScore refereed(CourseMap map, Place ball, Surface lie, Choice.Stroke first, long seed) {
-        PlayOut referee = new PlayOut(map, TEE, strikes, (metres, random) -> 2, new ByHand());
+        PlayOut referee = new PlayOut(map, TEE, strikes, (from, cup, random) -> 2, new ByHand());
         return referee.playFirst(first, ball, lie, Situation.ORDINARY, new SplittableRandom(seed));
     }
 
@@ -213,7 +213,7 @@ class LocalRuleTest {
                     return super.choose(at, surface, situation);
                 }
             };
-            new PlayOut(map, TEE, strikes, (metres, random) -> 2, watching)
+            new PlayOut(map, TEE, strikes, (from, cup, random) -> 2, watching)
                     .playFirst(
                             new Choice.Stroke(bunkerShot, new Place(0, 330)),
                             ball,
@@ -258,7 +258,7 @@ class LocalRuleTest {
                 return super.choose(at, surface, situation);
             }
         };
-        new PlayOut(map, TEE, strikes, (metres, random) -> 2, watching)
+        new PlayOut(map, TEE, strikes, (from, cup, random) -> 2, watching)
                 .playFirst(
                         new Choice.Stroke(0, new Place(0, 300)),
                         TEE,

@@ -11,13 +11,14 @@ import loopwright.course.CourseMap;
 import loopwright.course.Hole;
 import loopwright.course.LocalRule;
 import loopwright.course.TeePlace;
-import loopwright.course.TemporaryGreen;
 import loopwright.geo.Place;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
 import loopwright.numerics.Watch;
+import loopwright.player.PlayingLength;
 import loopwright.player.SituationTable;
 import loopwright.player.StrikeModel;
+import loopwright.putting.GreenOdds;
 import loopwright.scoring.GreenPlay;
 import loopwright.scoring.PlayOut;
 import loopwright.strategy.Ability;
@@ -42,10 +43,12 @@ final class HolePlanner {
     private final TeePlace tee;
     private final Ability ability;
     private final ShotRules rules;
+    private final RoundGreens greens;
     private final StrikeModel strikes;
     private final CourseMap map;
 
-    HolePlanner(Course course, Hole hole, TeePlace tee, Ability ability, ShotRules rules) {
+    HolePlanner(Course course, Hole hole, TeePlace tee, Ability ability, ShotRules rules, RoundGreens greens) {
+        this.greens = greens;
         this.hole = hole;
         this.tee = tee;
         this.ability = ability;
@@ -57,32 +60,41 @@ final class HolePlanner {
     /** A planned hole and the scores of the referee's rounds on it, in round order. */
     record Planned(RoundPlan.HolePlan plan, List<Integer> simulated) {}
 
-    Planned plan(GreenPlay green, int rounds, long seed, Optional<AuditFiles> audit, Watch watch) {
-        MeanSolution solution = solve(rules, watch);
+    Planned plan(int rounds, long seed, Optional<AuditFiles> audit, Watch watch) {
+        RoundGreens.Green green = greens.of(hole);
+        MeanSolution solution = solve(rules, green.odds(), watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
-        RoundPlan.HolePlan plan =
-                describe(solution, evaluation, new Advice(solution, evaluation), new HabitPlay(solution), watch);
+        Advice advice = new Advice(solution, evaluation);
+        RoundPlan.HolePlan plan = describe(solution, evaluation, advice, new HabitPlay(solution), green, watch);
         audit.ifPresent(a -> a.write(solution, evaluation, seed));
-        return new Planned(plan, referee(solution, evaluation, green, rounds, seed));
+        return new Planned(plan, referee(solution, evaluation, green.play(), rounds, seed));
     }
 
     /** The hole solved and kept to answer questions; the referee does not play it. */
     SolvedHole solved(String tees, Watch watch) {
-        MeanSolution solution = solve(rules, watch);
+        RoundGreens.Green green = greens.of(hole);
+        MeanSolution solution = solve(rules, green.odds(), watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
         HabitPlay habit = new HabitPlay(solution);
         Advice advice = new Advice(solution, evaluation);
-        RoundPlan.HolePlan plan = describe(solution, evaluation, advice, habit, watch);
+        RoundPlan.HolePlan plan = describe(solution, evaluation, advice, habit, green, watch);
         return new SolvedHole(map.course(), tees, this, advice, habit, plan);
     }
 
     private RoundPlan.HolePlan describe(
-            MeanSolution solution, PolicyEvaluation evaluation, Advice advice, HabitPlay habit, Watch watch) {
+            MeanSolution solution,
+            PolicyEvaluation evaluation,
+            Advice advice,
+            HabitPlay habit,
+            RoundGreens.Green green,
+            Watch watch) {
         double[] scores = evaluation.scores();
         OptionalDouble lockCost = rules.equals(ShotRules.FREE)
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(evaluation.expected()
-                        - solve(ShotRules.FREE, watch).evaluate(watch).expected());
+                        - solve(ShotRules.FREE, green.odds(), watch)
+                                .evaluate(watch)
+                                .expected());
         return new RoundPlan.HolePlan(
                 hole.number(),
                 hole.par(),
@@ -91,6 +103,7 @@ final class HolePlanner {
                 tee.standsIn().orElse(""),
                 hole.survey().complete(),
                 hole.greenAssumed(),
+                green.measured(),
                 evaluation.expected(),
                 Arrays.stream(scores).boxed().toList(),
                 1 - evaluation.withoutPenalty(),
@@ -101,12 +114,9 @@ final class HolePlanner {
                 solution.searchLoss());
     }
 
-    boolean playsToATemporaryGreen() {
-        return TemporaryGreen.isInUse(hole);
-    }
-
-    private MeanSolution solve(ShotRules under, Watch watch) {
-        return MeanSolver.solve(new HoleProblem(map, tee.place(), ability, SolverSettings.STANDARD, under), watch);
+    private MeanSolution solve(ShotRules under, GreenOdds green, Watch watch) {
+        return MeanSolver.solve(
+                new HoleProblem(map, tee.place(), ability, SolverSettings.STANDARD, under, green), watch);
     }
 
     private List<Integer> referee(
@@ -152,21 +162,29 @@ final class HolePlanner {
             Advice.Rated chosen,
             Advice.Finish finish) {
         double bearing = ball.bearingTo(chosen.target());
-        double length = ball.distanceTo(chosen.target());
-        boolean approach = chosen.target().distanceTo(hole.holeLocation()) < APPROACH_METRES;
+        Optional<PlayingLength> playing = strikes.findPlayingLength(
+                chosen.shot(),
+                strikes.lie(chosen.shot(), lie, situation),
+                bearing,
+                (forward, right) -> map.course().riseMetres(ball, ball.offset(bearing, forward, right)));
+        // a swing has one length; where the day was flown it is known to the yard, hill and lie included
+        Place aim = playing.map(p -> ball.along(bearing, p.finishMetres())).orElse(chosen.target());
+        double length = ball.distanceTo(aim);
+        boolean approach = aim.distanceTo(hole.holeLocation()) < APPROACH_METRES;
         Rooms rooms = new Rooms(map);
-        double offset = offset(ball, chosen.target());
-        Landmarks.Line line = new Landmarks(map).line(ball, chosen.target(), offset);
+        double offset = offset(ball, aim);
+        Landmarks.Line line = new Landmarks(map).line(ball, aim, offset);
         return new RoundPlan.ShotPlan(
                 ball,
                 lie,
                 ball.distanceTo(hole.holeLocation()),
                 strikes.label(chosen.shot()),
-                chosen.target(),
+                aim,
                 length,
                 offset,
                 line.words(),
                 line.blind(),
+                playing,
                 chosen.expected(),
                 finish.share(),
                 finish.sample(),

@@ -47,6 +47,7 @@ public record PlanChoice(
                 holeLocations,
                 forbid,
                 require,
+                List.of(PlanDay.USUAL),
                 seed,
                 Optional.empty(),
                 Optional.empty());

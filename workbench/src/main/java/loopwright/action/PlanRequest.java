@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param holeLocations "7:12,5": on hole 7 twelve paces from the front, five from the left edge
  * @param forbid "hole 1: driver"
  * @param require "hole 1: 3-wood" for the tee shot
+ * @param days what to plan for: the first is the plan, others are set beside it; at least one
  * @param seed of every draw
  */
 public record PlanRequest(
@@ -24,6 +25,7 @@ public record PlanRequest(
         List<String> holeLocations,
         List<String> forbid,
         List<String> require,
+        List<PlanDay> days,
         long seed,
         Optional<Path> pictures,
         Optional<Path> audit) {
@@ -31,5 +33,9 @@ public record PlanRequest(
         holeLocations = List.copyOf(holeLocations);
         forbid = List.copyOf(forbid);
         require = List.copyOf(require);
+        days = List.copyOf(days);
+        if (days.isEmpty()) {
+            throw new IllegalArgumentException("a plan is made for a day");
+        }
     }
 }

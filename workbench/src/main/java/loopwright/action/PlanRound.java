@@ -18,22 +18,15 @@ import loopwright.course.Hole;
 import loopwright.course.TeeSet;
 import loopwright.course.TemporaryGreen;
 import loopwright.numerics.Watch;
+import loopwright.player.DayFlight;
+import loopwright.player.Player;
 import loopwright.player.StrikeModel;
-import loopwright.putting.GreenSpeed;
-import loopwright.putting.LevelGreenOdds;
-import loopwright.scoring.LevelGreenPlay;
 import loopwright.strategy.Ability;
 import loopwright.strategy.ScoreDistribution;
 import loopwright.strategy.ShotRules;
 
 /** Makes the game plan of a round: every hole solved for the fewest expected strokes, and the round's odds. */
 public final class PlanRound {
-    /** Green speed where nobody stated one: 10 ft, a common practice value (no source). */
-    private static final GreenSpeed USUAL_GREENS = GreenSpeed.ofRollMetres(10 * 0.3048);
-
-    /** Green speed of a temporary green, cut into a fairway: 6 ft, assumed. */
-    private static final GreenSpeed TEMPORARY_GREENS = GreenSpeed.ofRollMetres(6 * 0.3048);
-
     private static final int REFEREE_ROUNDS = 2000;
     private static final int MOST_DECISIONS = 5;
     private static final double LEAST_DECISION = 0.02;
@@ -53,56 +46,62 @@ public final class PlanRound {
     }
 
     public RoundPlan plan(PlanRequest request, Watch watch) {
-        Prepared all = prepare(request);
-        checkTarget(request.target(), all.planners().size());
-        Optional<AuditFiles> audit = request.audit().map(audits);
-        List<HolePlanner.Planned> planned = inParallel(
-                all.planners(),
-                p -> p.plan(
-                        new LevelGreenPlay(p.playsToATemporaryGreen() ? all.slow() : all.odds()),
-                        REFEREE_ROUNDS,
-                        request.seed(),
-                        audit,
-                        watch.withoutProgress()),
-                watch);
-        RoundPlan plan = round(all.course(), all.tees(), request.target(), planned);
+        List<RoundPlan> plans = new ArrayList<>();
+        for (PlanDay day : request.days()) {
+            plans.add(onDay(day, request, plans.isEmpty() ? request.audit() : Optional.empty(), watch));
+        }
+        RoundPlan plan = plans.get(0).withOtherDays(plans.subList(1, plans.size()));
         request.pictures().ifPresent(folder -> new PlanPictures(pictures).draw(plan, folder));
         return plan;
     }
 
-    /** The first of the holes asked for, solved and ready to answer; the referee does not play it. */
+    private RoundPlan onDay(PlanDay day, PlanRequest request, Optional<Path> auditFolder, Watch watch) {
+        Prepared all = prepare(request, day);
+        checkTarget(request.target(), all.planners().size());
+        Optional<AuditFiles> audit = auditFolder.map(audits);
+        List<HolePlanner.Planned> planned = inParallel(
+                all.planners(), p -> p.plan(REFEREE_ROUNDS, request.seed(), audit, watch.withoutProgress()), watch);
+        return round(all.course(), all.tees(), day, request.target(), planned);
+    }
+
+    /** The first of the holes asked for, solved on the first day and ready to answer; the referee does not play it. */
     public SolvedHole solveHole(PlanRequest request, Watch watch) {
-        Prepared all = prepare(request);
+        Prepared all = prepare(request, request.days().get(0));
         return all.planners().get(0).solved(all.tees().name(), watch);
     }
 
     /** Everything read and checked, nothing solved. */
-    private record Prepared(
-            Course course, TeeSet tees, LevelGreenOdds odds, LevelGreenOdds slow, List<HolePlanner> planners) {}
+    private record Prepared(Course course, TeeSet tees, List<HolePlanner> planners) {}
 
-    private Prepared prepare(PlanRequest request) {
+    private Prepared prepare(PlanRequest request, PlanDay day) {
         Course course = TemporaryGreen.inPlay(courses.read(request.course()).course());
         for (String location : request.holeLocations()) {
             course = HoleLocations.apply(course, location);
         }
         TeeSet tees = tees(course, request.tees());
         List<Hole> holes = HoleNumberList.read(request.holes(), course);
-        var player = players.read(request.player()).player();
-        LevelGreenOdds odds = new LevelGreenOdds(player.putting(), USUAL_GREENS);
-        Ability ability = new Ability(new StrikeModel(player), odds, request.seed());
+        Player player = players.read(request.player()).player();
+        RoundGreens greens = new RoundGreens(course, player.putting(), day.greens());
+        Ability ability = new Ability(strikes(player, day, course), greens.level(), request.seed());
         Map<Integer, ShotRules> locks = ShotLocks.read(request.forbid(), request.require(), course, ability.strikes());
         Course cut = course;
-        LevelGreenOdds slow = new LevelGreenOdds(player.putting(), TEMPORARY_GREENS);
-        Ability slowGreens = ability.withPutting(slow);
         List<HolePlanner> planners = holes.stream()
                 .map(h -> new HolePlanner(
                         cut,
                         h,
                         tees.getPlace(h.number()),
-                        TemporaryGreen.isInUse(h) ? slowGreens : ability,
-                        locks.getOrDefault(h.number(), ShotRules.FREE)))
+                        ability,
+                        locks.getOrDefault(h.number(), ShotRules.FREE),
+                        greens))
                 .toList();
-        return new Prepared(cut, tees, odds, slow, planners);
+        return new Prepared(cut, tees, planners);
+    }
+
+    /** On the usual day and level ground a pattern is what it is; anything else is flown. */
+    private static StrikeModel strikes(Player player, PlanDay day, Course course) {
+        return day.isUsual() && course.heights().isEmpty()
+                ? new StrikeModel(player)
+                : new StrikeModel(player, new DayFlight(player.swings(), day.conditions(), Watch.NONE));
     }
 
     private static TeeSet tees(Course course, String wanted) {
@@ -153,7 +152,8 @@ public final class PlanRound {
         }
     }
 
-    private static RoundPlan round(Course course, TeeSet tees, int target, List<HolePlanner.Planned> planned) {
+    private static RoundPlan round(
+            Course course, TeeSet tees, PlanDay day, int target, List<HolePlanner.Planned> planned) {
         List<RoundPlan.HolePlan> holes =
                 planned.stream().map(HolePlanner.Planned::plan).toList();
         ScoreDistribution total = ScoreDistribution.sumOf(holes.stream()
@@ -162,7 +162,8 @@ public final class PlanRound {
                 .toList());
         double habit =
                 holes.stream().mapToDouble(RoundPlan.HolePlan::habitExpected).sum();
-        return new RoundPlan(course, tees, target, holes, decisions(holes), total, habit, simulated(planned));
+        return new RoundPlan(
+                course, tees, day, target, holes, decisions(holes), total, habit, simulated(planned), List.of());
     }
 
     /** The first two shots of each hole where the habit costs most, beyond doubt. */

@@ -3,34 +3,45 @@ package loopwright.action;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import loopwright.course.Course;
 import loopwright.course.TeeSet;
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
+import loopwright.player.PlayingLength;
 import loopwright.strategy.ScoreDistribution;
 
 /**
  * A game plan: what to do on every hole, what to expect, and how it was checked.
  *
+ * @param day what it was planned for
  * @param target the total to stay at or below
  * @param holes in playing order
  * @param decisions where leaving the player's habit pays most, dearest habit first, at most five
  * @param habitExpected expected total of the player's habit on the same holes
  * @param simulated the total as the referee played it out
+ * @param otherDays the same round on other days, to be set beside it
  */
 public record RoundPlan(
         Course course,
         TeeSet tees,
+        PlanDay day,
         int target,
         List<HolePlan> holes,
         List<Decision> decisions,
         ScoreDistribution total,
         double habitExpected,
-        Simulated simulated) {
+        Simulated simulated,
+        List<RoundPlan> otherDays) {
     public RoundPlan {
         holes = List.copyOf(holes);
         decisions = List.copyOf(decisions);
+        otherDays = List.copyOf(otherDays);
+    }
+
+    RoundPlan withOtherDays(List<RoundPlan> others) {
+        return new RoundPlan(course, tees, day, target, holes, decisions, total, habitExpected, simulated, others);
     }
 
     /** Probability of the target under play for the mean. */
@@ -68,6 +79,7 @@ public record RoundPlan(
      * One hole.
      *
      * @param standIn the set whose tee stands in on this hole, or empty
+     * @param greenMeasured putts are played on its measured slope; else no break is claimed
      * @param scores probability of each score, index = strokes
      * @param penalty probability of at least one penalty stroke
      * @param shots the plan from the tee, then the same again from each typical finish
@@ -82,6 +94,7 @@ public record RoundPlan(
             String standIn,
             boolean surveyed,
             boolean greenAssumed,
+            boolean greenMeasured,
             double expected,
             List<Double> scores,
             double penalty,
@@ -112,6 +125,7 @@ public record RoundPlan(
      * @param offsetMetres of the aim from the line of play, + right
      * @param landmark what to aim at, in words
      * @param blind the aim cannot be seen from here: the landmark names a line over something that can
+     * @param playing what the day makes of its length; empty where the day changes nothing or the shot is judged by eye
      * @param expected strokes to hole out from here, this one included
      * @param finish probability by surface
      * @param sample equally likely finishes
@@ -130,11 +144,12 @@ public record RoundPlan(
             double offsetMetres,
             String landmark,
             boolean blind,
+            Optional<PlayingLength> playing,
             double expected,
             Map<Surface, Double> finish,
             List<Place> sample,
             List<Carry> hazards,
-            java.util.Optional<HolePicture.Room> room,
+            Optional<HolePicture.Room> room,
             List<Alternative> alternatives,
             Alternative habit) {
         public ShotPlan {

@@ -12,10 +12,10 @@ import loopwright.action.UserFault;
 import loopwright.flight.DayConditions;
 import loopwright.flight.Launch;
 import loopwright.flight.Wind;
-import loopwright.ground.Firmness;
 import loopwright.ground.Surface;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -77,19 +77,8 @@ public final class FlightVerb implements Callable<Integer> {
             description = "Compass bearing of the aim, 0 (north) to 360.")
     private String direction = "0";
 
-    @Option(
-            names = "--air",
-            defaultValue = "",
-            paramLabel = "\"24 C, 30.0 inHg, 50 %%\"",
-            description = "Temperature, pressure, humidity; with --altitude the pressure is taken as reduced to sea"
-                    + " level unless followed by \"station\".")
-    private String air = "";
-
-    @Option(
-            names = "--altitude",
-            paramLabel = "300m",
-            description = "Height above sea level, -450 m to 4,500 m (or ft).")
-    private @Nullable String altitude;
+    @Mixin
+    private AirAndGroundOptions airAndGround = new AirAndGroundOptions();
 
     @Option(
             names = "--land",
@@ -104,13 +93,6 @@ public final class FlightVerb implements Callable<Integer> {
             paramLabel = "SURFACE",
             description = "What it runs on: fairway, green, rough, deep rough, bunker, waste area, woods, path.")
     private String surface = "fairway";
-
-    @Option(
-            names = "--firmness",
-            defaultValue = "ordinary",
-            paramLabel = "FIRMNESS",
-            description = "Of the ground: soft, ordinary or firm.")
-    private String firmness = "ordinary";
 
     @Option(
             names = "--json",
@@ -128,10 +110,10 @@ public final class FlightVerb implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        AirText airToday = AirText.parse("--air", air, altitudeMetres(), altitude != null);
+        AirText airToday = airAndGround.air();
         Wind windToday = WindText.parse("--wind", wind);
-        DayConditions day =
-                new DayConditions(airToday.air(), windToday, firmness(), DayConditions.ORDINARY_GREEN_RESISTANCE);
+        DayConditions day = new DayConditions(
+                airToday.air(), windToday, airAndGround.firmness(), DayConditions.ORDINARY_GREEN_RESISTANCE);
         double bearing = Measure.ANGLE.parse("--direction", direction, "a bearing", 0, 360, "deg", "270");
         double landing = Measure.LENGTH.parse("--land", land, "a height", -100, 100, "m", "+5m");
         FlownShot shot = fly.fly(new ShotQuestion(launch(), day, bearing, landing, surface()));
@@ -155,12 +137,6 @@ public final class FlightVerb implements Callable<Integer> {
                 Measure.ANGLE.parse("--axis", axis, "a tilt of the spin axis", -80, 80, "deg", "3"));
     }
 
-    private double altitudeMetres() {
-        return altitude == null
-                ? 0
-                : Measure.LENGTH.parse("--altitude", altitude, "an altitude", -450, 4500, "m", "300m");
-    }
-
     private Surface surface() {
         return switch (surface.strip().toLowerCase(Locale.ROOT)) {
             case "fairway" -> Surface.FAIRWAY;
@@ -174,15 +150,6 @@ public final class FlightVerb implements Callable<Integer> {
             default ->
                 throw new UserFault("--surface \"" + surface
                         + "\" is not one of fairway, green, rough, deep rough, bunker," + " waste area, woods, path.");
-        };
-    }
-
-    private Firmness firmness() {
-        return switch (firmness.strip().toLowerCase(Locale.ROOT)) {
-            case "soft" -> Firmness.SOFT;
-            case "ordinary" -> Firmness.ORDINARY;
-            case "firm" -> Firmness.FIRM;
-            default -> throw new UserFault("--firmness \"" + firmness + "\" is not one of soft, ordinary, firm.");
         };
     }
 

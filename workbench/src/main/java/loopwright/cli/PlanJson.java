@@ -42,6 +42,7 @@ final class PlanJson {
                         "holes",
                         plan.holes().size()));
         out.put("tees", map("name", plan.tees().name(), "lengthYards", yards(plan.lengthMetres())));
+        out.put("day", DayWords.json(plan.day()));
         out.put("target", plan.target());
         out.put("unsurveyedHoles", plan.unsurveyed());
         out.put("score", score(plan));
@@ -57,7 +58,17 @@ final class PlanJson {
                         plan.simulated().standardError(),
                         "rounds",
                         plan.simulated().rounds()));
+        if (!plan.otherDays().isEmpty()) {
+            out.put("otherDays", plan.otherDays().stream().map(this::otherDay).toList());
+        }
         return out;
+    }
+
+    private Map<String, Object> otherDay(RoundPlan plan) {
+        return map(
+                "day", DayWords.json(plan.day()),
+                "score", score(plan),
+                "holes", plan.holes().stream().map(this::hole).toList());
     }
 
     private static Map<String, Object> score(RoundPlan plan) {
@@ -100,6 +111,7 @@ final class PlanJson {
         }
         out.put("unsurveyed", !h.surveyed());
         out.put("greenAssumed", h.greenAssumed());
+        out.put("greenMeasured", h.greenMeasured());
         out.put("localRules", LocalRuleWords.of(course.getHole(h.number())));
         out.put("expected", h.expected());
         out.put("habitExpected", h.habitExpected());
@@ -126,6 +138,7 @@ final class PlanJson {
         aim.put("landmark", s.landmark());
         aim.put("blind", s.blind());
         out.put("aim", aim);
+        s.playing().ifPresent(p -> out.put("plays", PlayingWords.json(p)));
         out.put("expected", s.expected());
         Map<String, Object> finish = new TreeMap<>();
         s.finish().forEach((surface, p) -> finish.put(word(surface), p));

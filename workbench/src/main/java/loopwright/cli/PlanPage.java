@@ -15,9 +15,12 @@ import loopwright.units.Distance;
 /** Prints a plan for a person to read: first what to change, then hole by hole, then the round. */
 final class PlanPage {
     private final PrintWriter out;
+    private final String remark;
 
-    PlanPage(PrintWriter out) {
+    /** The remark is a sentence about how the day was read, or empty. */
+    PlanPage(PrintWriter out, String remark) {
         this.out = out;
+        this.remark = remark;
     }
 
     void print(RoundPlan plan) {
@@ -32,10 +35,36 @@ final class PlanPage {
                 plan.par(),
                 yards(plan.lengthMetres()),
                 plan.target());
+        line("Day: %s.", DayWords.of(plan.day()));
+        if (!remark.isEmpty()) {
+            line("%s", remark);
+        }
+        measuredGreens(plan);
         unsurveyed(plan);
         decisions(plan);
         plan.holes().forEach(h -> hole(plan.course(), h));
         round(plan);
+    }
+
+    private void measuredGreens(RoundPlan plan) {
+        List<Integer> measured = plan.holes().stream()
+                .filter(RoundPlan.HolePlan::greenMeasured)
+                .map(RoundPlan.HolePlan::number)
+                .toList();
+        if (!measured.isEmpty()) {
+            boolean all = measured.size() == plan.holes().size();
+            line(
+                    "Greens measured on hole %s: putts are played on their slope%s.",
+                    numbers(measured), all ? "" : "; elsewhere no break is claimed");
+        }
+    }
+
+    private void otherDays(RoundPlan plan) {
+        if (!plan.otherDays().isEmpty()) {
+            out.println();
+            line("How the choices change (aims in yards beside the line of play):");
+            new DayTable(plan).lines().forEach(out::println);
+        }
     }
 
     /** The very first line: a plan for a green that is not there is worth little. */
@@ -119,6 +148,7 @@ final class PlanPage {
                 aim(s),
                 side(s.offsetMetres()),
                 s.expected());
+        s.playing().map(PlayingWords::of).filter(text -> !text.isEmpty()).ifPresent(text -> line("      %s", text));
         line("      finishes: %s", finish(s.finish()));
         if (!s.hazards().isEmpty()) {
             line(
@@ -173,6 +203,7 @@ final class PlanPage {
                 plan.simulated().standardError(),
                 plan.bias(),
                 plan.searchLoss());
+        otherDays(plan);
         line("A plan is preparation. The Rules, the committee and local rules decide; never play while people are"
                 + " within reach, and stop for lightning and heat.");
     }

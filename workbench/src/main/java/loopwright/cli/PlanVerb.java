@@ -12,6 +12,7 @@ import loopwright.action.ResultFile;
 import loopwright.action.RoundPlan;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -56,6 +57,9 @@ public final class PlanVerb implements Runnable {
     @Option(names = "--require", paramLabel = "LOCK", description = "\"hole 1: 3-wood\" is played from the tee.")
     private List<String> require = new ArrayList<>();
 
+    @Mixin
+    private DayOptions day = new DayOptions();
+
     @Option(names = "--seed", defaultValue = "1", paramLabel = "N", description = "Seed of every draw.")
     private long seed;
 
@@ -84,7 +88,7 @@ public final class PlanVerb implements Runnable {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         RoundPlan plan = action.plan(request(), new ProgressLine(err, "hole"));
-        new PlanPage(out).print(plan);
+        new PlanPage(out, day.remark()).print(plan);
         if (json != null) {
             results.write(json, PlanJson.of(plan));
             out.println("Plan written to " + json + ".");
@@ -107,6 +111,7 @@ public final class PlanVerb implements Runnable {
                 holeLocations,
                 forbid,
                 require,
+                day.days(),
                 seed,
                 Optional.ofNullable(pictures),
                 Optional.ofNullable(audit));

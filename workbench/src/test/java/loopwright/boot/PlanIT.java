@@ -82,6 +82,102 @@ class PlanIT {
         assertThat(hole.get("lockCost").asDouble()).isGreaterThan(-0.01);
     }
 
+    @Test
+    void aDayIsFlownAndSaidAndWindsAreSetBesideEachOther() throws IOException {
+        Path json = folder.resolve("windy.json");
+        Typed run = Typed.run(
+                "plan",
+                "--course",
+                DEMO.resolve("course.geojson").toString(),
+                "--player",
+                DEMO.resolve("player.json").toString(),
+                "--target",
+                "4",
+                "--holes",
+                "3",
+                "--wind",
+                "15 mph from 0",
+                "--wind",
+                "15 mph from 180",
+                "--gust",
+                "20 mph",
+                "--air",
+                "10 C, 29.9 inHg",
+                "--altitude",
+                "300m",
+                "--firmness",
+                "firm",
+                "--green-speed",
+                "9.5",
+                "--json",
+                json.toString());
+        assertThat(run.exitCode()).isZero();
+        assertThat(run.out().lines().skip(1).findFirst().orElseThrow())
+                .isEqualTo(
+                        "Day: wind 15 mph from 0 gusting 20 mph; 10 C, 28.9 inHg, 50 %; firm ground; greens 9.5 ft.");
+        assertThat(run.out()).contains("reduced to sea level").contains("How the choices change");
+        Schema.assertFits("plan.schema.json", json);
+        JsonNode plan = new ObjectMapper().readTree(json.toFile());
+        JsonNode north = plan.get("holes").get(0).get("shots").get(0).get("plays");
+        JsonNode south = plan.get("otherDays")
+                .get(0)
+                .get("holes")
+                .get(0)
+                .get("shots")
+                .get(0)
+                .get("plays");
+        // the hole plays south-west: a wind from the north helps, one from the south hurts more
+        assertThat(north.get("windYards").asDouble()).isNegative();
+        assertThat(south.get("windYards").asDouble())
+                .isGreaterThan(-north.get("windYards").asDouble());
+        double parts = 0;
+        for (String part : List.of("windYards", "airYards", "heightYards", "groundYards")) {
+            parts += south.get(part).asDouble();
+        }
+        JsonNode aim = plan.get("otherDays")
+                .get(0)
+                .get("holes")
+                .get(0)
+                .get("shots")
+                .get(0)
+                .get("aim");
+        assertThat(aim.get("distanceYards").asDouble() + parts)
+                .isCloseTo(south.get("yards").asDouble(), within(1e-6)); // the sum itself, and degrees of the aim
+    }
+
+    @Test
+    void aMeasuredGreenIsPuttedOnItsSlope() throws IOException {
+        Path course = folder.resolve("measured.geojson");
+        String demo = DEMO.resolve("course.geojson").toString();
+        assertThat(Typed.run("course", "survey", demo, "--out", course.toString(), "--set", "3 nine 4/90 4/90 4/90 4/90 4/90 4/90 4/90 4/90 4/90")
+                        .exitCode())
+                .isZero();
+        Path json = folder.resolve("measured.json");
+        String player = DEMO.resolve("player.json").toString();
+        Typed run = Typed.run(
+                "plan",
+                "--course",
+                course.toString(),
+                "--player",
+                player,
+                "--target",
+                "4",
+                "--holes",
+                "3",
+                "--json",
+                json.toString());
+        assertThat(run.out()).contains("Greens measured on hole 3: putts are played on their slope.");
+        Schema.assertFits("plan.schema.json", json);
+        JsonNode sloped = new ObjectMapper().readTree(json.toFile());
+        assertThat(sloped.get("holes").get(0).get("greenMeasured").asBoolean()).isTrue();
+        JsonNode check = sloped.get("check");
+        // as above, for one hole
+        assertThat(check.get("simulatedMean").asDouble())
+                .isCloseTo(
+                        sloped.get("score").get("mean").asDouble(),
+                        within(4 * check.get("simulatedStandardError").asDouble() + 0.011));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = ';',
@@ -93,7 +189,12 @@ class PlanIT {
                 "--target 4 --holes 3 --hole-location 3:99,2; beyond the back of the green",
                 "--target 4 --holes 3 --hole-location here; is not a hole location",
                 "--target 4 --holes 3 --forbid 3:spoon; is not in the bag",
-                "--holes 3; --target"
+                "--holes 3; --target",
+                "--target 4 --holes 3 --wind strong; is not a wind of 0 to 60 mph",
+                "--target 4 --holes 3 --gust 20; needs a wind to gust",
+                "--target 4 --holes 3 --green-speed 0; 4 (slow) to 16 (fast)",
+                "--target 4 --holes 3 --firmness wet; is not one of soft, ordinary, firm",
+                "--target 4 --holes 3 --altitude 9000; between -450 and 4,500"
             })
     void saysInOneSentenceWhatCannotBeUsed(String typed, String says) {
         Typed run = plan(typed.split(" "));

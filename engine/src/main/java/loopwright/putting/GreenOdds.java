@@ -1,0 +1,25 @@
+package loopwright.putting;
+
+/** The odds of holing out on one green with today's hole location, by place in the course's local frame. */
+public interface GreenOdds {
+    /** Expected putts from a place, metres east and north; 1 or more outside the hole. */
+    double expectedPutts(double x, double y);
+
+    /** Probability that exactly {@code putts} (1 or more) are needed from a place. */
+    double probability(double x, double y, int putts);
+
+    /** A green whose slope nobody measured: the distance to the hole alone counts, and no break is claimed. */
+    static GreenOdds level(PuttingOdds odds, double holeX, double holeY) {
+        return new GreenOdds() {
+            @Override
+            public double expectedPutts(double x, double y) {
+                return odds.expectedPutts(Math.hypot(x - holeX, y - holeY));
+            }
+
+            @Override
+            public double probability(double x, double y, int putts) {
+                return odds.probability(Math.hypot(x - holeX, y - holeY), putts);
+            }
+        };
+    }
+}
