@@ -1,24 +1,30 @@
 package loopwright.strategy;
 
+import java.lang.ref.SoftReference;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
+import loopwright.player.AimedSwing;
 import loopwright.player.StrikeModel;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The clouds of one player on one day, made on first use and shared by all holes. Two families that have no draw in common:
- * choices are made on one, values are reported on the other.
+ * choices are made on one, values are reported on the other. A windy round asks for more clouds than a small heap holds:
+ * those that memory is needed for are let go and made again, the same to the bit.
  */
 final class CloudLibrary {
     /** Touch shots are tabulated by intended length in steps of this size. */
     static final double TOUCH_STEP_METRES = 0.5;
 
-    private final StrikeModel strikes;
-    private final long seed;
-    private final ConcurrentHashMap<Key, Cloud> clouds = new ConcurrentHashMap<>();
-
     /** Bearings of the aim for which a windy day is flown; between two of them clouds are read straight. */
     static final int BEARINGS = 32;
+
+    private final StrikeModel strikes;
+    private final long seed;
+    private final AtomicReferenceArray<@Nullable AimedSwing> flown;
+    private final ConcurrentHashMap<Key, SoftReference<Cloud>> clouds = new ConcurrentHashMap<>();
 
     private record Key(
             int shot, Surface surface, Situation situation, int length, int bearing, int points, boolean report) {}
@@ -26,6 +32,7 @@ final class CloudLibrary {
     CloudLibrary(StrikeModel strikes, long seed) {
         this.strikes = strikes;
         this.seed = seed;
+        flown = new AtomicReferenceArray<>(strikes.shots() * BEARINGS);
     }
 
     /** True if the clouds of a shot depend on the bearing of the aim. */
@@ -42,7 +49,14 @@ final class CloudLibrary {
     Cloud cloud(
             int shot, Surface surface, Situation situation, double metres, int bearing, int points, boolean report) {
         int length = strikes.isTouch(shot) ? lengthStep(shot, metres) : 0;
-        return clouds.computeIfAbsent(new Key(shot, surface, situation, length, bearing, points, report), this::make);
+        Key key = new Key(shot, surface, situation, length, bearing, points, report);
+        SoftReference<Cloud> kept = clouds.get(key);
+        Cloud cloud = kept == null ? null : kept.get();
+        if (cloud == null) {
+            cloud = make(key);
+            clouds.put(key, new SoftReference<>(cloud));
+        }
+        return cloud;
     }
 
     private int lengthStep(int shot, double metres) {
@@ -58,7 +72,18 @@ final class CloudLibrary {
                 k.shot,
                 k.length * TOUCH_STEP_METRES,
                 strikes.lie(k.shot, k.surface, k.situation),
-                strikes.toward(k.shot, 2 * Math.PI * k.bearing / BEARINGS));
+                flown(k.shot, k.bearing));
         return Cloud.of(recipe, k.points, own);
+    }
+
+    /** What the day makes of a shot for a bearing: the same for all lies. */
+    private @Nullable AimedSwing flown(int shot, int bearing) {
+        int at = shot * BEARINGS + bearing;
+        AimedSwing known = flown.get(at);
+        if (known == null) {
+            known = strikes.toward(shot, 2 * Math.PI * bearing / BEARINGS);
+            flown.set(at, known);
+        }
+        return known;
     }
 }

@@ -14,7 +14,11 @@ final class CloudReader {
     private @Nullable Cloud before;
     private @Nullable Cloud after;
     private @Nullable Cloud room;
+    private @Nullable Asked asked;
     private float share;
+
+    /** What the two clouds were asked for; a fan of aims asks for the same again and again. */
+    private record Asked(int shot, Surface surface, Situation situation, int bearing, int points, boolean report) {}
 
     CloudReader(CloudLibrary library) {
         this.library = library;
@@ -34,9 +38,14 @@ final class CloudReader {
         double x = turns * CloudLibrary.BEARINGS;
         int cell = (int) x;
         share = (float) (x - cell);
-        Cloud near = library.cloud(shot, surface, situation, metres, cell % CloudLibrary.BEARINGS, points, report);
-        before = near;
-        after = library.cloud(shot, surface, situation, metres, (cell + 1) % CloudLibrary.BEARINGS, points, report);
+        Asked ask = new Asked(shot, surface, situation, cell % CloudLibrary.BEARINGS, points, report);
+        if (before == null || !ask.equals(asked)) {
+            int next = (ask.bearing + 1) % CloudLibrary.BEARINGS;
+            before = library.cloud(shot, surface, situation, metres, ask.bearing, points, report);
+            after = library.cloud(shot, surface, situation, metres, next, points, report);
+            asked = ask;
+        }
+        Cloud near = before;
         Cloud out = room;
         if (out == null || !out.isRoomFor(near)) {
             out = near.room();

@@ -18,8 +18,8 @@ final class Evaluator {
     /** A shot that comes back to the same spot nearly always leads nowhere. */
     private static final double HOPELESS = 0.999;
 
-    /** Landings are moved to the ground's height so often; the second step feels the slope that the first met. */
-    private static final int RISE_STEPS = 2;
+    /** A landing moved further than this, cells, is moved again by the height of the ground it then meets. */
+    private static final double FAR_BACK = 1;
 
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
@@ -158,14 +158,22 @@ final class Evaluator {
         double x = column;
         double y = row;
         if (heights != null && cloud.steepness[i] > 0) {
-            for (int step = 0; step < RISE_STEPS; step++) {
-                double rise = heights.metres(x, y) - spotHeight;
-                double back = Descent.backMetres(rise, cloud.steepness[i], cloud.bend[i]) / HoleRaster.CELL_METRES;
+            double back = back(heights, cloud, i, x, y);
+            x = column - east * back;
+            y = row - north * back;
+            if (Math.abs(back) > FAR_BACK) {
+                back = back(heights, cloud, i, x, y);
                 x = column - east * back;
                 y = row - north * back;
             }
         }
         return problem.ground.code(x, y, cloud.run[i], cloud.greenRun[i], east, north, sector);
+    }
+
+    /** How many cells short of level ground a ball comes down on ground of the height here. */
+    private double back(GroundHeights heights, Cloud cloud, int i, double x, double y) {
+        double rise = heights.metres(x, y) - spotHeight;
+        return Descent.backMetres(rise, cloud.steepness[i], cloud.bend[i]) / HoleRaster.CELL_METRES;
     }
 
     /** Expected strokes to hole out under the stroke last played, if it is chosen here each time; v0 is a start. */

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 final class GroundRun {
     private static final double SHORTEST_STEP = 1;
     /** Length of a step where the ground's slope counts, cells. */
-    private static final double SLOPE_STEP = 3;
+    private static final double SLOPE_STEP = 5;
 
     private static final double LONGEST_RUN = RunResistance.LONGEST_RUN_METRES / HoleRaster.CELL_METRES;
 

@@ -149,7 +149,14 @@ class PlanIT {
     void aMeasuredGreenIsPuttedOnItsSlope() throws IOException {
         Path course = folder.resolve("measured.geojson");
         String demo = DEMO.resolve("course.geojson").toString();
-        assertThat(Typed.run("course", "survey", demo, "--out", course.toString(), "--set", "3 nine 4/90 4/90 4/90 4/90 4/90 4/90 4/90 4/90 4/90")
+        assertThat(Typed.run(
+                                "course",
+                                "survey",
+                                demo,
+                                "--out",
+                                course.toString(),
+                                "--set",
+                                "3 nine 4/90 4/90 4/90 4/90 4/90 4/90 4/90 4/90 4/90")
                         .exitCode())
                 .isZero();
         Path json = folder.resolve("measured.json");
