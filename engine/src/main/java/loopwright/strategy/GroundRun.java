@@ -62,7 +62,7 @@ final class GroundRun {
         short ground = raster.ground(raster.cell(x, y));
         while (left > 0 && !HoleRaster.Ground.isPenaltyArea(ground)) {
             double cost = resistance[HoleRaster.Ground.surfaceIndex(ground)];
-            double step = Math.max(SHORTEST_STEP, HoleRaster.Ground.sameSurfaceDistance(ground) - 1);
+            double step = Math.max(SHORTEST_STEP, HoleRaster.Ground.sameSurfaceDistance(ground));
             boolean last = cost * step >= left;
             if (last) {
                 step = left / cost;

@@ -21,6 +21,9 @@ import loopwright.numerics.Watch;
 public final class MeanSolver {
     private static final double COARSE_AIM_CELLS = 10;
     private static final double FULL_AIM_CELLS = 4;
+    /** Aims so far apart that only the ways ahead are left. */
+    private static final double AHEAD_ONLY = 1000;
+
     private static final int MOST_STEPS = 5;
     /** A state so much worse than its neighbourhood has not seen its option yet, strokes. */
     private static final double SUSPICIOUS = 1;
@@ -81,21 +84,32 @@ public final class MeanSolver {
         SolverSettings settings = problem.settings;
         MeanSolver coarse = new MeanSolver(problem, settings.coarseCells(), settings.coarsePoints());
         coarse.start();
+        Evaluator.phase = 1;
         coarse.searchEverything(COARSE_AIM_CELLS, watch);
+        Evaluator.phase = 2;
         coarse.pass(watch, s -> s == 0 ? coarse.everything(0) : coarse.shortlists[s].options(), s -> false);
+        Evaluator.phase = 3;
         watch.at(25, 100);
         MeanSolver middle = new MeanSolver(problem, settings.middleCells(), settings.coarsePoints());
         middle.startFrom(coarse, coarse.visits(watch));
+        Evaluator.phase = 4;
         middle.pass(watch, s -> middle.fromCoarser(coarse, s), middle::matters);
+        Evaluator.phase = 5;
         middle.pass(watch, s -> s == 0 ? middle.everything(0) : middle.shortlists[s].options(), s -> false);
+        Evaluator.phase = 6;
         watch.at(45, 100);
         MeanSolver fine = new MeanSolver(problem, settings.fineCells(), settings.finePoints());
         fine.startFrom(middle, middle.visits(watch));
-        fine.pass(watch, s -> fine.fromCoarser(middle, s), fine::matters);
+        Evaluator.phase = 7;
+        fine.pass(watch, s -> fine.fromCoarser(middle, s), fine::isMet);
+        Evaluator.phase = 8;
         watch.at(70, 100);
         fine.givePointsByVisits();
+        Evaluator.phase = 9;
         fine.pass(watch, s -> fine.isMet(s) ? fine.fromNeighbours(s) : fine.asBefore(s), fine::isMet);
+        Evaluator.phase = 10;
         double loss = fine.searchLoss(watch);
+        Evaluator.phase = 11;
         watch.at(100, 100);
         return fine.solution(loss);
     }
@@ -164,8 +178,8 @@ public final class MeanSolver {
         for (int s = 0; s < points.length; s++) {
             if (s == 0) {
                 points[s] = TEE_POINTS * base;
-            } else if (importance[s] > OFTEN) {
-                points[s] = 4 * base;
+            } else if (isMet(s)) {
+                points[s] = importance[s] > OFTEN ? 2 * base : base;
             }
         }
     }
@@ -225,7 +239,7 @@ public final class MeanSolver {
             int from = coarseState(coarse, s);
             value[s] = from < 0 ? 2.4 : coarse.value[from];
             importance[s] = from < 0 ? OFTEN : Math.max(0, visits[from]) * finer * finer;
-            points[s] = importance[s] > SOMETIMES ? points[s] : Math.max(LEAST_POINTS, points[s] / 2);
+            points[s] = Math.max(LEAST_POINTS, points[s] / 2);
         }
         for (int n = 0; n < nodes.nodes; n++) {
             field.nodeValue[n] = nodes.average(n, value);
@@ -246,16 +260,28 @@ public final class MeanSolver {
     private void searchEverything(double aimCells, Watch watch) {
         inBands(watch, s -> {
             Best best = new Best(s);
-            best.tryAll(candidatesOf(s, aimCells));
+            if (isVariant(s)) {
+                best.tryAll(likeTheOrdinaryLie(s));
+            } else {
+                best.tryAll(space.all(spots[s], AHEAD_ONLY));
+                for (int shot : swingsOf(best.shortlist)) {
+                    best.tryAll(space.fan(shot, spots[s], aimCells));
+                }
+            }
             take(best);
         });
     }
 
-    /** Other situations of rough try what the ordinary lie found best; every other state tries everything. */
-    private List<Option> candidatesOf(int state, double aimCells) {
-        if (!isVariant(state)) {
-            return space.all(spots[state], aimCells);
-        }
+    private List<Integer> swingsOf(Shortlist shortlist) {
+        return shortlist.options().stream()
+                .filter(o -> !o.isDrop() && !problem.ability.strikes().isTouch(o.shot()))
+                .map(Option::shot)
+                .distinct()
+                .toList();
+    }
+
+    /** What the ordinary lie found best, and one step beside. */
+    private List<Option> likeTheOrdinaryLie(int state) {
         List<Option> ordinary = shortlists[nodes.firstState[nodes.nodeOfState[state]]].options();
         List<Option> out = new ArrayList<>(ordinary);
         for (Option o : ordinary) {

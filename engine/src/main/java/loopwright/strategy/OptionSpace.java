@@ -83,6 +83,13 @@ final class OptionSpace {
         return out;
     }
 
+    /** A swing from a spot in all directions of the fan, aims {@code stepCells} apart at its end. */
+    List<Option> fan(int shot, Spot spot, double stepCells) {
+        List<Option> out = new ArrayList<>();
+        addSwing(out, shot, spot, stepCells);
+        return out;
+    }
+
     private void addSwing(List<Option> out, int shot, Spot spot, double stepCells) {
         double direct = Math.atan2(holeColumn - spot.column(), holeRow - spot.row());
         double length = lengthCells(shot, direct);

@@ -60,6 +60,9 @@ final class TreeFan {
         float left = patience;
         for (int i = 0; i < trees.length && trees[i].from < carryCells; i++) {
             float end = Math.min(trees[i].to, carryCells);
+            if (passesOver(trees[i], end, carryCells, apexMetres)) {
+                continue;
+            }
             for (float s = trees[i].from + 0.5f; s < end; s++) {
                 double height = FlightShape.heightMetres(apexMetres, s / carryCells);
                 left -= (float) (trees[i].trees.stopsPerMetre(height) * HoleRaster.CELL_METRES);
@@ -69,6 +72,13 @@ final class TreeFan {
             }
         }
         return carryCells;
+    }
+
+    /** True if the flight is above the tops at both ends of the stretch, so all along it: it rises and falls once. */
+    private static boolean passesOver(Stretch stretch, float end, float carryCells, float apexMetres) {
+        double top = stretch.trees.heightMetres();
+        return FlightShape.heightMetres(apexMetres, stretch.from / carryCells) > top
+                && FlightShape.heightMetres(apexMetres, end / carryCells) > top;
     }
 
     /** The luck that a ball has with trees, exponential, serves once more as its luck with the face. */
@@ -90,29 +100,27 @@ final class TreeFan {
         double dx = Math.sin(bearing);
         double dy = Math.cos(bearing);
         Stretch[] found = CLEAR;
+        TreeCover under = null;
+        float from = openCells;
         float s = openCells;
         while (s < REACH_CELLS) {
             int cell = raster.cell(column + dx * (s + 0.5), row + dy * (s + 0.5));
-            int distance = raster.treeDistance(cell);
-            if (distance > 0) {
-                s += distance;
-                continue;
+            TreeCover trees = raster.trees(cell);
+            if (under != null && !under.equals(trees)) {
+                found = with(found, new Stretch(from, s, under));
             }
-            found = with(found, s, java.util.Objects.requireNonNull(raster.trees(cell)));
-            s += 1;
+            if (trees != null && !trees.equals(under)) {
+                from = s;
+            }
+            under = trees;
+            s += Math.max(1, raster.treeDistance(cell));
         }
-        return found;
+        return under == null ? found : with(found, new Stretch(from, s, under));
     }
 
-    /** The stretches with one more cell, joined to the last where the trees are the same. */
-    private static Stretch[] with(Stretch[] found, float from, TreeCover trees) {
-        int n = found.length;
-        if (n > 0 && found[n - 1].to == from && found[n - 1].trees.equals(trees)) {
-            found[n - 1] = new Stretch(found[n - 1].from, from + 1, trees);
-            return found;
-        }
-        Stretch[] more = Arrays.copyOf(found, n + 1);
-        more[n] = new Stretch(from, from + 1, trees);
+    private static Stretch[] with(Stretch[] found, Stretch next) {
+        Stretch[] more = Arrays.copyOf(found, found.length + 1);
+        more[found.length] = next;
         return more;
     }
 }
