@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class CloudLibrary {
     /** Touch shots are tabulated by intended length in steps of this size. */
-    static final double TOUCH_STEP_METRES = 0.5;
+    private static final double TOUCH_STEP_METRES = 0.5;
 
     /** Bearings of the aim for which a windy day is flown; between two of them clouds are read straight. */
     static final int BEARINGS = 32;
@@ -57,6 +57,11 @@ final class CloudLibrary {
             clouds.put(key, new SoftReference<>(cloud));
         }
         return cloud;
+    }
+
+    /** The length nearest to a wanted one for which there is a cloud of a touch shot. */
+    double touchMetres(int shot, double wanted) {
+        return lengthStep(shot, wanted) * TOUCH_STEP_METRES;
     }
 
     private int lengthStep(int shot, double metres) {

@@ -50,15 +50,11 @@ final class Evaluator {
         heights = problem.heights;
     }
 
-    static final long[] COUNT = new long[16];
-    static int phase;
-
     /** Finds the outcomes of a stroke on the clouds for choosing; they stay in {@link #code} and {@link #weight}. */
     void play(Spot spot, Option o, int points) {
         aim(spot, o);
         Cloud cloud = cloud(spot, o, points, false);
         reader.read(0, cloud.size);
-        COUNT[phase] += cloud.size;
         size = 0;
         for (int k = 0; k + 1 < cloud.strata.length; k++) {
             for (int i = cloud.strata[k]; i < cloud.strata[k + 1]; i++) {

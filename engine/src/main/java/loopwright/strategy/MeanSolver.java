@@ -84,32 +84,21 @@ public final class MeanSolver {
         SolverSettings settings = problem.settings;
         MeanSolver coarse = new MeanSolver(problem, settings.coarseCells(), settings.coarsePoints());
         coarse.start();
-        Evaluator.phase = 1;
         coarse.searchEverything(COARSE_AIM_CELLS, watch);
-        Evaluator.phase = 2;
         coarse.pass(watch, s -> s == 0 ? coarse.everything(0) : coarse.shortlists[s].options(), s -> false);
-        Evaluator.phase = 3;
         watch.at(25, 100);
         MeanSolver middle = new MeanSolver(problem, settings.middleCells(), settings.coarsePoints());
         middle.startFrom(coarse, coarse.visits(watch));
-        Evaluator.phase = 4;
         middle.pass(watch, s -> middle.fromCoarser(coarse, s), middle::matters);
-        Evaluator.phase = 5;
         middle.pass(watch, s -> s == 0 ? middle.everything(0) : middle.shortlists[s].options(), s -> false);
-        Evaluator.phase = 6;
         watch.at(45, 100);
         MeanSolver fine = new MeanSolver(problem, settings.fineCells(), settings.finePoints());
         fine.startFrom(middle, middle.visits(watch));
-        Evaluator.phase = 7;
-        fine.pass(watch, s -> fine.fromCoarser(middle, s), fine::isMet);
-        Evaluator.phase = 8;
+        fine.pass(watch, s -> fine.fromCoarser(middle, s), fine::matters);
         watch.at(70, 100);
         fine.givePointsByVisits();
-        Evaluator.phase = 9;
         fine.pass(watch, s -> fine.isMet(s) ? fine.fromNeighbours(s) : fine.asBefore(s), fine::isMet);
-        Evaluator.phase = 10;
         double loss = fine.searchLoss(watch);
-        Evaluator.phase = 11;
         watch.at(100, 100);
         return fine.solution(loss);
     }
@@ -172,7 +161,7 @@ public final class MeanSolver {
         return (int) Math.max(64, Math.min(1, share) * problem.settings.reportPoints());
     }
 
-    /** States met often choose on larger clouds, the tee on the largest. */
+    /** States that are met choose on the full clouds, those met often on larger ones, the tee on the largest. */
     private void givePointsByVisits() {
         int base = problem.settings.finePoints();
         for (int s = 0; s < points.length; s++) {

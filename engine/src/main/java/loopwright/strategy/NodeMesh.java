@@ -16,7 +16,7 @@ import loopwright.ground.Surface;
 final class NodeMesh {
     static final int CORNERS = 4;
     /** Round the green, metres from the hole. */
-    private static final double NEAR_METRES = 36;
+    private static final double NEAR_METRES = 50;
     /** Width of the corridor either side of the line of play, metres. */
     private static final double CORRIDOR_METRES = 45;
 

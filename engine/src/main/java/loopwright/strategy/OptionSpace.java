@@ -141,8 +141,9 @@ final class OptionSpace {
             for (double wanted = toHole - 12; wanted <= toHole + 8; wanted += 2) {
                 double length = Math.max(least, Math.min(most, wanted));
                 for (double side : SIDE_CELLS) {
-                    out.add(Option.stroke(
+                    out.add(touchAt(
                             shot,
+                            spot,
                             spot.column() + length * east + side * north,
                             spot.row() + length * north - side * east));
                 }
@@ -167,9 +168,17 @@ final class OptionSpace {
         }
     }
 
-    private static Option touch(int shot, Spot spot, double lengthCells, double bearing) {
-        return Option.stroke(
-                shot, spot.column() + lengthCells * Math.sin(bearing), spot.row() + lengthCells * Math.cos(bearing));
+    /** A touch shot towards a place, of the nearest length for which there is a cloud. */
+    private Option touchAt(int shot, Spot spot, double column, double row) {
+        double east = column - spot.column();
+        double north = row - spot.row();
+        return touch(shot, spot, Math.hypot(east, north), Math.atan2(east, north));
+    }
+
+    private Option touch(int shot, Spot spot, double lengthCells, double bearing) {
+        double length = problem.ability.clouds().touchMetres(shot, lengthCells * HoleRaster.CELL_METRES)
+                / HoleRaster.CELL_METRES;
+        return Option.stroke(shot, spot.column() + length * Math.sin(bearing), spot.row() + length * Math.cos(bearing));
     }
 
     private void addDrops(List<Option> out, Spot spot) {
@@ -224,7 +233,7 @@ final class OptionSpace {
         }
         return Optional.of(
                 strikes.isTouch(o.shot())
-                        ? o
+                        ? touchAt(o.shot(), spot, o.column(), o.row())
                         : swing(o.shot(), spot, Math.atan2(o.column() - spot.column(), o.row() - spot.row())));
     }
 }
