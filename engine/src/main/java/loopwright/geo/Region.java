@@ -2,6 +2,7 @@ package loopwright.geo;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -77,6 +78,12 @@ public final class Region {
         return ofGeometry(FACTORY.createGeometryCollection(
                         regions.stream().map(r -> r.geometry).toArray(Geometry[]::new))
                 .union());
+    }
+
+    /** What is left when another region is cut out; empty where nothing is left. */
+    public Optional<Region> without(Region other) {
+        Geometry left = geometry.difference(other.geometry);
+        return left.getArea() > 0 ? Optional.of(ofGeometry(left)) : Optional.empty();
     }
 
     /**

@@ -14,11 +14,11 @@ public interface BenchStore extends AutoCloseable {
     /** Players as player files. */
     Shelf players();
 
-    /** What a player answered in the interview, question to answer; empty if he was never asked. */
-    Map<String, String> listAnswers(String player);
+    /** What was asked about a player or a course and answered, question to answer; empty if nothing was. */
+    Map<String, String> listAnswers(String document);
 
-    /** Replaces a player's answers. */
-    void setAnswers(String player, Map<String, String> answers);
+    /** Replaces the answers about a player or a course. */
+    void setAnswers(String document, Map<String, String> answers);
 
     /** Shot and putt lists of a player, oldest first. */
     List<KeptList> listLists(String player);

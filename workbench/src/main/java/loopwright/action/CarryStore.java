@@ -67,6 +67,7 @@ public final class CarryStore {
         }
         CourseImport found = courses.read(file, choice);
         Shelf.Document course = room.addCourse(found.course(), "read from " + label);
+        room.store().setAnswers(course.id(), CourseProblems.written(found.records()));
         return "The course " + course.name() + " was taken in as " + course.id() + "; "
                 + found.warnings().size() + " things should be looked at.";
     }

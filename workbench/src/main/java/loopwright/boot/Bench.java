@@ -10,10 +10,13 @@ import loopwright.action.FitPlayer;
 import loopwright.action.KeepPlayer;
 import loopwright.action.PlanBench;
 import loopwright.action.PlanRound;
+import loopwright.action.PuttAdviser;
 import loopwright.action.PuttFitting;
 import loopwright.action.Workroom;
+import loopwright.adapter.chart.ChartedCourses;
 import loopwright.adapter.chart.ChartedHoles;
 import loopwright.adapter.chart.ChartedPatterns;
+import loopwright.adapter.chart.ChartedPutts;
 import loopwright.adapter.chart.ScreenedHoles;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.adapter.table.AuditFolder;
@@ -23,7 +26,9 @@ import loopwright.adapter.table.PuttCsv;
 import loopwright.adapter.table.ShotCsv;
 import loopwright.cli.StoreOptions;
 import loopwright.web.BenchServer;
+import loopwright.web.CoursePlace;
 import loopwright.web.DataPlace;
+import loopwright.web.GreenPlace;
 import loopwright.web.HolePlace;
 import loopwright.web.JobPlace;
 import loopwright.web.PlanPlace;
@@ -47,7 +52,10 @@ final class Bench implements AutoCloseable {
                         new PlanPlace(room, plans),
                         new HolePlace(room, plans, new ScreenedHoles()),
                         new JobPlace(plans),
+                        new CoursePlace(
+                                room, StoreVerbs.carrying(room), new ChartedCourses(), new ScreenedHoles()),
                         new PlayerPlace(room, keeping(room)),
+                        new GreenPlace(room, new PuttAdviser(new ChartedPutts())),
                         new DataPlace(room, StoreVerbs.carrying(room))));
     }
 

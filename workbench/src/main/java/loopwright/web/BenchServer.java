@@ -37,6 +37,7 @@ public final class BenchServer implements AutoCloseable {
     private static final int FORBIDDEN = 403;
     private static final int NOT_FOUND = 404;
     private static final int CONFLICT = 409;
+    private static final int TOO_LARGE = 413;
     private static final int OUR_FAULT = 500;
 
     private final Javalin server;
@@ -88,6 +89,9 @@ public final class BenchServer implements AutoCloseable {
         boolean foreign = origin != null && !origin.equals("http://" + host);
         if (!OWN_NAMES.contains(name) || foreign) {
             say(ctx, FORBIDDEN, Texts.say("error.foreign"));
+            ctx.skipRemainingHandlers();
+        } else if (ctx.req().getContentLengthLong() > LARGEST_UPLOAD_MB << 20) {
+            say(ctx, TOO_LARGE, Texts.say("error.large", LARGEST_UPLOAD_MB));
             ctx.skipRemainingHandlers();
         }
     }

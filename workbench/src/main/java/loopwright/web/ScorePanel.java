@@ -67,7 +67,8 @@ final class ScorePanel {
         int width = BAR * scores.size() + 20;
         StringBuilder out = new StringBuilder(String.format(
                 Locale.ROOT,
-                "<svg class=\"bars\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\">",
+                "<svg class=\"bars\" width=\"%.0f\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\">",
+                1.6 * width,
                 width,
                 HEIGHT + FOOT,
                 Texts.say("score.picture")));

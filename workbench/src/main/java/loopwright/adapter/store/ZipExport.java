@@ -88,6 +88,7 @@ final class ZipExport {
                 .map((r, c) -> List.of(r.getString(1), r.getString(2), r.getString(3)))
                 .list();
         text(zip, folder + "hole-locations.csv", csv(locations));
+        text(zip, folder + "answers.csv", pairs(SqlStore.answers(handle, id)));
     }
 
     private void versions(ZipOutputStream zip, String folder, String id, String ending) throws IOException {

@@ -109,6 +109,7 @@ final class ZipImport {
             makeRoom(h, id, "course", replace);
             String folder = "courses/" + id + "/";
             versions(h, id, folder, ".geojson");
+            rows(folder + "answers.csv", 2).forEach(r -> SqlStore.insertAnswer(h, id, r.get(0), r.get(1)));
             rows(folder + "hole-locations.csv", 3)
                     .forEach(r -> SqlStore.insertHoleLocation(
                             h, id, r.get(0), Math.toIntExact(number("hole-locations.csv", r.get(1))), r.get(2)));

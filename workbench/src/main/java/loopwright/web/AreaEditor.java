@@ -1,0 +1,130 @@
+package loopwright.web;
+
+import static j2html.TagCreator.button;
+import static j2html.TagCreator.div;
+import static j2html.TagCreator.each;
+import static j2html.TagCreator.h2;
+import static j2html.TagCreator.option;
+import static j2html.TagCreator.p;
+import static j2html.TagCreator.rawHtml;
+import static j2html.TagCreator.select;
+import static j2html.TagCreator.span;
+
+import j2html.tags.DomContent;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import loopwright.action.HoleScreens.Screen;
+import loopwright.action.Shelf;
+import loopwright.course.Area;
+import loopwright.course.AreaKind;
+import loopwright.course.Course;
+import loopwright.course.Hole;
+import loopwright.geo.Place;
+import loopwright.units.Distance;
+
+/** The chart of a hole on which areas are mended. */
+final class AreaEditor {
+    private final Course course;
+    private final Hole hole;
+    private final Screen screen;
+    private final Shelf.Entry entry;
+
+    AreaEditor(Course course, Hole hole, Screen screen, Shelf.Entry entry) {
+        this.course = course;
+        this.hole = hole;
+        this.screen = screen;
+        this.entry = entry;
+    }
+
+    DomContent chart(Optional<double[]> mark) {
+        double[] a = screen.at(hole.holeLocation());
+        double[] b = screen.at(hole.holeLocation().along(0, Distance.METRES_PER_YARD));
+        String beware = mark.map(m -> String.format(
+                        Locale.ROOT,
+                        "<path class=\"found\" d=\"M%.1f %.1fl9 16h-18z\"/>",
+                        m[0],
+                        m[1] - 10))
+                .orElse("");
+        return div(rawHtml(String.format(
+                                Locale.ROOT,
+                                "<svg viewBox=\"0 0 %.0f %.0f\" data-yard=\"%.3f\" role=\"group\" aria-label=\"%s\">",
+                                screen.width(),
+                                screen.height(),
+                                Math.hypot(a[0] - b[0], a[1] - b[1]),
+                                HoleSvg.escaped(Texts.say("edit.picture", hole.number())))
+                        + "<g class=\"ground\" aria-hidden=\"true\"><rect class=\"paper\" width=\"100%\" height=\"100%\"/>"
+                        + screen.ground()
+                        + "</g>"
+                        + beware
+                        + "<g class=\"edit\"></g></svg>"))
+                .withClass("chart editor")
+                .attr("data-course", entry.id())
+                .attr("data-seen", Integer.toString(entry.version()))
+                .attr("data-hole", Integer.toString(hole.number()));
+    }
+
+    static DomContent tools() {
+        return div(
+                        h2(Texts.say("edit.title")),
+                        p(Texts.say("edit.means")).withClass("note"),
+                        PlanForm.field(
+                                "edit.kind",
+                                select(each(
+                                                Arrays.asList(AreaKind.values()),
+                                                k -> option(Texts.say("kind." + k.name())).withValue(k.name())))
+                                        .withId("kind")),
+                        div(
+                                tool("add"),
+                                tool("cut"),
+                                tool("remove"),
+                                tool("undo"),
+                                tool("redo"),
+                                button(Texts.say("edit.save")).withType("button").withId("save"))
+                                .withClass("tools"),
+                        p(span().withId("edit-said")).attr("role", "status"))
+                .withClass("sheet");
+    }
+
+    private static DomContent tool(String name) {
+        return button(Texts.say("edit." + name)).withType("button").withClass("quiet").withId(name);
+    }
+
+    /** The areas in view, corners on the screen. */
+    List<Map<String, Object>> areas() {
+        List<Map<String, Object>> out = new ArrayList<>();
+        for (Area a : course.areas()) {
+            List<List<List<double[]>>> polygons = new ArrayList<>();
+            boolean seen = false;
+            for (List<List<Place>> polygon : a.region().polygons()) {
+                List<List<double[]>> rings = new ArrayList<>();
+                for (List<Place> ring : polygon) {
+                    List<double[]> corners =
+                            ring.subList(0, ring.size() - 1).stream().map(screen::at).toList();
+                    seen |= corners.stream().anyMatch(this::inView);
+                    rings.add(corners);
+                }
+                polygons.add(rings);
+            }
+            if (seen) {
+                out.add(Map.of(
+                        "id",
+                        a.id(),
+                        "kind",
+                        a.kind().name(),
+                        "words",
+                        Texts.say("kind." + a.kind().name()) + " " + a.id(),
+                        "polygons",
+                        polygons));
+            }
+        }
+        return out;
+    }
+
+    private boolean inView(double[] at) {
+        return at[0] >= 0 && at[1] >= 0 && at[0] <= screen.width() && at[1] <= screen.height();
+    }
+}

@@ -1,0 +1,76 @@
+package loopwright.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import loopwright.action.HoleScreens.Screen;
+import loopwright.action.MendCourse.Changes;
+import loopwright.action.MendCourse.Drawn;
+import loopwright.action.UserFault;
+import loopwright.course.AreaKind;
+import loopwright.geo.Place;
+
+/** Reads what was drawn on the chart of a hole back into places. */
+final class DrawnAreas {
+    private static final int MOST_CORNERS = 20_000;
+
+    private final Screen screen;
+    private int corners;
+
+    DrawnAreas(Screen screen) {
+        this.screen = screen;
+    }
+
+    Changes changes(JsonNode body) {
+        List<String> removed = new ArrayList<>();
+        body.path("removed").forEach(n -> removed.add(n.asText()));
+        return new Changes(drawn(body.path("drawn")), removed, drawn(body.path("cuts")));
+    }
+
+    private List<Drawn> drawn(JsonNode list) {
+        List<Drawn> out = new ArrayList<>();
+        for (JsonNode node : list) {
+            List<List<List<Place>>> polygons = new ArrayList<>();
+            for (JsonNode polygon : node.path("polygons")) {
+                List<List<Place>> rings = new ArrayList<>();
+                polygon.forEach(ring -> rings.add(ring(ring)));
+                polygons.add(rings);
+            }
+            if (polygons.isEmpty()) {
+                throw new UserFault(Texts.say("course.badShapes"));
+            }
+            out.add(new Drawn(id(node), kind(node), polygons));
+        }
+        return out;
+    }
+
+    private static String id(JsonNode node) {
+        String id = node.path("id").asText();
+        if (!id.matches("[\\w./:@ -]{1,80}")) {
+            throw new UserFault(Texts.say("course.badShapes"));
+        }
+        return id;
+    }
+
+    private static AreaKind kind(JsonNode node) {
+        String wanted = node.path("kind").asText();
+        return Arrays.stream(AreaKind.values())
+                .filter(k -> k.name().equals(wanted))
+                .findFirst()
+                .orElseThrow(() -> new UserFault(Texts.say("course.badShapes")));
+    }
+
+    private List<Place> ring(JsonNode ring) {
+        List<Place> out = new ArrayList<>();
+        for (JsonNode corner : ring) {
+            double x = corner.path(0).asDouble(Double.NaN);
+            double y = corner.path(1).asDouble(Double.NaN);
+            if (!(Math.abs(x) < 1e5 && Math.abs(y) < 1e5) || ++corners > MOST_CORNERS) {
+                throw new UserFault(Texts.say("course.badShapes"));
+            }
+            out.add(screen.placeAt(x, y));
+        }
+        return out;
+    }
+}

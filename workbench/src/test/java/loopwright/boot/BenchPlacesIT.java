@@ -1,0 +1,157 @@
+package loopwright.boot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import loopwright.cli.StoreOptions;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
+
+/** Course, player, green and data in a real browser. */
+class BenchPlacesIT {
+    private static final String SCRIPT = "<script>document.title='broken'</script>";
+
+    @TempDir
+    private static Path folder;
+
+    private static @Nullable Bench bench;
+    private static @Nullable Browser opened;
+
+    @BeforeAll
+    static void open() {
+        System.setProperty("loopwright.home", "..");
+        Bench started = Bench.on(new StoreOptions.Where(folder, Optional.empty()), true);
+        bench = started;
+        opened = Browser.open(started.start(0));
+    }
+
+    @AfterAll
+    static void close() {
+        if (opened != null) {
+            opened.close();
+        }
+        if (bench != null) {
+            bench.close();
+        }
+    }
+
+    private static Browser browser() {
+        return Objects.requireNonNull(opened);
+    }
+
+    @Test
+    void aMapIsTakenInAndAnAreaMendedCutAndTakenBack() {
+        Browser b = browser();
+        b.go("/course");
+        b.get("form[action='/course/new'] input[type=file]")
+                .sendKeys(Path.of("../demo/course.geojson").toAbsolutePath().normalize().toString());
+        b.get("form[action='/course/new'] button").click();
+        assertThat(b.await("p.good").getText()).contains("was taken in");
+        b.assertAccessible();
+        b.screenshots("course");
+        b.get("tbody a").click();
+        b.await(".editor[data-ready]");
+        WebElement bunker = b.await(".area[aria-label^='bunker']");
+        b.run("arguments[0].focus()", bunker);
+        Actions keys = new Actions(b.driver());
+        keys.sendKeys(Keys.ENTER).perform();
+        String before = b.await(".area.chosen").getAttribute("d");
+        new Actions(b.driver()).sendKeys(Keys.ARROW_RIGHT).perform();
+        assertThat(b.get(".area.chosen").getAttribute("d")).isNotEqualTo(before);
+        b.get("#undo").click();
+        assertThat(b.get(".area.chosen").getAttribute("d")).isEqualTo(before);
+        b.get("#redo").click();
+        b.assertAccessible();
+        b.screenshots("course-hole");
+        b.get("#save").click();
+        b.awaitTrue("document.querySelector('.editor[data-ready]')?.dataset.seen === '2'");
+        b.get("form[action='/course/survey'] input[name=trees]").click();
+        b.get("form[action='/course/survey'] button").click();
+        assertThat(b.await("p.good").getText()).contains("survey");
+        b.assertNoForeignRequest();
+    }
+
+    @Test
+    void aPlayerIsInterviewedAndMeasured() throws Exception {
+        Browser b = browser();
+        b.go("/player/new");
+        b.assertAccessible();
+        b.get("input[name=name]").sendKeys("Ann " + SCRIPT);
+        b.get("input[name=level]").sendKeys("95");
+        b.get("input[name=driver]").sendKeys("210");
+        b.get("textarea[name=counts]").sendKeys("10 drives: 6 inside 30 yd, 3 right, 1 topped");
+        b.get("main form button").click();
+        assertThat(b.await("p.good").getText()).contains("was added");
+        assertThat(b.text("h1")).isEqualTo("Ann " + SCRIPT);
+        assertThat(b.driver().getTitle()).startsWith("Ann");
+        assertThat(b.text("main table")).contains("driver").contains("(");
+        Path shots = folder.resolve("seven.csv");
+        Files.writeString(shots, "club,carry_yd,side_yd\n7-iron,140,3\n7-iron,135,-8\n7-iron,143,10\n7-iron,120,2\n");
+        b.get("form[action='/player/list'] input[type=file]").sendKeys(shots.toString());
+        b.get("form[action='/player/list'] button").click();
+        assertThat(b.await("p.good").getText()).contains("version 2");
+        assertThat(b.text("main")).contains("seven.csv: shots, 4 rows");
+        b.assertAccessible();
+        b.screenshots("player");
+        b.assertNoForeignRequest();
+    }
+
+    @Test
+    void aWrongAnswerIsNamedAndChangesNothing() {
+        Browser b = browser();
+        b.go("/player/new");
+        b.get("input[name=level]").sendKeys("ninety");
+        b.get("main form button").click();
+        assertThat(b.await("main p").getText()).contains("\"ninety\"").contains("60 to 130");
+    }
+
+    @Test
+    void aPuttFollowsTheBallAndClaimsNoBreakWithoutASlope() {
+        Browser b = browser();
+        b.go("/green?below=12&slope=2&falls=9");
+        assertThat(b.text("#answer table")).contains("Break").contains("right of its centre");
+        String odds = b.text("#answer table");
+        new Actions(b.driver()).dragAndDropBy(b.get(".pad .ball"), 60, 20).perform();
+        b.awaitTrue("!document.querySelector('#answer').classList.contains('stale')");
+        assertThat(b.text("#answer table")).isNotEqualTo(odds);
+        b.assertAccessible();
+        b.screenshots("green");
+        b.go("/green?below=12");
+        assertThat(b.text("#answer")).contains("Slope not measured").doesNotContain("Break");
+    }
+
+    @Test
+    void unitsAreChosenAndEverythingIsCarriedOut() {
+        Browser b = browser();
+        b.go("/data");
+        b.assertAccessible();
+        b.screenshots("data");
+        b.get("select[name=units] option[value=metres]").click();
+        b.get("form[action='/data/units'] button").click();
+        assertThat(b.await("p.good").getText()).contains("metres");
+        b.go("/course");
+        assertThat(b.text("table")).contains(" m").doesNotContain(" yd");
+        b.go("/data");
+        b.get("select[name=units] option[value=yards]").click();
+        b.get("form[action='/data/units'] button").click();
+        b.await("p.good");
+        b.go("/data/ledger");
+        assertThat(b.all("table").size()).isGreaterThan(3);
+        b.assertAccessible();
+        b.screenshots("ledger");
+        List<WebElement> links = b.driver().findElements(By.cssSelector("nav a"));
+        assertThat(links).hasSizeGreaterThanOrEqualTo(5);
+        b.assertNoForeignRequest();
+    }
+}
