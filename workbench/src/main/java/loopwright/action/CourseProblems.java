@@ -29,8 +29,12 @@ public final class CourseProblems {
                             r.kind(),
                             Boolean.toString(r.warning()),
                             r.element(),
-                            r.where().map(w -> Double.toString(w.latitudeDegrees())).orElse(""),
-                            r.where().map(w -> Double.toString(w.longitudeDegrees())).orElse(""),
+                            r.where()
+                                    .map(w -> Double.toString(w.latitudeDegrees()))
+                                    .orElse(""),
+                            r.where()
+                                    .map(w -> Double.toString(w.longitudeDegrees()))
+                                    .orElse(""),
                             r.found(),
                             r.assumed(),
                             r.mend()));

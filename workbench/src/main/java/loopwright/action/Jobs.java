@@ -179,7 +179,12 @@ public final class Jobs implements AutoCloseable {
         Job<?> known = jobs.get(key);
         leave(page, key);
         keyOfPage.put(page, key);
-        if (known != null && known.state() != State.FAILED && known.state() != State.CANCELLED) {
+        if (known != null && known.state() == State.FAILED) {
+            // told once; who asks again after that tries again
+            jobs.remove(key);
+            return (Job<T>) known;
+        }
+        if (known != null && known.state() != State.CANCELLED) {
             return (Job<T>) known;
         }
         Job<T> job = new Job<>(key);

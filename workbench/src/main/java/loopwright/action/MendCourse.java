@@ -76,8 +76,7 @@ public final class MendCourse {
             if (a.kind() == kind && a.region().intersects(out)) {
                 Optional<Region> left = a.region().without(out);
                 areas.remove(a.id());
-                left.ifPresent(r ->
-                        areas.put(a.id(), new Area(a.id(), a.kind(), r, a.notFoundChance(), a.survey())));
+                left.ifPresent(r -> areas.put(a.id(), new Area(a.id(), a.kind(), r, a.notFoundChance(), a.survey())));
             }
         }
     }
@@ -97,8 +96,8 @@ public final class MendCourse {
             }
             Area now = after.get(before.get().id());
             if (now == null || now.kind() != AreaKind.GREEN) {
-                throw new UserFault("Hole " + hole.number() + " is played to the green " + before.get().id()
-                        + "; draw its new shape instead of removing it.");
+                throw new UserFault("Hole " + hole.number() + " is played to the green "
+                        + before.get().id() + "; draw its new shape instead of removing it.");
             }
             out.add(now.region() == before.get().region() ? hole : withGreen(hole, now.region()));
         }

@@ -52,8 +52,7 @@ final class Bench implements AutoCloseable {
                         new PlanPlace(room, plans),
                         new HolePlace(room, plans, new ScreenedHoles()),
                         new JobPlace(plans),
-                        new CoursePlace(
-                                room, StoreVerbs.carrying(room), new ChartedCourses(), new ScreenedHoles()),
+                        new CoursePlace(room, StoreVerbs.carrying(room), new ChartedCourses(), new ScreenedHoles()),
                         new PlayerPlace(room, keeping(room)),
                         new GreenPlace(room, new PuttAdviser(new ChartedPutts())),
                         new DataPlace(room, StoreVerbs.carrying(room))));

@@ -44,10 +44,7 @@ final class AreaEditor {
         double[] a = screen.at(hole.holeLocation());
         double[] b = screen.at(hole.holeLocation().along(0, Distance.METRES_PER_YARD));
         String beware = mark.map(m -> String.format(
-                        Locale.ROOT,
-                        "<path class=\"found\" d=\"M%.1f %.1fl9 16h-18z\"/>",
-                        m[0],
-                        m[1] - 10))
+                        Locale.ROOT, "<path class=\"found\" d=\"M%.1f %.1fl9 16h-18z\"/>", m[0], m[1] - 10))
                 .orElse("");
         return div(rawHtml(String.format(
                                 Locale.ROOT,
@@ -75,22 +72,28 @@ final class AreaEditor {
                                 "edit.kind",
                                 select(each(
                                                 Arrays.asList(AreaKind.values()),
-                                                k -> option(Texts.say("kind." + k.name())).withValue(k.name())))
+                                                k -> option(Texts.say("kind." + k.name()))
+                                                        .withValue(k.name())))
                                         .withId("kind")),
                         div(
-                                tool("add"),
-                                tool("cut"),
-                                tool("remove"),
-                                tool("undo"),
-                                tool("redo"),
-                                button(Texts.say("edit.save")).withType("button").withId("save"))
+                                        tool("add"),
+                                        tool("cut"),
+                                        tool("remove"),
+                                        tool("undo"),
+                                        tool("redo"),
+                                        button(Texts.say("edit.save"))
+                                                .withType("button")
+                                                .withId("save"))
                                 .withClass("tools"),
                         p(span().withId("edit-said")).attr("role", "status"))
                 .withClass("sheet");
     }
 
     private static DomContent tool(String name) {
-        return button(Texts.say("edit." + name)).withType("button").withClass("quiet").withId(name);
+        return button(Texts.say("edit." + name))
+                .withType("button")
+                .withClass("quiet")
+                .withId(name);
     }
 
     /** The areas in view, corners on the screen. */
@@ -102,8 +105,9 @@ final class AreaEditor {
             for (List<List<Place>> polygon : a.region().polygons()) {
                 List<List<double[]>> rings = new ArrayList<>();
                 for (List<Place> ring : polygon) {
-                    List<double[]> corners =
-                            ring.subList(0, ring.size() - 1).stream().map(screen::at).toList();
+                    List<double[]> corners = ring.subList(0, ring.size() - 1).stream()
+                            .map(screen::at)
+                            .toList();
                     seen |= corners.stream().anyMatch(this::inView);
                     rings.add(corners);
                 }

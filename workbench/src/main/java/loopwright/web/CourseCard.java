@@ -9,7 +9,6 @@ import static j2html.TagCreator.form;
 import static j2html.TagCreator.input;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.strong;
-import static j2html.TagCreator.table;
 import static j2html.TagCreator.tbody;
 import static j2html.TagCreator.td;
 import static j2html.TagCreator.text;
@@ -56,7 +55,9 @@ final class CourseCard {
                                 th(Texts.say("holes.hole")).attr("scope", "col"),
                                 th(Texts.say("holes.par")).attr("scope", "col"),
                                 each(course.teeSets(), t -> th(t.name()).attr("scope", "col")),
-                                th(Texts.say("course.surveyColumn")).attr("scope", "col").withClass("words"))),
+                                th(Texts.say("course.surveyColumn"))
+                                        .attr("scope", "col")
+                                        .withClass("words"))),
                         tbody(each(course.holes(), this::row))))
                 .withClass("wide")
                 .withTabindex(0)
@@ -101,7 +102,9 @@ final class CourseCard {
                         input().withType("hidden").withName("course").withValue(entry.id()),
                         input().withType("hidden").withName("seen").withValue(Integer.toString(entry.version())),
                         input().withType("hidden").withName("version").withValue(Integer.toString(old.version())),
-                        button(Texts.say("course.backTo", old.version())).withType("submit").withClass("quiet"))
+                        button(Texts.say("course.backTo", old.version()))
+                                .withType("submit")
+                                .withClass("quiet"))
                 .withMethod("post")
                 .withAction("/course/version");
     }

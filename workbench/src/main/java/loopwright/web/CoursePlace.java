@@ -3,6 +3,7 @@ package loopwright.web;
 import static j2html.TagCreator.a;
 import static j2html.TagCreator.button;
 import static j2html.TagCreator.div;
+import static j2html.TagCreator.each;
 import static j2html.TagCreator.form;
 import static j2html.TagCreator.h1;
 import static j2html.TagCreator.h2;
@@ -13,7 +14,6 @@ import static j2html.TagCreator.nav;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.section;
 import static j2html.TagCreator.span;
-import static j2html.TagCreator.each;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -21,6 +21,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import j2html.tags.DomContent;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.Optional;
@@ -103,7 +105,9 @@ public final class CoursePlace implements Place {
             section(
                     h2(Texts.say("course.problems")),
                     new ProblemList(CourseProblems.list(room.store(), entry.id()), course, entry).content()),
-            section(h2(Texts.say("course.versions")), card.versions(room.store().courses().listVersions(entry.id()))),
+            section(
+                    h2(Texts.say("course.versions")),
+                    card.versions(room.store().courses().listVersions(entry.id()))),
             section(h2(Texts.say("course.new")), newForm())
         };
     }
@@ -131,7 +135,8 @@ public final class CoursePlace implements Place {
             Said.on(ctx),
             div(
                             new AreaEditor(course, hole, screen, entry).chart(marked(ctx, course, screen)),
-                            div(AreaEditor.tools(), new SurveyForm(hole, entry).form()).withClass("words"))
+                            div(AreaEditor.tools(), new SurveyForm(hole, entry).form())
+                                    .withClass("words"))
                     .withClass("hole")
         };
     }
@@ -161,7 +166,9 @@ public final class CoursePlace implements Place {
     private static DomContent newForm() {
         return form(
                         p(Texts.say("course.newMeans")),
-                        label(span(Texts.say("upload.file")), input().withType("file").withName("file").isRequired()),
+                        label(
+                                span(Texts.say("upload.file")),
+                                input().withType("file").withName("file").isRequired()),
                         PlanForm.field("data.which", input().withType("text").withName("which")),
                         button(Texts.say("course.take")).withType("submit"))
                 .withMethod("post")
@@ -172,8 +179,7 @@ public final class CoursePlace implements Place {
 
     private void take(Context ctx) {
         String which = ctx.formParam("which");
-        CourseChoice choice =
-                which == null || which.isBlank() ? CourseChoice.ONLY : CourseChoice.named(which.strip());
+        CourseChoice choice = which == null || which.isBlank() ? CourseChoice.ONLY : CourseChoice.named(which.strip());
         String sentence = Uploads.with(ctx, room, "file", (file, name) -> carry.importFile(file, name, choice, false));
         String newest = room.store().courses().list().stream()
                 .max(java.util.Comparator.comparing(Shelf.Entry::at))
@@ -185,14 +191,15 @@ public final class CoursePlace implements Place {
     private void picture(Context ctx) {
         Course course = room.course(
                 PlanQuery.text(ctx, "course", ""), PlanQuery.whole("version", PlanQuery.text(ctx, "version", "1")));
-        ctx.contentType("image/svg+xml").result(room.withFile(new byte[0], ".svg", file -> {
+        String svg = room.withFile(new byte[0], ".svg", file -> {
             pictures.drawCourse(course, file);
             try {
                 return Files.readString(file, StandardCharsets.UTF_8);
-            } catch (java.io.IOException e) {
-                throw new java.io.UncheckedIOException(e);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
             }
-        }));
+        });
+        ctx.contentType("image/svg+xml").result(svg);
     }
 
     private void areas(Context ctx) {
@@ -243,7 +250,8 @@ public final class CoursePlace implements Place {
         Course ticked = SurveyCourse.withSurvey(
                 room.course(id, seen),
                 number,
-                s -> s.withTicks(ticked(ctx, "trees"), ticked(ctx, "bounds"), ticked(ctx, "penalty"), ticked(ctx, "bunkers")));
+                s -> s.withTicks(
+                        ticked(ctx, "trees"), ticked(ctx, "bounds"), ticked(ctx, "penalty"), ticked(ctx, "bunkers")));
         room.changeCourse(id, seen, ticked, Texts.say("course.noteSurvey", number));
         Said.then(ctx, Texts.say("course.surveyed", number), "/course?course=" + id + "&hole=" + number);
     }
@@ -253,7 +261,10 @@ public final class CoursePlace implements Place {
     }
 
     private void settle(Context ctx) {
-        String id = room.store().courses().get(String.valueOf(ctx.formParam("course"))).id();
+        String id = room.store()
+                .courses()
+                .get(String.valueOf(ctx.formParam("course")))
+                .id();
         CourseProblems.settle(room.store(), id, String.valueOf(ctx.formParam("problem")));
         Said.then(ctx, Texts.say("course.settled"), "/course?course=" + id);
     }

@@ -3,6 +3,7 @@ package loopwright.web;
 import static j2html.TagCreator.a;
 import static j2html.TagCreator.button;
 import static j2html.TagCreator.caption;
+import static j2html.TagCreator.div;
 import static j2html.TagCreator.each;
 import static j2html.TagCreator.form;
 import static j2html.TagCreator.h1;
@@ -72,7 +73,11 @@ public final class DataPlace implements Place {
                         h1(Texts.say("data.title")),
                         Said.on(ctx),
                         p(Texts.say("data.where", store.where())).withClass("note"),
-                        section(h2(Texts.say("data.kept")), kept("player"), kept("course"), plans()),
+                        section(
+                                h2(Texts.say("data.kept")),
+                                wide("data.players", kept("player")),
+                                wide("data.courses", kept("course")),
+                                wide("data.plans", plans())),
                         section(h2(Texts.say("data.import")), importForm()),
                         section(
                                 h2(Texts.say("data.backup")),
@@ -89,6 +94,15 @@ public final class DataPlace implements Place {
                                 h2(Texts.say("data.cautions")),
                                 ul(each(List.of(1, 2, 3, 4, 5), n -> li(Texts.say("caution." + n))))),
                         section(h2(Texts.say("data.erase")), p(Texts.say("data.eraseMeans")), eraseForm()));
+    }
+
+    /** A table that scrolls by itself where the screen is narrow. */
+    private static DomContent wide(String key, DomContent table) {
+        return div(table)
+                .withClass("wide")
+                .withTabindex(0)
+                .attr("role", "region")
+                .attr("aria-label", Texts.say(key));
     }
 
     private Shelf shelf(String kind) {

@@ -59,7 +59,12 @@ public final class GreenPlace implements Place {
     @Override
     public void routes(RoutesConfig routes) {
         routes.get("/green", this::page);
-        routes.get("/green/answer", ctx -> ctx.html(asked(ctx).map(this::answer).orElseGet(() -> p(Texts.say("green.noPlayer"))).render()));
+        routes.get(
+                "/green/answer",
+                ctx -> ctx.html(asked(ctx)
+                        .map(this::answer)
+                        .orElseGet(() -> p(Texts.say("green.noPlayer")))
+                        .render()));
     }
 
     /**
@@ -70,7 +75,13 @@ public final class GreenPlace implements Place {
      * @param falls clock hour towards which the green falls, 12 up the pad
      */
     private record Asked(
-            Shelf.Entry entry, Player player, double speedFeet, double rightFeet, double belowFeet, double slopePercent, int falls) {}
+            Shelf.Entry entry,
+            Player player,
+            double speedFeet,
+            double rightFeet,
+            double belowFeet,
+            double slopePercent,
+            int falls) {}
 
     private Optional<Asked> asked(Context ctx) {
         return PlanQuery.entry(room.store().players(), ctx.queryParam("player"), "player")
@@ -80,7 +91,9 @@ public final class GreenPlace implements Place {
                         number(ctx, "speed", 10, SLOWEST_FEET, FASTEST_FEET),
                         number(ctx, "right", 0, -LONGEST_FEET, LONGEST_FEET),
                         number(ctx, "below", 12, -LONGEST_FEET, LONGEST_FEET),
-                        PlanQuery.text(ctx, "slope", "").isEmpty() ? -1 : number(ctx, "slope", 0, 0, MOST_SLOPE_PERCENT),
+                        PlanQuery.text(ctx, "slope", "").isEmpty()
+                                ? -1
+                                : number(ctx, "slope", 0, 0, MOST_SLOPE_PERCENT),
                         (int) number(ctx, "falls", 9, 1, 12)));
     }
 
@@ -113,19 +126,22 @@ public final class GreenPlace implements Place {
     private DomContent form(Asked a) {
         return j2html.TagCreator.form(
                         div(
-                                PlanForm.field(
-                                        "plan.player",
-                                        select(each(
-                                                        room.store().players().list(),
-                                                        e -> option(e.name())
-                                                                .withValue(e.id())
-                                                                .withCondSelected(e.id().equals(a.entry().id()))))
-                                                .withName("player")),
-                                field("speed", Words.of("%.1f", a.speedFeet())),
-                                field("slope", a.slopePercent() < 0 ? "" : Words.of("%.1f", a.slopePercent())),
-                                PlanForm.field("green.falls", clock(a.falls())),
-                                field("right", Words.of("%.1f", a.rightFeet())),
-                                field("below", Words.of("%.1f", a.belowFeet())))
+                                        PlanForm.field(
+                                                "plan.player",
+                                                select(each(
+                                                                room.store()
+                                                                        .players()
+                                                                        .list(),
+                                                                e -> option(e.name())
+                                                                        .withValue(e.id())
+                                                                        .withCondSelected(e.id().equals(a.entry()
+                                                                                .id()))))
+                                                        .withName("player")),
+                                        field("speed", Words.of("%.1f", a.speedFeet())),
+                                        field("slope", a.slopePercent() < 0 ? "" : Words.of("%.1f", a.slopePercent())),
+                                        PlanForm.field("green.falls", clock(a.falls())),
+                                        field("right", Words.of("%.1f", a.rightFeet())),
+                                        field("below", Words.of("%.1f", a.belowFeet())))
                                 .withClass("fields"),
                         button(Texts.say("green.ask")).withType("submit"))
                 .withMethod("get")
@@ -135,26 +151,33 @@ public final class GreenPlace implements Place {
     }
 
     private static DomContent field(String name, String value) {
-        return PlanForm.field("green." + name, input().withType("text").withName(name).withValue(value).attr("inputmode", "decimal"));
+        return PlanForm.field(
+                "green." + name,
+                input().withType("text").withName(name).withValue(value).attr("inputmode", "decimal"));
     }
 
     private static DomContent clock(int now) {
         return select(each(
                         List.of(12, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11),
-                        h -> option(Texts.say("green.hour", h)).withValue(h.toString()).withCondSelected(h == now)))
+                        h -> option(Texts.say("green.hour", h))
+                                .withValue(h.toString())
+                                .withCondSelected(h == now)))
                 .withName("falls");
     }
 
     /** The pad: hole in the middle, rings every five feet, the ball to be moved. */
     private static String pad(Asked a) {
-        StringBuilder out = new StringBuilder("<svg class=\"pad\" viewBox=\"-130 -130 260 260\" data-foot=\"4\" role=\"group\""
-                + " aria-label=\"" + Texts.say("green.pad") + "\"><rect class=\"turf\" x=\"-130\" y=\"-130\" width=\"260\" height=\"260\"/>");
+        StringBuilder out =
+                new StringBuilder("<svg class=\"pad\" viewBox=\"-130 -130 260 260\" data-foot=\"4\" role=\"group\""
+                        + " aria-label=\"" + Texts.say("green.pad")
+                        + "\"><rect class=\"turf\" x=\"-130\" y=\"-130\" width=\"260\" height=\"260\"/>");
         for (int feet = 5; feet <= 30; feet += 5) {
             out.append("<circle class=\"ring\" r=\"").append(4 * feet).append("\"/>");
         }
         if (a.slopePercent() > 0) {
-            out.append("<path class=\"fall\" transform=\"rotate(").append(30 * (a.falls() % 12)).append(
-                    ")\" d=\"M0 -96V-122M-5 -114L0 -122L5 -114\"/>");
+            out.append("<path class=\"fall\" transform=\"rotate(")
+                    .append(30 * (a.falls() % 12))
+                    .append(")\" d=\"M0 -96V-122M-5 -114L0 -122L5 -114\"/>");
         }
         double distance = Math.hypot(a.rightFeet(), a.belowFeet());
         return out.append("<circle class=\"cup\" r=\"3\"/>")
@@ -186,7 +209,12 @@ public final class GreenPlace implements Place {
                         ? text("")
                         : p(strong(Texts.say("green.unmeasured")), text(" " + Texts.say("green.unmeasuredMeans")))
                                 .withClass("beware"),
-                table(caption(Texts.say("green.caption", a.player().name(), answer.skill().from())), tbody(rows.toArray(DomContent[]::new))),
+                table(
+                        caption(Texts.say(
+                                "green.caption",
+                                a.player().name(),
+                                answer.skill().from())),
+                        tbody(rows.toArray(DomContent[]::new))),
                 rawHtml(drawn(putt, words.heading())),
                 p(answer.note()).withClass("note"));
     }
@@ -205,7 +233,9 @@ public final class GreenPlace implements Place {
                 GreenSpeed.ofRollMetres(Distance.ofFeet(a.speedFeet()).metres()),
                 slope,
                 a.player().putting(),
-                a.player().putting().evidence() > 0 ? Texts.say("green.skillMeasured") : Texts.say("green.skillAssumed"));
+                a.player().putting().evidence() > 0
+                        ? Texts.say("green.skillMeasured")
+                        : Texts.say("green.skillAssumed"));
     }
 
     private String drawn(PuttQuestion putt, String heading) {
@@ -214,7 +244,8 @@ public final class GreenPlace implements Place {
             try {
                 return Files.readString(file, StandardCharsets.UTF_8)
                         .replaceFirst("^<\\?xml[^>]*>", "")
-                        .replaceFirst("<svg ", "<svg class=\"picture\" aria-label=\"" + HoleSvg.escaped(heading) + "\" ");
+                        .replaceFirst(
+                                "<svg ", "<svg class=\"picture\" aria-label=\"" + HoleSvg.escaped(heading) + "\" ");
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

@@ -65,7 +65,7 @@ public final class HolePlace implements loopwright.web.Place {
         Asked asked = asked(ctx);
         Job<SolvedHole> job =
                 plans.hole(asked.choice(), asked.number(), PlanQuery.text(ctx, "page", "hole " + ctx.queryString()));
-        if (job.state() == State.FAILED) {
+        if (job.await(JobPlace.AT_ONCE_MILLIS) == State.FAILED) {
             throw job.findFailure().orElseThrow();
         }
         String title = Texts.say("hole.title", asked.number());

@@ -17,6 +17,9 @@ import loopwright.action.PlanBench;
 
 /** Tells pages how far their background work is, and cancels it. */
 public final class JobPlace implements Place {
+    /** How long a page waits for work that may be over at once. */
+    static final long AT_ONCE_MILLIS = 150;
+
     private final PlanBench plans;
 
     public JobPlace(PlanBench plans) {

@@ -55,7 +55,7 @@ public final class PlanPlace implements Place {
 
     private DomContent result(PlanChoice choice) {
         Job<RoundPlan> job = plans.round(choice, choice.key());
-        if (job.state() == State.FAILED) {
+        if (job.await(JobPlace.AT_ONCE_MILLIS) == State.FAILED) {
             throw job.findFailure().orElseThrow();
         }
         Optional<RoundPlan> plan = job.findResult();

@@ -50,8 +50,12 @@ final class ProblemList {
                                 + Texts.say("course.mend", r.mend()) + " "),
                         there(r.where()),
                         form(
-                                        input().withType("hidden").withName("course").withValue(entry.id()),
-                                        input().withType("hidden").withName("problem").withValue(problem.key()),
+                                        input().withType("hidden")
+                                                .withName("course")
+                                                .withValue(entry.id()),
+                                        input().withType("hidden")
+                                                .withName("problem")
+                                                .withValue(problem.key()),
                                         button(Texts.say("course.settle", r.kind(), r.element()))
                                                 .withType("submit")
                                                 .withClass("quiet"))

@@ -47,7 +47,9 @@ final class PuttText {
             out.put(Texts.say("putt.break"), fine(turn));
         }
         double past = answer.paceFeetPast();
-        out.put(Texts.say("putt.pace"), Texts.say(past >= 0 ? "putt.past" : "putt.short", fine(Math.abs(past) * INCHES_PER_FOOT)));
+        out.put(
+                Texts.say("putt.pace"),
+                Texts.say(past >= 0 ? "putt.past" : "putt.short", fine(Math.abs(past) * INCHES_PER_FOOT)));
         out.put(Texts.say("putt.one"), Words.percent(answer.odds().one()));
         out.put(Texts.say("putt.two"), Words.percent(answer.odds().two()));
         out.put(Texts.say("putt.three"), Words.percent(answer.odds().threeOrMore()));
@@ -66,6 +68,8 @@ final class PuttText {
         if (units.metric()) {
             return Words.of("%.0f cm", 100 * metres);
         }
-        return inches < 2 * INCHES_PER_FOOT ? Words.of("%.0f in", inches) : Words.of("%.1f ft", inches / INCHES_PER_FOOT);
+        return inches < 2 * INCHES_PER_FOOT
+                ? Words.of("%.0f in", inches)
+                : Words.of("%.1f ft", inches / INCHES_PER_FOOT);
     }
 }

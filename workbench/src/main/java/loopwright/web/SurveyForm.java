@@ -41,7 +41,10 @@ final class SurveyForm {
 
     private static DomContent tick(String name, boolean on) {
         return label(
-                        input().withType("checkbox").withName(name).withValue("yes").withCondChecked(on),
+                        input().withType("checkbox")
+                                .withName(name)
+                                .withValue("yes")
+                                .withCondChecked(on),
                         span(Texts.say("survey." + name)))
                 .withClass("tick");
     }
