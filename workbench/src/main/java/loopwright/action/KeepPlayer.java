@@ -133,7 +133,28 @@ public final class KeepPlayer {
         for (Path file : files(lists, KeptList.Kind.PUTTS, folder)) {
             fitPutts(file, player);
         }
-        return new Fitted(players.read(player).player().name(), read(player), result);
+        return new Fitted(players.read(player).player().name(), read(player), named(result, lists, folder));
+    }
+
+    /** Notes speak of lists by the names they were delivered under. */
+    private static FitResult named(FitResult result, List<KeptList> lists, Path folder) {
+        List<KeptList> shots =
+                lists.stream().filter(l -> l.kind() == KeptList.Kind.SHOTS).toList();
+        List<String> notes = new ArrayList<>();
+        for (String note : result.notes()) {
+            String named = note;
+            for (int i = 0; i < shots.size(); i++) {
+                named = named.replace(
+                        file(folder, KeptList.Kind.SHOTS, i).toString(),
+                        shots.get(i).name());
+            }
+            notes.add(named);
+        }
+        return new FitResult(result.name(), result.hand(), result.level(), result.clubs(), notes);
+    }
+
+    private static Path file(Path folder, KeptList.Kind kind, int number) {
+        return folder.resolve(kind.word() + "-" + number + ".csv");
     }
 
     private void fitPutts(Path file, Path player) {
@@ -148,7 +169,7 @@ public final class KeepPlayer {
         List<Path> out = new ArrayList<>();
         for (KeptList list : lists) {
             if (list.kind() == kind) {
-                Path file = folder.resolve(kind.word() + "-" + out.size() + ".csv");
+                Path file = file(folder, kind, out.size());
                 Files.writeString(file, list.text(), StandardCharsets.UTF_8);
                 out.add(file);
             }

@@ -61,7 +61,11 @@ final class AreaEditor {
                 .withClass("chart editor")
                 .attr("data-course", entry.id())
                 .attr("data-seen", Integer.toString(entry.version()))
-                .attr("data-hole", Integer.toString(hole.number()));
+                .attr("data-hole", Integer.toString(hole.number()))
+                .attr(
+                        "data-found",
+                        mark.map(m -> HolePlace.number(m[0]) + " " + HolePlace.number(m[1]))
+                                .orElse(""));
     }
 
     static DomContent tools() {
@@ -76,6 +80,7 @@ final class AreaEditor {
                                                         .withValue(k.name())))
                                         .withId("kind")),
                         div(
+                                        tool("zoom"),
                                         tool("add"),
                                         tool("cut"),
                                         tool("remove"),

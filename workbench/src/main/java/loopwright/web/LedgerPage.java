@@ -50,13 +50,14 @@ final class LedgerPage {
     static List<DomContent> content(List<String> lines) {
         List<DomContent> out = new ArrayList<>();
         List<String> rows = new ArrayList<>();
+        int tables = 0;
         for (String line : lines) {
             if (line.startsWith("|")) {
                 rows.add(line);
                 continue;
             }
             if (!rows.isEmpty()) {
-                out.add(table(rows));
+                out.add(table(rows, ++tables));
                 rows = new ArrayList<>();
             }
             if (line.startsWith("# ")) {
@@ -68,12 +69,12 @@ final class LedgerPage {
             }
         }
         if (!rows.isEmpty()) {
-            out.add(table(rows));
+            out.add(table(rows, ++tables));
         }
         return out;
     }
 
-    private static DomContent table(List<String> rows) {
+    private static DomContent table(List<String> rows, int number) {
         List<String> head = cells(rows.get(0));
         List<String> body = rows.subList(Math.min(2, rows.size()), rows.size());
         return div(j2html.TagCreator.table(
@@ -82,7 +83,7 @@ final class LedgerPage {
                 .withClass("wide")
                 .withTabindex(0)
                 .attr("role", "region")
-                .attr("aria-label", head.isEmpty() ? Texts.say("ledger.title") : head.get(0));
+                .attr("aria-label", Texts.say("ledger.table", number));
     }
 
     private static List<String> cells(String row) {

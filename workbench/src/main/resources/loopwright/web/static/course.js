@@ -15,6 +15,17 @@ if (chart) {
   let past = [];
   let future = [];
 
+  // Looking closer changes the view, and marks stay as large on the screen as they were.
+  const whole = { width: svg.viewBox.baseVal.width, height: svg.viewBox.baseVal.height };
+  let closer = 1;
+  const look = (x, y, width) => {
+    const w = Math.min(Math.max(width, 60), whole.width);
+    const h = (w * whole.height) / whole.width;
+    closer = w / whole.width;
+    svg.setAttribute("viewBox", `${x - w / 2} ${y - h / 2} ${w} ${h}`);
+  };
+  const lookAtAll = () => look(whole.width / 2, whole.height / 2, whole.width);
+
   const snapshot = () => JSON.stringify({ areas, cuts });
   const remember = () => {
     past.push(snapshot());
@@ -63,13 +74,17 @@ if (chart) {
           ring.forEach((corner, i) => {
             const next = ring[(i + 1) % ring.length];
             const middle = [(corner[0] + next[0]) / 2, (corner[1] + next[1]) / 2];
+            if (Math.hypot(corner[0] - next[0], corner[1] - next[1]) > 16 * closer) {
+              layer.append(
+                element("circle", { class: "middle", cx: middle[0], cy: middle[1], r: 4 * closer, "data-insert": `${p} ${r} ${i}` }),
+              );
+            }
             layer.append(
-              element("circle", { class: "middle", cx: middle[0], cy: middle[1], r: 4, "data-insert": `${p} ${r} ${i}` }),
               element("circle", {
                 class: "corner",
                 cx: corner[0],
                 cy: corner[1],
-                r: 6,
+                r: 5.5 * closer,
                 tabindex: 0,
                 role: "button",
                 "aria-label": `Corner ${i + 1} of ${ring.length}`,
@@ -208,6 +223,18 @@ if (chart) {
     areas.push({ id: chosen, kind: kind.value, words: `${kind.selectedOptions[0].textContent} ${chosen}`, polygons: [[ring]] });
     draw(`[data-area="${CSS.escape(chosen)}"]`);
   });
+  on("zoom", () => {
+    const area = find();
+    if (closer < 1 || !area) {
+      lookAtAll();
+    } else {
+      const xs = area.polygons.flat(2).map((c) => c[0]);
+      const ys = area.polygons.flat(2).map((c) => c[1]);
+      const size = Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
+      look((Math.max(...xs) + Math.min(...xs)) / 2, (Math.max(...ys) + Math.min(...ys)) / 2, 1.8 * size);
+    }
+    draw();
+  });
   on("cut", () => {
     const area = find();
     if (area) {
@@ -262,6 +289,9 @@ if (chart) {
   const response = await fetch(`/course/areas?course=${chart.dataset.course}&hole=${chart.dataset.hole}`);
   areas = await response.json();
   saved = snapshot();
+  if (chart.dataset.found) {
+    look(...chart.dataset.found.split(" ").map(Number), 160);
+  }
   draw();
   chart.dataset.ready = "yes";
 }
