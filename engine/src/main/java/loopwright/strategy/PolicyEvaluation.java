@@ -1,6 +1,7 @@
 package loopwright.strategy;
 
 import java.util.Arrays;
+import loopwright.geo.Place;
 import loopwright.numerics.Watch;
 
 /**
@@ -48,6 +49,13 @@ public final class PolicyEvaluation {
     /** Expected strokes from the tee. */
     public double expected() {
         return value[0];
+    }
+
+    /** Expected strokes to hole out of a ball lying at a place, over its situations; NaN where none is played from. */
+    public double expectedFrom(Place place) {
+        int cell = problem.raster.cell(place);
+        double strokes = problem.raster.surface(cell).isPlayable() ? field.ofCell(cell) : Double.NaN;
+        return Double.isFinite(strokes) ? strokes : Double.NaN;
     }
 
     private void settle(Watch watch) {

@@ -78,7 +78,7 @@ final class HolePlanner {
         HabitPlay habit = new HabitPlay(solution);
         Advice advice = new Advice(solution, evaluation);
         RoundPlan.HolePlan plan = describe(solution, evaluation, advice, habit, green, watch);
-        return new SolvedHole(map.course(), tees, this, advice, habit, plan);
+        return new SolvedHole(map.course(), tees, this, evaluation, advice, habit, plan);
     }
 
     private RoundPlan.HolePlan describe(

@@ -19,6 +19,9 @@ public interface HoleScreens {
         /** SVG elements of everything laid over the ground; the picture is of the same hole. */
         String over(HolePicture picture);
 
+        /** SVG elements of the lines of equal strokes to hole out, each with its number. */
+        String contours(HolePicture.StrokesField strokes);
+
         /** A place on the screen, x then y. */
         double[] at(Place place);
 

@@ -6,19 +6,27 @@ import java.util.Locale;
 import java.util.Optional;
 import loopwright.course.Course;
 import loopwright.course.Hole;
+import loopwright.geo.Box;
 import loopwright.geo.Place;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
 import loopwright.player.SituationTable;
 import loopwright.strategy.Advice;
 import loopwright.strategy.HabitPlay;
+import loopwright.strategy.PolicyEvaluation;
 import org.jspecify.annotations.Nullable;
 
 /** A hole that is solved and kept, so that a question about any spot or aim is answered from it at once. */
 public final class SolvedHole {
+    /** Ground beside the line of play over which strokes are drawn. */
+    private static final double FIELD_MARGIN_METRES = 45;
+
+    private static final double FIELD_CELL_METRES = 4;
+
     private final Course course;
     private final String tees;
     private final HolePlanner planner;
+    private final PolicyEvaluation evaluation;
     private final Advice advice;
     private final HabitPlay habit;
     private final RoundPlan.HolePlan plan;
@@ -26,10 +34,17 @@ public final class SolvedHole {
     private @Nullable Spot latest;
 
     SolvedHole(
-            Course course, String tees, HolePlanner planner, Advice advice, HabitPlay habit, RoundPlan.HolePlan plan) {
+            Course course,
+            String tees,
+            HolePlanner planner,
+            PolicyEvaluation evaluation,
+            Advice advice,
+            HabitPlay habit,
+            RoundPlan.HolePlan plan) {
         this.course = course;
         this.tees = tees;
         this.planner = planner;
+        this.evaluation = evaluation;
         this.advice = advice;
         this.habit = habit;
         this.plan = plan;
@@ -126,6 +141,14 @@ public final class SolvedHole {
     /** A place on the green as a hole location is typed: "7:12,5". */
     public String locationAt(Place place) {
         return HoleLocations.describe(hole(), place);
+    }
+
+    /** Strokes to hole out over the ground of the hole. */
+    public HolePicture.StrokesField strokes() {
+        List<Place> places = new ArrayList<>(hole().lineFrom(plan.tee()).places());
+        hole().green().polygons().forEach(p -> places.addAll(p.get(0)));
+        return new HolePicture.StrokesField(
+                Box.around(places).grown(FIELD_MARGIN_METRES), FIELD_CELL_METRES, evaluation::expectedFrom);
     }
 
     /** The hole as it is drawn, with these shots. */

@@ -6,9 +6,12 @@ import static j2html.TagCreator.div;
 import static j2html.TagCreator.each;
 import static j2html.TagCreator.h2;
 import static j2html.TagCreator.h3;
+import static j2html.TagCreator.input;
+import static j2html.TagCreator.label;
 import static j2html.TagCreator.li;
 import static j2html.TagCreator.ol;
 import static j2html.TagCreator.p;
+import static j2html.TagCreator.span;
 import static j2html.TagCreator.strong;
 import static j2html.TagCreator.table;
 import static j2html.TagCreator.tbody;
@@ -65,6 +68,8 @@ final class HolePanel {
         }
         h.lockCost().ifPresent(c -> out.add(p(Texts.say("hole.locks", Words.of("%+.2f", c)))));
         out.add(p(Texts.say("hole.drag")).withClass("note"));
+        out.add(label(input().withType("checkbox").withId("contours"), span(Texts.say("hole.contours")))
+                .withClass("tick"));
         return div(out.toArray(DomContent[]::new));
     }
 

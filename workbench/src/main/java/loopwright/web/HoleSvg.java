@@ -32,6 +32,8 @@ final class HoleSvg {
                         escaped(Texts.say("hole.picture", hole.plan().number())))
                 + "<g class=\"ground\" aria-hidden=\"true\"><rect class=\"paper\" width=\"100%\" height=\"100%\"/>"
                 + screen.ground()
+                + "</g><g class=\"contours\" aria-hidden=\"true\">"
+                + screen.contours(hole.strokes())
                 + "</g><g class=\"over\" aria-hidden=\"true\">"
                 + screen.over(picture)
                 + "</g>"

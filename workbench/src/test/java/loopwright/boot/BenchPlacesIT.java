@@ -116,7 +116,8 @@ class BenchPlacesIT {
         b.go("/player/new");
         b.get("input[name=level]").sendKeys("ninety");
         b.get("main form button").click();
-        assertThat(b.await("main p").getText()).contains("\"ninety\"").contains("60 to 130");
+        b.awaitTrue("document.querySelector('h1')?.textContent === 'That did not work'");
+        assertThat(b.text("main p")).contains("\"ninety\"").contains("60 to 130");
     }
 
     @Test

@@ -93,6 +93,10 @@ class BenchPlanIT {
         browser().go("/plan/hole?tees=white&target=79&hole=1").await(".chart svg");
         browser().assertAccessible();
         browser().screenshots("hole");
+        browser().get("#contours").click();
+        assertThat(browser().all(".contours.shown text").size()).isGreaterThan(2);
+        browser().screenshots("hole-contours");
+        browser().get("#contours").click();
         String planned = browser().text("#answer");
         new Actions(browser().driver())
                 .dragAndDropBy(browser().get(".handle.aim"), 45, 0)

@@ -21,6 +21,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.openqa.selenium.By;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -107,7 +109,9 @@ final class Browser implements AutoCloseable {
 
     /** Waits until a condition that a script tells holds. */
     void awaitTrue(String script) {
-        new WebDriverWait(driver, Duration.ofSeconds(60)).until(d -> Boolean.TRUE.equals(run("return " + script)));
+        new WebDriverWait(driver, Duration.ofSeconds(60))
+                .ignoring(WebDriverException.class)
+                .until(d -> Boolean.TRUE.equals(run("return " + script)));
     }
 
     List<WebElement> all(String css) {
@@ -115,7 +119,9 @@ final class Browser implements AutoCloseable {
     }
 
     String text(String css) {
-        return get(css).getText();
+        return new WebDriverWait(driver, Duration.ofSeconds(60))
+                .ignoring(StaleElementReferenceException.class)
+                .until(d -> d.findElement(By.cssSelector(css)).getText());
     }
 
     String address() {

@@ -51,6 +51,16 @@ public final class ScreenedHoles implements HoleScreens {
         }
 
         @Override
+        public String contours(HolePicture.StrokesField strokes) {
+            StrokesContours contours = new StrokesContours(strokes, view, sheet);
+            List<Mark> marks = new ArrayList<>(contours.lines());
+            Lettering lettering = new Lettering(sheet.grown(-3));
+            contours.letter(lettering);
+            marks.addAll(lettering.texts());
+            return SvgPage.marksOf(marks);
+        }
+
+        @Override
         public double[] at(Place place) {
             Point p = view.toSheet(place);
             return new double[] {p.x(), p.y()};

@@ -18,6 +18,12 @@ if (chart) {
   let asking = null;
   let next = null;
 
+  const contours = document.getElementById("contours");
+  const lines = svg.querySelector(".contours");
+  const drawLines = () => lines.classList.toggle("shown", contours.checked);
+  contours.addEventListener("change", drawLines);
+  drawLines();
+
   const place = (name, x, y) => {
     const h = handles[name];
     h.x = x;
