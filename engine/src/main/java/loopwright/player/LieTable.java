@@ -4,22 +4,24 @@ import loopwright.ground.Situation;
 import loopwright.ground.Surface;
 
 /**
- * What a lie does to a swing. The published anchor is the tour's rough penalty of about 0.2 strokes between 50 and
- * 150 yd (Broadie 2012); the single multipliers are assumed. A poor lie costs long clubs more: the loss of carry and
+ * What a lie does to a swing: multipliers of the pattern from a good lie. None is published; rough and sand were set such
+ * that a player of the tour's level needs as many strokes from them as Broadie's Table 9 (Interfaces 42(2), 2012) says, 10
+ * to 220 yd from the hole ({@code AnchorReferenceTest}); deep rough, waste areas and the forest floor are assumed beside
+ * them. A tee is a good lie and no better: the driver's pattern is one from the tee, and the same table has the tour need no
+ * fewer strokes from a tee than from the fairway, 100 to 180 yd away. A poor lie costs long clubs more: the loss of carry and
  * the extra mishits grow with the club's carry relative to 130 m.
  */
 public final class LieTable {
     private static final double REFERENCE_CARRY_METRES = 130;
 
-    private static final LieEffect TEE = new LieEffect(1, 1, 1, 0.8, 1);
-    /** A ball placed in the fairway: between a tee and an ordinary lie there, assumed. */
+    /** A ball placed in the fairway: a tenth fewer mishits, assumed. */
     private static final LieEffect PLACED = new LieEffect(1, 1, 1, 0.9, 1);
 
-    private static final LieEffect SITTING_UP = new LieEffect(1, 1.15, 1.05, 1, 1.2);
-    private static final LieEffect ROUGH = new LieEffect(0.97, 1.25, 1.15, 1.25, 1.1);
-    private static final LieEffect DOWN = new LieEffect(0.88, 1.6, 1.35, 1.8, 1.1);
-    private static final LieEffect DEEP = new LieEffect(0.84, 1.7, 1.45, 2.2, 1);
-    private static final LieEffect DEEP_DOWN = new LieEffect(0.7, 2, 1.7, 3, 1);
+    private static final LieEffect SITTING_UP = new LieEffect(1, 1.25, 1.15, 1, 1.2);
+    private static final LieEffect ROUGH = new LieEffect(0.97, 1.6, 1.35, 1.25, 1.1);
+    private static final LieEffect DOWN = new LieEffect(0.88, 2.2, 1.6, 1.8, 1.1);
+    private static final LieEffect DEEP = new LieEffect(0.84, 2, 1.6, 2.2, 1);
+    private static final LieEffect DEEP_DOWN = new LieEffect(0.7, 2.6, 1.9, 3, 1);
     private static final LieEffect SAND = new LieEffect(0.93, 1.5, 1.2, 1.8, 1);
     private static final LieEffect WASTE = new LieEffect(0.97, 1.25, 1.1, 1.4, 1);
     private static final LieEffect FOREST_FLOOR = new LieEffect(0.95, 1.3, 1.2, 1.5, 1.1);
@@ -44,7 +46,6 @@ public final class LieTable {
 
     private static LieEffect effect(Surface surface, Situation situation) {
         return switch (surface) {
-            case TEE -> TEE;
             case FAIRWAY -> situation == Situation.SITTING_UP ? PLACED : LieEffect.NONE;
             case ROUGH ->
                 switch (situation) {

@@ -12,7 +12,8 @@ import java.util.List;
 
 /**
  * The shape of mishits: what share of a family's mishits each kind is, what it leaves of the carry, and where it goes. All
- * assumed (no public table exists); directions are in units of the club's whole direction SD, + toward the heel's side,
+ * assumed (no public table exists); heel and toe are held near the whole pattern's width, so that it is still the solid
+ * strikes that miss fairways as often as published; directions are in units of the club's whole direction SD, + toward the heel's side,
  * which is right for a right-handed player.
  */
 final class MishitTable {
@@ -39,21 +40,21 @@ final class MishitTable {
     }
 
     private static final List<Shape> DRIVER = List.of(
-            new Shape(HEEL, .35, .86, .08, 1.6, 1.1, false),
-            new Shape(TOE, .25, .88, .08, -1.4, 1.1, false),
-            new Shape(THIN, .25, .74, .12, 0, 1.1, true),
-            new Shape(TOPPED, .15, .22, .12, 0, 1.3, true));
+            new Shape(HEEL, .35, .86, .08, 1.2, 1, false),
+            new Shape(TOE, .25, .88, .08, -1.1, 1, false),
+            new Shape(THIN, .25, .74, .12, 0, 1, true),
+            new Shape(TOPPED, .15, .22, .12, 0, 1.2, true));
 
     private static final List<Shape> WOOD = List.of(
             new Shape(THIN, .35, .78, .12, 0, 1.1, true),
             new Shape(FAT, .25, .55, .16, 0, 1.2, false),
-            new Shape(HEEL, .15, .85, .08, 1.6, 1.1, false),
+            new Shape(HEEL, .15, .85, .08, 1.2, 1, false),
             new Shape(TOPPED, .25, .22, .12, 0, 1.3, true));
 
     private static final List<Shape> IRON = List.of(
             new Shape(FAT, .45, .62, .15, 0, 1.2, false),
             new Shape(THIN, .35, .84, .14, 0, 1.1, true),
-            new Shape(TOE, .12, .84, .08, 1.2, 1.1, false),
+            new Shape(TOE, .12, .84, .08, 1, 1, false),
             new Shape(TOPPED, .08, .25, .12, 0, 1.3, true));
 
     private static final List<Shape> WEDGE =
@@ -83,6 +84,10 @@ final class MishitTable {
                 });
     }
 
+    private static double rate(Club club, double level) {
+        return Math.min(PriorTable.MOST_PRIOR_MISHITS, familyRate(club.family(), level) * clubFactor(club));
+    }
+
     /** A club's rate relative to its family's: longer irons are mishit more. */
     static double clubFactor(Club club) {
         if (club.family() != Club.Family.IRON) {
@@ -94,7 +99,7 @@ final class MishitTable {
     }
 
     static List<Mishit> mishits(Club club, double level, double directionUnitRadians, Player.Hand hand) {
-        double rate = familyRate(club.family(), level) * clubFactor(club);
+        double rate = rate(club, level);
         double side = hand == Player.Hand.RIGHT ? 1 : -1;
         return shapes(club.family()).stream()
                 .map(shape -> shape.at(rate, directionUnitRadians, side))
@@ -106,7 +111,7 @@ final class MishitTable {
      * rate * (mean^2 + sd^2) - (overall mean)^2, solved for the solid share.
      */
     static double solidDirectionShare(Club club, double level) {
-        double rate = familyRate(club.family(), level) * clubFactor(club);
+        double rate = rate(club, level);
         double second = 0;
         double mean = 0;
         for (Shape s : shapes(club.family())) {

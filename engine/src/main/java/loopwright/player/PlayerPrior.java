@@ -135,12 +135,11 @@ public final class PlayerPrior {
     /** Direction SD of the whole pattern, bad shots included. */
     double directionSdRadians(Club club) {
         double driver = at(level, PriorTable.DRIVER_DIRECTION_AT_80, PriorTable.DRIVER_DIRECTION_AT_100, 0);
-        return driver * PriorTable.byLoft(PriorTable.DIRECTION_SHARE, ClubTable.loftDegrees(club));
+        return driver * at(level, PriorTable.DIRECTION_OF_TOUR, PriorTable.DIRECTION_OF_90, ClubTable.loftDegrees(club));
     }
 
     private double carrySdShare(Club club) {
-        double at80 = PriorTable.byLoft(PriorTable.CARRY_SD_AT_80, ClubTable.loftDegrees(club));
-        return at(level, at80, at80 + PriorTable.CARRY_SD_GROWTH_TO_100, PriorTable.SMALLEST_CARRY_SD);
+        return at(level, PriorTable.CARRY_SD_OF_TOUR, PriorTable.CARRY_SD_OF_90, ClubTable.loftDegrees(club));
     }
 
     BagTrend trend() {

@@ -5,27 +5,42 @@ import static java.lang.Math.min;
 import static java.lang.Math.toRadians;
 
 /**
- * Every number of the prior, each with its source or "assumed". A level L is an average 18-hole score; values at other
- * levels are straight lines through those at 80 and 100, held constant outside {@value #LOWEST_LEVEL} to
+ * Every number of the prior, each with its source or "assumed". A level L is an average 18-hole score. Spread, mishits and
+ * short game are straight lines through the values of the tour (level {@value #TOUR_LEVEL}) and of a 90-golfer, lengths and
+ * the driver's direction through those at 80 and 100; all are held constant outside {@value #LOWEST_LEVEL} to
  * {@value #HIGHEST_LEVEL}. Length never depends on the level once the player has said how far one club goes, and never
  * on age or sex.
  *
  * <p>Sources. [BK] Broadie and Ko, "A simulation model to analyze the impact of distance and direction on golf scores",
- * Winter Simulation Conference 2009: 80-golfer driver 250.6 yd, direction SD 5.5 deg; 100-golfer 225 yd, 7.9 deg; length
- * is carry and run, the SD includes bad shots. [CR] Course Rating
- * System: 20 yd of run on a full shot. [CS] CaddieSet, CVPR Workshops 2025: carry CV 6.2 to 17.6 %, start direction of
- * irons about half that of the driver. "Assumed" is our own judgement, open to correction.
+ * Winter Simulation Conference 2009: direction SD of the driver, bad shots included. [T9] Broadie, Interfaces 42(2), 2012,
+ * Table 9: strokes to hole out of the tour by distance and lie. [TL] Broadie 2008 and 2012: tee lines, strokes from the tee
+ * at d yards, 90-golfer 2.79 + 0.0066 d, tour 2.38 + 0.0041 d. [RA] R and A and USGA, amateur driving distance 2018: men by
+ * handicap index. [CR] Course Rating System: 20 yd of run on a full shot; a scratch drive 250 yd, a bogey golfer's 200.
+ * [CS] CaddieSet, CVPR Workshops 2025. [RI] Riccio's rule and its fellows: a 90-golfer hits 3 to 4 greens, saves a fifth.
+ *
+ * <p>"Set on" a source: no pattern is published, so it was chosen such that play by habit on plain holes
+ * ({@code AnchorReferenceTest}) meets what is. "Assumed" is our own judgement, open to correction.
  */
 final class PriorTable {
     static final double LOWEST_LEVEL = 60;
     static final double HIGHEST_LEVEL = 130;
 
+    /** The two levels at which spread, mishits and short game are set: as in {@code PuttingSkillPrior}. */
+    static final double TOUR_LEVEL = 71;
+
+    static final double NINETY_LEVEL = 90;
+
     // ---- Length ----
 
-    /** [BK] 250.6 yd at 80 and 225 yd at 100, carry and run: only where nobody said how far the player hits it. */
-    static final double DRIVE_AT_80_METRES = 229.15;
+    /**
+     * 234 yd at 80 and 198 yd at 100, carry and run of a solid drive: only where nobody said how far the player hits it. [RA]
+     * 240, 220, 204, 187 yd at an index of up to 5, to 12, to 20 and above (average scores of about 76, 83, 91 and 100: from
+     * memory), 1 to 6 % more for what mishits take. [BK] has 250.6 and 225 yd; with those the 90-golfer of [TL] comes out 3
+     * strokes a round too good, with these he does not, and [CR] sides with them.
+     */
+    static final double DRIVE_AT_80_METRES = 213.97;
 
-    static final double DRIVE_AT_100_METRES = 205.74;
+    static final double DRIVE_AT_100_METRES = 181.05;
 
     /** [CR] 20 yd. */
     static final double DRIVER_RUN_METRES = 18.29;
@@ -96,16 +111,15 @@ final class PriorTable {
 
     static final double DRIVER_DIRECTION_AT_100 = toRadians(7.9);
 
-    /** Direction SD as a share of the driver's, by loft; sign from [CS], size assumed. */
-    static final double[] DIRECTION_SHARE = {1, .95, .92, .88, .86, .84, .81, .78, .74, .71, .68, .66, .65, .65, .65};
+    /** Direction SD as a share of the driver's, by loft: set on [T9] from fairways, 100 to 220 yd, and [TL] at 150 and 180 yd. */
+    static final double[] DIRECTION_OF_TOUR = {1, 1, 1, .97, .94, .90, .84, .78, .72, .67, .62, .58, .56, .56, .56};
 
-    /** Solid carry SD as a share of the carry, by loft at 80, and its growth to 100 (assumed; inside [CS]). */
-    static final double[] CARRY_SD_AT_80 = {
-        .045, .047, .048, .049, .05, .05, .05, .05, .052, .053, .055, .058, .06, .063, .066
-    };
+    static final double[] DIRECTION_OF_90 = {1, 1, 1, 1, .98, .96, .94, .92, .90, .88, .86, .84, .80, .80, .80};
 
-    static final double CARRY_SD_GROWTH_TO_100 = 0.03;
-    static final double SMALLEST_CARRY_SD = 0.02;
+    /** Solid carry SD as a share of the carry, by loft: set as the directions; inside [CS] (6.2 to 17.6 %, mishits included). */
+    static final double[] CARRY_SD_OF_TOUR = {.0315, .040, .041, .041, .041, .040, .038, .0365, .036, .036, .037, .040, .043, .047, .050};
+
+    static final double[] CARRY_SD_OF_90 = {.060, .080, .082, .083, .084, .085, .085, .085, .086, .087, .088, .090, .090, .090, .090};
 
     /**
      * Assumed: how far a player's spread lies from that of his level, as SDs of its logarithm: all clubs together, one club.
@@ -165,14 +179,17 @@ final class PriorTable {
     /** Run as a share of carry is worth so many balls of the trend's. */
     static final double RUN_BALLS = 10;
 
-    // ---- Mishits: share of swings at 80 and 100 (assumed; [CS] 0 to 15 % of drives fall under 80 % of the median)
-    // ----
+    // ---- Mishits: share of swings, of the tour and of a 90-golfer. Set on [TL] (par 3s: irons; slope: woods) and [RI];
+    // the driver's so that it hits as many fairways as [BK] says. [CS] 0 to 15 % of drives fall under 80 % of the median.
 
-    static final double[] DRIVER_MISHITS = {.07, .14};
-    static final double[] WOOD_MISHITS = {.10, .20};
-    static final double[] HYBRID_MISHITS = {.08, .16};
-    static final double[] IRON_MISHITS = {.075, .15};
-    static final double[] WEDGE_MISHITS = {.06, .12};
+    static final double[] DRIVER_MISHITS = {.04, .15};
+    static final double[] WOOD_MISHITS = {.055, .30};
+    static final double[] HYBRID_MISHITS = {.045, .26};
+    static final double[] IRON_MISHITS = {.04, .22};
+    static final double[] WEDGE_MISHITS = {.033, .12};
+
+    /** Assumed: no level's prior mishits more than this share of its swings. */
+    static final double MOST_PRIOR_MISHITS = 0.6;
 
     /** Assumed: nobody mishits more than this share of his swings from a good lie. */
     static final double MOST_MISHITS = 0.7;
@@ -189,23 +206,25 @@ final class PriorTable {
     static final double THREE_QUARTER_SPREAD = 1.10;
     static final double HALF_SPREAD = 1.25;
 
-    // ---- Short game at 80 and 100 (assumed): a in metres, b a share, direction in degrees, mishit rates ----
+    // ---- Short game of the tour and of a 90-golfer: a in metres, b a share, direction in degrees, mishit rates. The tour's set
+    // on [T9] and its up-and-downs from 10 to 40 yd; the 90-golfer's so that a third of what parts him from the tour is lost
+    // inside 100 yd (Broadie 2014) and that he saves a fifth [RI].
 
-    static final double[] CHIP_FLOOR = {.3, .5};
-    static final double[] CHIP_SHARE = {.10, .15};
-    static final double[] CHIP_DIRECTION = {2.5, 4};
-    static final double[] CHIP_FAT = {.03, .07};
-    static final double[] CHIP_THIN = {.03, .07};
-    static final double[] PITCH_FLOOR = {.5, .9};
-    static final double[] PITCH_SHARE = {.10, .15};
-    static final double[] PITCH_DIRECTION = {3, 5};
-    static final double[] PITCH_FAT = {.04, .09};
-    static final double[] PITCH_THIN = {.04, .08};
-    static final double[] SAND_FLOOR = {.8, 1.4};
-    static final double[] SAND_SHARE = {.18, .26};
-    static final double[] SAND_DIRECTION = {4, 7};
-    static final double[] SAND_LEFT_IN = {.06, .18};
-    static final double[] SAND_BLADED = {.04, .09};
+    static final double[] CHIP_FLOOR = {.52, .73};
+    static final double[] CHIP_SHARE = {.09, .1375};
+    static final double[] CHIP_DIRECTION = {2.7, 4.15};
+    static final double[] CHIP_FAT = {.012, .05};
+    static final double[] CHIP_THIN = {.012, .05};
+    static final double[] PITCH_FLOOR = {.55, .93};
+    static final double[] PITCH_SHARE = {.085, .1325};
+    static final double[] PITCH_DIRECTION = {2.6, 4.5};
+    static final double[] PITCH_FAT = {.0175, .065};
+    static final double[] PITCH_THIN = {.022, .06};
+    static final double[] SAND_FLOOR = {.95, 1.5};
+    static final double[] SAND_SHARE = {.125, .20};
+    static final double[] SAND_DIRECTION = {3, 5.85};
+    static final double[] SAND_LEFT_IN = {.015, .12};
+    static final double[] SAND_BLADED = {.0175, .065};
 
     /** Longest chip, pitch and bunker shot (assumed); a pitch is no longer than 0.8 of the shortest full carry. */
     static final double CHIP_LONGEST_METRES = 25;
@@ -222,9 +241,19 @@ final class PriorTable {
         return max(floor, at80 + (at100 - at80) * (held - 80) / 20);
     }
 
-    /** As above, not under a quarter of the value at 80 (a scratch player still errs). */
-    static double at(double level, double[] at80And100) {
-        return at(level, at80And100[0], at80And100[1], at80And100[0] / 4);
+    /** The straight line through the values of the tour and of a 90-golfer, not under a quarter of the tour's. */
+    static double at(double level, double[] tourAnd90) {
+        return between(level, tourAnd90[0], tourAnd90[1]);
+    }
+
+    /** The same at a loft, from a row each. */
+    static double at(double level, double[] tourRow, double[] ninetyRow, double loftDegrees) {
+        return between(level, byLoft(tourRow, loftDegrees), byLoft(ninetyRow, loftDegrees));
+    }
+
+    private static double between(double level, double tour, double ninety) {
+        double held = min(HIGHEST_LEVEL, max(LOWEST_LEVEL, level));
+        return max(tour / 4, tour + (ninety - tour) * (held - TOUR_LEVEL) / (NINETY_LEVEL - TOUR_LEVEL));
     }
 
     /** Reads a row of the table at a loft. */

@@ -6,7 +6,8 @@ import loopwright.ground.Surface;
 
 /**
  * How often a ball that comes to rest on a surface lies in each situation. All shares are assumed: no published
- * table of lies was found.
+ * table of lies was found. What the shares of rough and sand come to together with {@link LieTable} was set on published
+ * strokes from those lies; shares and effects cannot be told apart by them.
  */
 public final class SituationTable {
 

@@ -47,9 +47,9 @@ public final class MeanSolution {
         return new PolicyEvaluation(problem, nodes, choices, spots, reportPoints, chosenValue, watch);
     }
 
-    /** Any other policy of this hole's states on the same independent clouds. */
-    PolicyEvaluation evaluate(NodePolicy policy, Watch watch) {
-        return new PolicyEvaluation(problem, nodes, policy, spots, reportPoints, chosenValue, watch);
+    /** The same hole played by other choices. */
+    MeanSolution withChoices(NodePolicy policy) {
+        return new MeanSolution(problem, nodes, policy, chosenValue, spots, reportPoints, searchLoss);
     }
 
     public HoleProblem problem() {

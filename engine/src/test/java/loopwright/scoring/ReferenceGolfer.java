@@ -6,6 +6,7 @@ import loopwright.player.Player;
 import loopwright.player.PlayerPrior;
 import loopwright.player.ShotPattern;
 import loopwright.player.Swing;
+import loopwright.units.Distance;
 
 /**
  * The golfers of the realism checks: what the prior says of a level, with the driver of Broadie and Ko 2009 that stands in it
@@ -19,7 +20,10 @@ final class ReferenceGolfer {
     private ReferenceGolfer() {}
 
     static Player of(double level) {
-        return PlayerPrior.of(level, Player.Hand.RIGHT).player("golfer of level " + level);
+        double driveYards = 250.6 + (level - 80) / 20 * (225 - 250.6);
+        return PlayerPrior.of(level, Player.Hand.RIGHT)
+                .withDriverCarry(Distance.ofYards(driveYards - 20))
+                .player("golfer of level " + level);
     }
 
     static Player longer(Player player, double metres) {
