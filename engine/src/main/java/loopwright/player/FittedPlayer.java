@@ -13,6 +13,11 @@ public record FittedPlayer(PlayerProfile profile, List<SwingReport> reports) {
         reports = List.copyOf(reports);
     }
 
+    /** The same, playing without a plan by this habit. */
+    public FittedPlayer withHabit(Habit habit) {
+        return new FittedPlayer(new PlayerProfile(profile.player(), profile.day(), habit), reports);
+    }
+
     public SwingReport report(String label) {
         return reports.stream()
                 .filter(r -> r.swing().label().equals(label))

@@ -60,6 +60,12 @@ final class MishitTable {
     private static final List<Shape> WEDGE =
             List.of(new Shape(FAT, .55, .55, .17, 0, 1.2, false), new Shape(THIN, .45, 1.15, .18, 0, 1.2, true));
 
+    /**
+     * Assumed: solid strikes are no straighter than this share of the whole pattern. Reached from about level 100 (woods) and 120
+     * (driver) on; the whole is then wider than the published line.
+     */
+    private static final double LEAST_SOLID_SHARE = 0.75;
+
     private MishitTable() {}
 
     static List<Shape> shapes(Club.Family family) {
@@ -118,7 +124,7 @@ final class MishitTable {
             second += rate * s.share() * (s.direction() * s.direction() + s.directionSd() * s.directionSd());
             mean += rate * s.share() * s.direction();
         }
-        return Math.sqrt(Math.max(0.25, (1 + mean * mean - second) / (1 - rate)));
+        return Math.sqrt(Math.max(LEAST_SOLID_SHARE * LEAST_SOLID_SHARE, (1 + mean * mean - second) / (1 - rate)));
     }
 
     static List<Mishit> chip(double level, double directionSd) {

@@ -135,7 +135,8 @@ public final class PlayerPrior {
     /** Direction SD of the whole pattern, bad shots included. */
     double directionSdRadians(Club club) {
         double driver = at(level, PriorTable.DRIVER_DIRECTION_AT_80, PriorTable.DRIVER_DIRECTION_AT_100, 0);
-        return driver * at(level, PriorTable.DIRECTION_OF_TOUR, PriorTable.DIRECTION_OF_90, ClubTable.loftDegrees(club));
+        return driver
+                * at(level, PriorTable.DIRECTION_OF_TOUR, PriorTable.DIRECTION_OF_90, ClubTable.loftDegrees(club));
     }
 
     private double carrySdShare(Club club) {

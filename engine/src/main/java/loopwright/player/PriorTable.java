@@ -117,9 +117,13 @@ final class PriorTable {
     static final double[] DIRECTION_OF_90 = {1, 1, 1, 1, .98, .96, .94, .92, .90, .88, .86, .84, .80, .80, .80};
 
     /** Solid carry SD as a share of the carry, by loft: set as the directions; inside [CS] (6.2 to 17.6 %, mishits included). */
-    static final double[] CARRY_SD_OF_TOUR = {.0315, .040, .041, .041, .041, .040, .038, .0365, .036, .036, .037, .040, .043, .047, .050};
+    static final double[] CARRY_SD_OF_TOUR = {
+        .0315, .040, .041, .041, .041, .040, .038, .0365, .036, .036, .037, .040, .043, .047, .050
+    };
 
-    static final double[] CARRY_SD_OF_90 = {.060, .080, .082, .083, .084, .085, .085, .085, .086, .087, .088, .090, .090, .090, .090};
+    static final double[] CARRY_SD_OF_90 = {
+        .060, .080, .082, .083, .084, .085, .085, .085, .086, .087, .088, .090, .090, .090, .090
+    };
 
     /**
      * Assumed: how far a player's spread lies from that of his level, as SDs of its logarithm: all clubs together, one club.
@@ -179,8 +183,10 @@ final class PriorTable {
     /** Run as a share of carry is worth so many balls of the trend's. */
     static final double RUN_BALLS = 10;
 
-    // ---- Mishits: share of swings, of the tour and of a 90-golfer. Set on [TL] (par 3s: irons; slope: woods) and [RI];
-    // the driver's so that it hits as many fairways as [BK] says. [CS] 0 to 15 % of drives fall under 80 % of the median.
+    // ---- Mishits: share of swings, of the tour and of a 90-golfer. Set on [TL] (par 3s: irons; slope: woods) and
+    // [RI];
+    // the driver's so that it hits as many fairways as [BK] says. [CS] 0 to 15 % of drives fall under 80 % of the
+    // median.
 
     static final double[] DRIVER_MISHITS = {.04, .15};
     static final double[] WOOD_MISHITS = {.055, .30};
@@ -206,8 +212,10 @@ final class PriorTable {
     static final double THREE_QUARTER_SPREAD = 1.10;
     static final double HALF_SPREAD = 1.25;
 
-    // ---- Short game of the tour and of a 90-golfer: a in metres, b a share, direction in degrees, mishit rates. The tour's set
-    // on [T9] and its up-and-downs from 10 to 40 yd; the 90-golfer's so that a third of what parts him from the tour is lost
+    // ---- Short game of the tour and of a 90-golfer: a in metres, b a share, direction in degrees, mishit rates. The
+    // tour's set
+    // on [T9] and its up-and-downs from 10 to 40 yd; the 90-golfer's so that a third of what parts him from the tour is
+    // lost
     // inside 100 yd (Broadie 2014) and that he saves a fifth [RI].
 
     static final double[] CHIP_FLOOR = {.52, .73};

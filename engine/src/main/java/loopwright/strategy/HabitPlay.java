@@ -86,8 +86,7 @@ public final class HabitPlay {
         int longest = swings.stream()
                 .max(Comparator.comparingDouble(strikes::lengthMetres))
                 .orElseThrow();
-        Optional<Habit.HoleKind> kind =
-                Habit.HoleKind.of(problem.map.hole().par(), problem.line.lengthMetres());
+        Optional<Habit.HoleKind> kind = Habit.HoleKind.of(problem.map.hole().par(), problem.line.lengthMetres());
         if (spot.onTee() && kind.isPresent()) {
             String usual = habit.teeClubs().getOrDefault(kind.get(), "");
             return swings.stream()

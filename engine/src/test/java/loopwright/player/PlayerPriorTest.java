@@ -13,9 +13,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PlayerPriorTest {
 
-    /** Broadie and Ko 2009: length of drive and direction SD of the whole driver pattern. */
+    /**
+     * Direction SD of the whole driver pattern: Broadie and Ko 2009. Length: between the bands of R and A and USGA 2018, as
+     * {@link PriorTable} says.
+     */
     @ParameterizedTest
-    @CsvSource({"80, 250.6, 5.5", "100, 225, 7.9"})
+    @CsvSource({"80, 234, 5.5", "100, 198, 7.9"})
     void driverMatchesThePublishedGolfers(double level, double totalYards, double directionDegrees) {
         ShotPattern driver = PlayerPrior.of(level, Player.Hand.RIGHT)
                 .player("p")

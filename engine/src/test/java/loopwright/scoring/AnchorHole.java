@@ -20,43 +20,41 @@ import loopwright.units.Distance;
 
 /**
  * A plain hole on which the prior is set against published anchors: fairway, rough, woods from 32 yd off the line, the
- * course's boundary 60 yd to the right, a green of 28 yd across with two bunkers; on request a strip of another surface, 8
- * yd wide, runs along the line, so that shots from that surface can be valued while their misses find ordinary ground.
+ * course's boundary 60 yd to the right, a green of 28 yd across with two bunkers; on request a small
+ * place of another surface, so that shots from it can be valued while their misses find ordinary ground.
  */
 final class AnchorHole {
     private AnchorHole() {}
 
     static ReferenceCourse.Ground plain(double yards, int par) {
-        return hole(yards, par, AreaKind.FAIRWAY, 0, List.of());
-    }
-
-    static ReferenceCourse.Ground withStrip(double yards, AreaKind strip) {
-        return hole(yards, 4, strip, -9, List.of());
+        return hole(yards, par, 0, List.of());
     }
 
     /** With a place of this surface, 6 yd across, so many yards short of the hole; the hole is cut 5 yd from the front. */
     static ReferenceCourse.Ground withPlace(AreaKind kind, double yardsToHole) {
-        return hole(400, 4, AreaKind.FAIRWAY, -9, List.of(area("place", kind, disc(0, 391 - yardsToHole, 3))));
+        return hole(400, 4, -9, List.of(area("place", kind, disc(0, 391 - yardsToHole, 3))));
     }
 
-    private static ReferenceCourse.Ground hole(
-            double yards, int par, AreaKind strip, double toTheBack, List<Area> more) {
+    /** Where that place is. */
+    static Place shortOfTheHole(double yards) {
+        return place(0, 391 - yards);
+    }
+
+    private static ReferenceCourse.Ground hole(double yards, int par, double toTheBack, List<Area> more) {
         List<Area> areas = new ArrayList<>(more);
         areas.add(area("tee", AreaKind.TEE, box(-5, -6, 5, 6)));
         double start = par == 3 ? yards - 30 : Math.min(140, yards - 60);
         if (more.stream().anyMatch(a -> a.kind() == AreaKind.ROUGH)) {
             Region place = more.get(0).region();
             areas.removeAll(more);
-            areas.add(area("fairway", AreaKind.FAIRWAY, Region.of(
-                    box(-16, start, 16, yards).polygons().get(0).get(0), List.of(place.polygons().get(0).get(0)))));
-        } else if (strip == AreaKind.ROUGH) {
-            areas.add(area("fairway left", AreaKind.FAIRWAY, box(-16, start, -4, yards)));
-            areas.add(area("fairway right", AreaKind.FAIRWAY, box(4, start, 16, yards)));
+            areas.add(area(
+                    "fairway",
+                    AreaKind.FAIRWAY,
+                    Region.of(
+                            box(-16, start, 16, yards).polygons().get(0).get(0),
+                            List.of(place.polygons().get(0).get(0)))));
         } else {
             areas.add(area("fairway", AreaKind.FAIRWAY, box(-16, start, 16, yards)));
-        }
-        if (strip == AreaKind.BUNKER) {
-            areas.add(area("sand", AreaKind.BUNKER, box(-4, start, 4, yards)));
         }
         areas.add(area("front bunker", AreaKind.BUNKER, disc(-17, yards - 10, 5)));
         areas.add(area("side bunker", AreaKind.BUNKER, disc(19, yards + 4, 5)));
@@ -91,14 +89,15 @@ final class AnchorHole {
     }
 
     private static Region disc(double xYards, double yYards, double radiusYards) {
-        return Region.circle(place(xYards, yYards), Distance.ofYards(radiusYards).metres());
+        return Region.circle(
+                place(xYards, yYards), Distance.ofYards(radiusYards).metres());
     }
 
     private static Region box(double minX, double minY, double maxX, double maxY) {
         return Region.of(List.of(place(minX, minY), place(maxX, minY), place(maxX, maxY), place(minX, maxY)));
     }
 
-    static Place place(double xYards, double yYards) {
+    private static Place place(double xYards, double yYards) {
         return new Place(
                 Distance.ofYards(xYards).metres(), Distance.ofYards(yYards).metres());
     }

@@ -3,6 +3,7 @@ package loopwright.scoring;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
@@ -11,6 +12,7 @@ import loopwright.geo.Place;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
 import loopwright.numerics.Watch;
+import loopwright.player.Habit;
 import loopwright.player.Player;
 import loopwright.player.StrikeModel;
 import loopwright.putting.GreenSpeed;
@@ -25,13 +27,18 @@ import loopwright.strategy.Policy;
 import loopwright.strategy.PolicyEvaluation;
 import loopwright.strategy.ShotRules;
 import loopwright.strategy.SolverSettings;
+import loopwright.units.Distance;
 
 /** Plays one golfer's rounds on some holes with the referee and counts what golfers count. */
 final class RoundStatistics {
     /** Coarser than a plan: an error of a few hundredths a round is small beside what is compared. */
     private static final SolverSettings ROUGHLY = new SolverSettings(16, 8, 8, 32, 64, 512);
 
+    private static final double NEAR_METRES = Distance.ofYards(30).metres();
+
+    /** By surface: how often it was played from near the green, and how often saved. */
     private final Map<Surface, double[]> saves = new EnumMap<>(Surface.class);
+
     private final int rounds;
     double score;
     double squares;
@@ -59,7 +66,7 @@ final class RoundStatistics {
             CourseMap map = new CourseMap(g.course(), g.hole());
             MeanSolution plan =
                     MeanSolver.solve(new HoleProblem(map, g.tee(), ability, ROUGHLY, ShotRules.FREE), Watch.NONE);
-            MeanSolution played = habit ? new HabitPlay(plan, loopwright.player.Habit.USUAL).played() : plan;
+            MeanSolution played = habit ? new HabitPlay(plan, Habit.USUAL).played() : plan;
             PolicyEvaluation worth = played.evaluate(Watch.NONE);
             Counting policy = new Counting(played.policy(worth));
             PlayOut referee = new PlayOut(map, g.tee(), strikes, new LevelGreenPlay(odds), policy);
@@ -94,17 +101,18 @@ final class RoundStatistics {
                 replayedDrives += seen.get(1).surface == Surface.TEE ? 1 : 0;
             }
         }
-        Seen last = seen.get(seen.size() - 1);
-        double toHole = last.place.distanceTo(g.hole().holeLocation());
-        Seen chip = seen.stream()
-                .filter(x -> x.place.distanceTo(g.hole().holeLocation()) < 30 * 0.9144)
-                .findFirst()
-                .orElse(null);
-        if (chip != null) {
-            double[] saved = saves.computeIfAbsent(chip.surface, x -> new double[2]);
-            saved[0]++;
-            boolean direct = chip == last;
-            saved[1] += direct && s.putts() <= 1 ? 1 : 0;
+        countSave(g.hole().holeLocation(), s, seen);
+    }
+
+    /** The first stroke from within 30 yd off the green: saved if the ball is down with it and at most one putt. */
+    private void countSave(Place location, PlayOut.HoleScore s, List<Seen> seen) {
+        for (int i = 0; i < seen.size(); i++) {
+            if (seen.get(i).place.distanceTo(location) < NEAR_METRES) {
+                double[] saved = saves.computeIfAbsent(seen.get(i).surface, x -> new double[2]);
+                saved[0]++;
+                saved[1] += i == seen.size() - 1 && s.putts() <= 1 ? 1 : 0;
+                return;
+            }
         }
     }
 
@@ -126,9 +134,10 @@ final class RoundStatistics {
 
     String line(String name, int holes) {
         StringBuilder saved = new StringBuilder();
-        saves.forEach((k, v) -> saved.append(
-                String.format(" %s %.0f%% of %.1f", k.name().toLowerCase(), 100 * v[1] / v[0], v[0] / rounds)));
+        saves.forEach((k, v) ->
+                saved.append(String.format(Locale.ROOT, " %s %.0f%% of %.1f", k, 100 * v[1] / v[0], v[0] / rounds)));
         return String.format(
+                Locale.ROOT,
                 "%-28s score %.2f (SD %.2f)  greens %.1f%%  fairways %.1f%%  replayed %.2f%%  putts %.1f  three-putts %.2f"
                         + "  penalties %.2f  doubles %.2f  saved within 30 yd:%s",
                 name,

@@ -11,6 +11,7 @@ import loopwright.numerics.Watch;
 import loopwright.player.BallCount;
 import loopwright.player.FitOptions;
 import loopwright.player.FittedPlayer;
+import loopwright.player.Habit;
 import loopwright.player.PatternFit;
 import loopwright.player.Setting;
 import loopwright.player.ShotLog;
@@ -40,6 +41,7 @@ public final class FitPlayer {
      * @param setting where the files tell neither ball nor ground
      * @param counts counted balls
      * @param breaks dates behind which balls count less
+     * @param habit how the player plays without a plan
      */
     public record Request(
             Interview interview,
@@ -48,6 +50,7 @@ public final class FitPlayer {
             Setting setting,
             List<BallCount> counts,
             List<LocalDate> breaks,
+            Habit habit,
             long seed) {}
 
     /** Where results go; what is empty is not written. */
@@ -59,12 +62,13 @@ public final class FitPlayer {
                 : shots.read(request.files(), request.map(), request.setting());
         ShotLog log = new ShotLog(read.log().shots(), request.counts());
         FittedPlayer fitted = PatternFit.fit(
-                request.interview().name(),
-                request.interview().prior(),
-                log,
-                options(request, read),
-                request.seed(),
-                watch);
+                        request.interview().name(),
+                        request.interview().prior(),
+                        log,
+                        options(request, read),
+                        request.seed(),
+                        watch)
+                .withHabit(request.habit());
         FitResult result = FitResult.of(fitted, notes(request, read));
         targets.picture()
                 .ifPresent(file -> pictures.drawPatterns(fitted.profile().player(), log, file));

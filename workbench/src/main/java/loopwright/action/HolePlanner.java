@@ -15,6 +15,7 @@ import loopwright.geo.Place;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
 import loopwright.numerics.Watch;
+import loopwright.player.Habit;
 import loopwright.player.PlayingLength;
 import loopwright.player.SituationTable;
 import loopwright.player.StrikeModel;
@@ -44,11 +45,13 @@ final class HolePlanner {
     private final Ability ability;
     private final ShotRules rules;
     private final RoundGreens greens;
+    private final Habit habits;
     private final StrikeModel strikes;
     private final CourseMap map;
 
-    HolePlanner(Course course, Hole hole, TeePlace tee, Ability ability, ShotRules rules, RoundGreens greens) {
+    HolePlanner(Course course, Hole hole, TeePlace tee, Ability ability, ShotRules rules, RoundGreens greens, Habit habits) {
         this.greens = greens;
+        this.habits = habits;
         this.hole = hole;
         this.tee = tee;
         this.ability = ability;
@@ -65,7 +68,7 @@ final class HolePlanner {
         MeanSolution solution = solve(rules, green.odds(), watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
         Advice advice = new Advice(solution, evaluation);
-        RoundPlan.HolePlan plan = describe(solution, evaluation, advice, new HabitPlay(solution), green, watch);
+        RoundPlan.HolePlan plan = describe(solution, evaluation, advice, new HabitPlay(solution, habits), green, watch);
         audit.ifPresent(a -> a.write(solution, evaluation, seed));
         return new Planned(plan, referee(solution, evaluation, green.play(), rounds, seed));
     }
@@ -75,7 +78,7 @@ final class HolePlanner {
         RoundGreens.Green green = greens.of(hole);
         MeanSolution solution = solve(rules, green.odds(), watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
-        HabitPlay habit = new HabitPlay(solution);
+        HabitPlay habit = new HabitPlay(solution, habits);
         Advice advice = new Advice(solution, evaluation);
         RoundPlan.HolePlan plan = describe(solution, evaluation, advice, habit, green, watch);
         return new SolvedHole(map.course(), tees, this, evaluation, advice, habit, plan);

@@ -20,6 +20,7 @@ import loopwright.course.TemporaryGreen;
 import loopwright.numerics.Watch;
 import loopwright.player.DayFlight;
 import loopwright.player.Player;
+import loopwright.player.PlayerProfile;
 import loopwright.player.StrikeModel;
 import loopwright.strategy.Ability;
 import loopwright.strategy.ScoreDistribution;
@@ -80,7 +81,8 @@ public final class PlanRound {
         }
         TeeSet tees = tees(course, request.tees());
         List<Hole> holes = HoleNumberList.read(request.holes(), course);
-        Player player = players.read(request.player()).player();
+        PlayerProfile profile = players.read(request.player());
+        Player player = profile.player();
         RoundGreens greens = new RoundGreens(course, player.putting(), day.greens());
         Ability ability = new Ability(strikes(player, day, course), greens.level(), request.seed());
         Map<Integer, ShotRules> locks = ShotLocks.read(request.forbid(), request.require(), course, ability.strikes());
@@ -92,7 +94,8 @@ public final class PlanRound {
                         tees.getPlace(h.number()),
                         ability,
                         locks.getOrDefault(h.number(), ShotRules.FREE),
-                        greens))
+                        greens,
+                        profile.habit()))
                 .toList();
         return new Prepared(cut, tees, planners);
     }

@@ -108,7 +108,8 @@ public final class PuttFitting {
                                 p.touchShots(),
                                 putting,
                                 p.lostBallsPerRound()),
-                        profile.day()),
+                        profile.day(),
+                        profile.habit()),
                 to);
     }
 }

@@ -13,6 +13,7 @@ import loopwright.action.FitResult;
 import loopwright.action.Interview;
 import loopwright.action.UserFault;
 import loopwright.numerics.Watch;
+import loopwright.player.Habit;
 import loopwright.player.Player;
 import loopwright.player.Setting;
 import loopwright.units.Distance;
@@ -110,7 +111,8 @@ public final class FitVerb implements Runnable {
                 Optional.empty(),
                 OptionalDouble.empty(),
                 List.of());
-        FitPlayer.Request request = new FitPlayer.Request(interview, shots, map, setting(on), List.of(), breaks, seed);
+        FitPlayer.Request request =
+                new FitPlayer.Request(interview, shots, map, setting(on), List.of(), breaks, Habit.USUAL, seed);
         FitPlayer.Targets targets = new FitPlayer.Targets(
                 Optional.ofNullable(out), Optional.ofNullable(json), Optional.ofNullable(picture));
         FitResult result = action.fit(request, targets, Watch.NONE);

@@ -19,6 +19,7 @@ import loopwright.player.ClubTable;
 import loopwright.units.Distance;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -107,6 +108,9 @@ public final class PlayerNewVerb implements Runnable {
     @Option(names = "--json", paramLabel = "FILE", description = "Numbers to write (docs/schema/fit.schema.json).")
     private @Nullable Path json;
 
+    @Mixin
+    private HabitOptions habits = new HabitOptions();
+
     @Spec
     private @Nullable CommandSpec spec;
 
@@ -128,7 +132,8 @@ public final class PlayerNewVerb implements Runnable {
             counted.addAll(CountText.parse(text, FitVerb.setting(on), 0));
         }
         FitResult result = action.fit(
-                new FitPlayer.Request(interview(), shots, Map.of(), FitVerb.setting(on), counted, List.of(), seed),
+                new FitPlayer.Request(
+                        interview(), shots, Map.of(), FitVerb.setting(on), counted, List.of(), habits.habit(), seed),
                 new FitPlayer.Targets(Optional.of(out), Optional.ofNullable(json), Optional.ofNullable(picture)),
                 Watch.NONE);
         BagPage.print(result, page);

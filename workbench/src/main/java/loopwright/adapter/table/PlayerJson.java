@@ -7,6 +7,7 @@ import java.util.List;
 import loopwright.player.Club;
 import loopwright.player.DayEffect;
 import loopwright.player.Evidence;
+import loopwright.player.Habit;
 import loopwright.player.Mishit;
 import loopwright.player.Player;
 import loopwright.player.PlayerProfile;
@@ -40,6 +41,7 @@ final class PlayerJson {
         player.touchShots().forEach(t -> touch.add(touchShot(t)));
         out.set("putting", putting(player.putting()));
         out.set("day", day(profile.day()));
+        out.set("habit", HabitJson.write(profile.habit()));
         return out;
     }
 
@@ -125,7 +127,8 @@ final class PlayerJson {
         }
         Player player = root.build(PlayerJson::readPlayer);
         DayEffect day = root.find("day").map(d -> d.build(PlayerJson::readDay)).orElse(DayEffect.ASSUMED);
-        return new PlayerProfile(player, day);
+        Habit habit = root.find("habit").map(h -> h.build(HabitJson::read)).orElse(Habit.USUAL);
+        return new PlayerProfile(player, day, habit);
     }
 
     private static Player readPlayer(JsonField f) {

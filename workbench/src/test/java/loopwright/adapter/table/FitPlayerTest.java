@@ -21,6 +21,7 @@ import loopwright.action.UserFault;
 import loopwright.numerics.Watch;
 import loopwright.player.Club;
 import loopwright.player.ClubTable;
+import loopwright.player.Habit;
 import loopwright.player.Player;
 import loopwright.player.PlayerProfile;
 import loopwright.player.Setting;
@@ -115,6 +116,7 @@ class FitPlayerTest {
                 Setting.COURSE,
                 CountText.parse("20 drives: 5 inside 30 yd, 14 right, 1 topped", Setting.COURSE, 0),
                 List.of(),
+                Habit.USUAL,
                 1);
         ClubResult driver = action.fit(request, nowhere(), Watch.NONE).clubs().get(0);
 
@@ -159,7 +161,7 @@ class FitPlayerTest {
 
     private FitResult fit(Interview interview, List<Path> files) {
         FitPlayer.Request request =
-                new FitPlayer.Request(interview, files, Map.of(), Setting.RANGE, List.of(), List.of(), 1);
+                new FitPlayer.Request(interview, files, Map.of(), Setting.RANGE, List.of(), List.of(), Habit.USUAL, 1);
         return action.fit(
                 request,
                 new FitPlayer.Targets(Optional.of(folder.resolve("player.json")), Optional.empty(), Optional.empty()),

@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import loopwright.action.UserFault;
 import loopwright.player.DayEffect;
+import loopwright.player.Habit;
 import loopwright.player.Player;
 import loopwright.player.PlayerPrior;
 import loopwright.player.PlayerProfile;
@@ -57,6 +59,9 @@ class JsonPlayerFilesTest {
                 "\"hand\" : \"right\" | \"hand\" : \"both\" | one of right, left is expected",
                 "\"level\" : 90.0 | \"level\" : 9000 | 9000",
                 "\"name\" : | \"nom\" : | has no \"name\"",
+                "\"par-five\" : \"3-wood\" | \"par-five\" : \"spoon\" | habit.teeClubs.par-five is \"spoon\", which is no club",
+                "\"aim\" : \"middle-of-green\" | \"aim\" : \"pin\" | one of flag, middle-of-green is expected",
+                "\"layUpMetres\" : 80.0 | \"layUpMetres\" : 800 | not 800.0 m",
                 "\"loopwrightPlayer\" : 1 | \"loopwrightPlayer\" : 7 | reads version 1",
                 "\"swings\" | \"swings | is not JSON",
             })
@@ -85,7 +90,19 @@ class JsonPlayerFilesTest {
                 .hasMessageContaining("does not exist");
     }
 
+    @Test
+    void aFileWithoutHabitsIsReadWithTheUsualOnes() throws IOException {
+        Path file = folder.resolve("player.json");
+        files.write(profile(), file);
+        Files.writeString(file, Files.readString(file).replaceFirst("(?s),\\s*\"habit\" : \\{.*?\\}.*?\\}", ""));
+
+        assertThat(Files.readString(file)).doesNotContain("habit");
+        assertThat(files.read(file).habit()).isEqualTo(Habit.USUAL);
+    }
+
     private static PlayerProfile profile() {
-        return new PlayerProfile(PlayerPrior.of(90, Player.Hand.RIGHT).player("A. Player"), DayEffect.ASSUMED);
+        Habit habit = new Habit(
+                Map.of(Habit.HoleKind.PAR_FIVE, "3-wood"), Habit.Aim.MIDDLE_OF_GREEN, Habit.ChipChoice.ALWAYS_CHIP, 80);
+        return new PlayerProfile(PlayerPrior.of(90, Player.Hand.RIGHT).player("A. Player"), DayEffect.ASSUMED, habit);
     }
 }
