@@ -61,7 +61,8 @@ class DayOnAHoleTest {
         double carryHelped = carryFromTheTee(helped, before);
         // 8 m/s is some 18 mph: more than a club (some 12 m) between one and the other
         assertThat(carryAgainst - carryHelped).isBetween(12.0, 70.0);
-        // which of the two is harder is left open: into the wind balls spread more, before it they run through the green
+        // which of the two is harder is left open: into the wind balls spread more, before it they run through the
+        // green
     }
 
     private static double carryFromTheTee(MeanSolution solution, StrikeModel strikes) {
