@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import loopwright.numerics.Watch;
+import loopwright.player.Habit;
 import loopwright.player.ShotLog;
 import loopwright.putting.GreenSpeed;
 
@@ -127,6 +128,7 @@ public final class KeepPlayer {
                 answers.setting(),
                 answers.counts(),
                 List.of(),
+                Habit.USUAL,
                 SEED);
         FitResult result = fitting.fit(
                 request, new FitPlayer.Targets(Optional.of(player), Optional.empty(), Optional.empty()), Watch.NONE);
