@@ -49,7 +49,14 @@ final class HolePlanner {
     private final StrikeModel strikes;
     private final CourseMap map;
 
-    HolePlanner(Course course, Hole hole, TeePlace tee, Ability ability, ShotRules rules, RoundGreens greens, Habit habits) {
+    HolePlanner(
+            Course course,
+            Hole hole,
+            TeePlace tee,
+            Ability ability,
+            ShotRules rules,
+            RoundGreens greens,
+            Habit habits) {
         this.greens = greens;
         this.habits = habits;
         this.hole = hole;
