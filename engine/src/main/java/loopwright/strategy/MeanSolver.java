@@ -379,12 +379,12 @@ public final class MeanSolver {
     }
 
     private List<Option> fromNeighbours(int state) {
-        List<Option> out = new ArrayList<>();
-        out.add(policy.option(state));
         int node = nodes.nodeOfState[state];
         if (node == 0) {
-            return out;
+            return everything(0);
         }
+        List<Option> out = new ArrayList<>();
+        out.add(policy.option(state));
         for (int side = -cells; side <= cells; side += 2 * cells) {
             addNeighbour(out, state, nodes.column[node] + side, nodes.row[node]);
             addNeighbour(out, state, nodes.column[node], nodes.row[node] + side);
