@@ -1,5 +1,8 @@
 package loopwright.player;
 
+import java.util.List;
+import java.util.random.RandomGenerator;
+
 /**
  * How one round differs from the next: one bias of direction and one scale on spread for the whole day, neither of which
  * the player sees on the first tee.
@@ -15,5 +18,28 @@ public record DayEffect(double directionSdRadians, double logSpreadSd) {
         if (!(directionSdRadians >= 0 && logSpreadSd >= 0)) {
             throw new IllegalArgumentException("a day effect has spreads of zero or more");
         }
+    }
+
+    /**
+     * Five days that stand for all: the ordinary one, and on each axis one either side at sqrt(3) standard deviations.
+     * With weights 1/3 and 4 x 1/6 averages over the two independent normal laws are exact up to the third degree, and
+     * along each axis up to the fifth.
+     */
+    public List<RoundDay> days() {
+        double reach = Math.sqrt(3);
+        double bias = reach * directionSdRadians;
+        double spread = Math.exp(reach * logSpreadSd);
+        return List.of(
+                new RoundDay(0, 1, 1.0 / 3),
+                new RoundDay(-bias, 1, 1.0 / 6),
+                new RoundDay(bias, 1, 1.0 / 6),
+                new RoundDay(0, 1 / spread, 1.0 / 6),
+                new RoundDay(0, spread, 1.0 / 6));
+    }
+
+    /** A day drawn at random. */
+    public RoundDay draw(RandomGenerator random) {
+        double bias = directionSdRadians * random.nextGaussian();
+        return new RoundDay(bias, Math.exp(logSpreadSd * random.nextGaussian()), 1);
     }
 }

@@ -41,4 +41,16 @@ public record Player(
     public List<Club> clubs() {
         return swings.stream().map(Swing::club).distinct().toList();
     }
+
+    /** The player as he is on a day; putting and the rates of mishits stay. */
+    public Player on(RoundDay day) {
+        return new Player(
+                name,
+                hand,
+                level,
+                swings.stream().map(s -> s.on(day)).toList(),
+                touchShots.stream().map(t -> t.withSpread(day.spread())).toList(),
+                putting,
+                lostBallsPerRound);
+    }
 }

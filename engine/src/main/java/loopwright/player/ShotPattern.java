@@ -67,4 +67,46 @@ public record ShotPattern(
                 descentRadians,
                 mishits);
     }
+
+    /** The pattern with its mean direction turned, as on a day with a bias. */
+    public ShotPattern turned(double radians) {
+        return new ShotPattern(
+                carryMetres,
+                carrySdMetres,
+                directionRadians + radians,
+                directionSdRadians,
+                correlation,
+                runMetres,
+                apexMetres,
+                descentRadians,
+                mishits);
+    }
+
+    /** The pattern with carry and run multiplied; spreads stay the same share of the carry. */
+    public ShotPattern longer(double factor) {
+        return new ShotPattern(
+                carryMetres * factor,
+                carrySdMetres * factor,
+                directionRadians,
+                directionSdRadians,
+                correlation,
+                runMetres * factor,
+                apexMetres * factor,
+                descentRadians,
+                mishits);
+    }
+
+    /** The pattern with all rates of mishits multiplied. */
+    public ShotPattern withMishitsTimes(double factor) {
+        return new ShotPattern(
+                carryMetres,
+                carrySdMetres,
+                directionRadians,
+                directionSdRadians,
+                correlation,
+                runMetres,
+                apexMetres,
+                descentRadians,
+                mishits.stream().map(m -> m.withRate(m.rate() * factor)).toList());
+    }
 }

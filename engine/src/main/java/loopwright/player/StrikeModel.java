@@ -36,6 +36,8 @@ public final class StrikeModel {
     private final List<Swing> swings;
     private final List<TouchShot> touchShots;
     private final @Nullable DayFlight day;
+    /** The swings that the day was flown for. */
+    private final List<Swing> flown;
 
     /** The player in still standard air on ordinary, level ground. */
     public StrikeModel(Player player) {
@@ -46,11 +48,25 @@ public final class StrikeModel {
     public StrikeModel(Player player, @Nullable DayFlight day) {
         this.day = day;
         swings = player.swings();
+        flown = swings;
         List<TouchShot> touch = new ArrayList<>(player.touchShots());
         if (touch.stream().noneMatch(t -> t.kind() == TouchShot.Kind.PUNCH)) {
             touch.add(Punch.assumed(player));
         }
         touchShots = List.copyOf(touch);
+    }
+
+    private StrikeModel(StrikeModel usual, RoundDay round) {
+        day = usual.day;
+        flown = usual.flown;
+        swings = usual.swings.stream().map(s -> s.on(round)).toList();
+        touchShots =
+                usual.touchShots.stream().map(t -> t.withSpread(round.spread())).toList();
+    }
+
+    /** The player on a round's good or bad day, in the same weather; putting and the rates of mishits stay. */
+    public StrikeModel on(RoundDay round) {
+        return new StrikeModel(this, round);
     }
 
     /** How many different shots the player has, swings and touch shots together. */
@@ -107,7 +123,7 @@ public final class StrikeModel {
 
     /** The shot as the day flies it for an aim, from tables; null where the day changes nothing. */
     public @Nullable AimedSwing toward(int shot, double bearingRadians) {
-        return day == null || isTouch(shot) ? null : day.toward(swing(shot), bearingRadians);
+        return day == null || isTouch(shot) ? null : day.toward(flown.get(shot), bearingRadians);
     }
 
     /** True if what the day does depends on the bearing of the aim. */
@@ -132,7 +148,7 @@ public final class StrikeModel {
             strike.shift(rise);
         } else {
             DayChange change = new DayChange();
-            day.fly(swing(shot), strike, bearingRadians, gustAlong, gustAcross, rise, change);
+            day.fly(flown.get(shot), strike, bearingRadians, gustAlong, gustAcross, rise, change);
             strike.change(change);
         }
     }
@@ -144,7 +160,7 @@ public final class StrikeModel {
         }
         Landing usual = new Landing();
         solid(shot, 0, lie, 0, 0, MEAN_RUN, usual);
-        return Optional.of(day.playing(swing(shot), usual, bearingRadians, rise));
+        return Optional.of(day.playing(flown.get(shot), usual, bearingRadians, rise));
     }
 
     /** Ways in which a shot can go wrong, with the rates of a good lie. */

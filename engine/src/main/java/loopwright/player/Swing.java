@@ -12,4 +12,9 @@ public record Swing(Club club, String effort, ShotPattern pattern, Evidence evid
     public String label() {
         return isFull() ? club.name() : club.name() + " " + effort;
     }
+
+    /** The swing on a day. */
+    public Swing on(RoundDay day) {
+        return new Swing(club, effort, pattern.withSpread(day.spread()).turned(day.biasRadians()), evidence);
+    }
 }

@@ -57,4 +57,18 @@ public record TouchShot(
     public double distanceSdMetres(double intendedMetres) {
         return distanceSdFloorMetres + distanceSdShare * intendedMetres;
     }
+
+    /** The shot with its spread (length and direction) multiplied, as on a good or bad day. */
+    public TouchShot withSpread(double factor) {
+        return new TouchShot(
+                kind,
+                minMetres,
+                maxMetres,
+                distanceSdFloorMetres * factor,
+                distanceSdShare * factor,
+                directionSdRadians * factor,
+                runShare,
+                mishits,
+                evidence);
+    }
 }

@@ -10,16 +10,19 @@ public interface GreenOdds {
 
     /** A green whose slope nobody measured: the distance to the hole alone counts, and no break is claimed. */
     static GreenOdds level(PuttingOdds odds, double holeX, double holeY) {
-        return new GreenOdds() {
-            @Override
-            public double expectedPutts(double x, double y) {
-                return odds.expectedPutts(Math.hypot(x - holeX, y - holeY));
-            }
+        return new Level(odds, holeX, holeY);
+    }
 
-            @Override
-            public double probability(double x, double y, int putts) {
-                return odds.probability(Math.hypot(x - holeX, y - holeY), putts);
-            }
-        };
+    /** Odds by the distance to the hole alone. */
+    record Level(PuttingOdds odds, double holeX, double holeY) implements GreenOdds {
+        @Override
+        public double expectedPutts(double x, double y) {
+            return odds.expectedPutts(Math.hypot(x - holeX, y - holeY));
+        }
+
+        @Override
+        public double probability(double x, double y, int putts) {
+            return odds.probability(Math.hypot(x - holeX, y - holeY), putts);
+        }
     }
 }

@@ -89,9 +89,25 @@ public final class LevelGreenOdds implements PuttingOdds {
         return pace.expectedOverLeaves(expectedAtNodes);
     }
 
+    public int nodeCount() {
+        return nodes.length;
+    }
+
     /** The pace from a node that leads to fewest putts. */
     public LevelPace bestPace(int node) {
-        return java.util.Collections.min(paces.get(node), java.util.Comparator.comparingDouble(this::expectedAfter));
+        return paces.get(node).get(bestPaceIndex(node));
+    }
+
+    /** Its place among the paces. */
+    public int bestPaceIndex(int node) {
+        List<LevelPace> all = paces.get(node);
+        int best = 0;
+        for (int i = 1; i < all.size(); i++) {
+            if (expectedAfter(all.get(i)) < expectedAfter(all.get(best))) {
+                best = i;
+            }
+        }
+        return best;
     }
 
     /** The node nearest to a distance. */

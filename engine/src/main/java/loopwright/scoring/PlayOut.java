@@ -108,14 +108,14 @@ public final class PlayOut {
                     throw new IllegalStateException(
                             "hole " + map.hole().number() + " does not end from " + place + " on " + surface);
                 }
-                Choice choice = policy.choose(place, surface, situation);
+                Choice choice = policy.afterStrokes(strokes).choose(place, surface, situation);
                 if (choice instanceof Choice.Stroke s) {
                     stroke(s);
                 } else if (choice instanceof Choice.Unplayable u) {
                     drop(u.drop());
                 }
             }
-            int putts = holed ? 0 : green.putts(place, map.hole().holeLocation(), random);
+            int putts = holed ? 0 : green.putts(place, map.hole().holeLocation(), strokes, random);
             return new HoleScore(strokes + putts, penalties, putts);
         }
 
@@ -240,12 +240,13 @@ public final class PlayOut {
 
         /** Takes the best of the reliefs, or stroke and distance (Rules 14.6, 18.2) where that is better. */
         private void relieve(Place from, List<Relief.Option> options) {
-            double best = policy.value(from, surface, situation);
+            Policy now = policy.afterStrokes(strokes);
+            double best = now.costOfReplay(from, surface, situation);
             Relief.Option taken = null;
             for (Relief.Option o : options) {
-                double value = o.penaltyStrokes() - 1 + policy.valueOfDrop(o.place(), map.surfaceAt(o.place()));
-                if (value < best) {
-                    best = value;
+                double cost = now.costOfDrop(o, map.surfaceAt(o.place()));
+                if (cost < best) {
+                    best = cost;
                     taken = o;
                 }
             }

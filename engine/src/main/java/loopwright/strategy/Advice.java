@@ -28,9 +28,18 @@ public final class Advice {
     private final Evaluator evaluator;
 
     public Advice(MeanSolution solution, PolicyEvaluation evaluation) {
+        this(solution, evaluation, solution.problem);
+    }
+
+    /** Advice on the same policy's values for the player as he may be as well. */
+    public Advice(MeanSolution solution, PolicyEvaluation evaluation, Ability other) {
+        this(solution, evaluation, solution.problem.with(other));
+    }
+
+    private Advice(MeanSolution solution, PolicyEvaluation evaluation, HoleProblem problem) {
         this.solution = solution;
         this.evaluation = evaluation;
-        problem = solution.problem;
+        this.problem = problem;
         space = new OptionSpace(problem);
         evaluator = new Evaluator(problem);
     }

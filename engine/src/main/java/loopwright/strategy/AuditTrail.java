@@ -100,7 +100,7 @@ public final class AuditTrail {
     }
 
     private void tellChoice(int state, Sink sink) {
-        OutcomeRows rows = evaluation.rows;
+        OutcomeRows rows = evaluation.rows();
         Option o = solution.choices.option(state);
         tellOption(state, 0, o, rows.cost[state], sink);
         for (int i = rows.start[state]; i < rows.start[state + 1]; i++) {

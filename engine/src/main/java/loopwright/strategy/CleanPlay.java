@@ -42,7 +42,7 @@ final class CleanPlay {
     }
 
     private void update(int node) {
-        OutcomeRows rows = evaluation.rows;
+        OutcomeRows rows = evaluation.rows();
         for (int s = nodes.firstState[node]; s < nodes.firstState[node + 1]; s++) {
             ofState[s] = 0;
             for (int i = rows.start[s]; i < rows.start[s + 1] && !rows.drop[s]; i++) {

@@ -57,6 +57,25 @@ public final class HoleProblem {
         ground = new GroundRun(raster, relief, heights);
     }
 
+    private HoleProblem(HoleProblem same, Ability ability) {
+        map = same.map;
+        line = same.line;
+        boolean usual = same.green instanceof GreenOdds.Level level && level.odds() == same.ability.putting();
+        green = usual ? level(map, ability) : same.green;
+        this.ability = ability;
+        settings = same.settings;
+        rules = same.rules;
+        raster = same.raster;
+        relief = same.relief;
+        ground = same.ground;
+        heights = same.heights;
+    }
+
+    /** The same hole on the same ground for another ability; a green with odds of its own keeps them. */
+    HoleProblem with(Ability other) {
+        return new HoleProblem(this, other);
+    }
+
     public CourseMap map() {
         return map;
     }

@@ -52,6 +52,13 @@ public final class MeanSolution {
         return new MeanSolution(problem, nodes, policy, chosenValue, spots, reportPoints, searchLoss);
     }
 
+    /** Lets go of the views of the trees, much of a solution, until they are asked for again. */
+    public void forgetTrees() {
+        for (Spot spot : spots) {
+            spot.trees().forget();
+        }
+    }
+
     public HoleProblem problem() {
         return problem;
     }

@@ -25,6 +25,16 @@ final class OutcomeRows {
 
     /** The points that each state gets are given by {@code points}. */
     static OutcomeRows of(HoleProblem problem, NodePolicy policy, Spot[] spots, int[] points, Watch watch) {
+        return of(problem, policy, spots, points, true, watch);
+    }
+
+    /** The same from the clouds for choosing. */
+    static OutcomeRows toChooseFrom(HoleProblem problem, NodePolicy policy, Spot[] spots, int[] points, Watch watch) {
+        return of(problem, policy, spots, points, false, watch);
+    }
+
+    private static OutcomeRows of(
+            HoleProblem problem, NodePolicy policy, Spot[] spots, int[] points, boolean report, Watch watch) {
         OutcomeRows rows = new OutcomeRows(spots.length);
         Evaluator evaluator = new Evaluator(problem);
         Merger merger = new Merger(problem);
@@ -40,7 +50,11 @@ final class OutcomeRows {
                 rows.append(s, problem.raster.cell(o.column(), o.row()), 1);
             } else {
                 rows.cost[s] = 1;
-                evaluator.report(spots[s], o, points[s], s);
+                if (report) {
+                    evaluator.report(spots[s], o, points[s], s);
+                } else {
+                    evaluator.play(spots[s], o, points[s]);
+                }
                 merger.merge(evaluator, rows, s);
             }
         }

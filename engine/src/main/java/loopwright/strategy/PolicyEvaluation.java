@@ -3,6 +3,7 @@ package loopwright.strategy;
 import java.util.Arrays;
 import loopwright.geo.Place;
 import loopwright.numerics.Watch;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What any fixed policy is worth on a hole: values of every state, the exact distribution of the score, and the chance
@@ -12,14 +13,27 @@ public final class PolicyEvaluation {
     /** Scores are told apart up to this many strokes; the last holds "or more". */
     public static final int MOST_STROKES = 20;
 
+    /** Days other than the ordinary one are looked at with this part of the points. */
+    static final int DAY_PART = 4;
+    /** Points that a state has at least there. */
+    static final int LEAST_POINTS = 8;
+    /** Up to so many visits in a playing of the hole a state gets no more than that. */
+    private static final double SELDOM = 1e-5;
+
     private static final int MOST_PASSES = 60;
     private static final double SETTLED = 1e-7;
 
     private final HoleProblem problem;
     private final NodeSet nodes;
-    final OutcomeRows rows;
+    private final NodePolicy policy;
+    private final Spot[] spots;
+    final int[] points;
+    final GreenCells green;
+    private @Nullable OutcomeRows rows;
     final ValueField field;
     final double[] value;
+    private final double[] visits;
+    private final double[] scores;
     /** Largest change of a node in the pass under way. */
     private double change;
 
@@ -36,14 +50,40 @@ public final class PolicyEvaluation {
             Watch watch) {
         this.problem = problem;
         this.nodes = nodes;
-        rows = OutcomeRows.of(problem, policy, spots, points, watch);
+        this.policy = policy;
+        this.spots = spots;
+        this.points = points;
+        green = new GreenCells(problem.raster, problem.hole(), problem.green);
+        OutcomeRows outcomes = rows();
         field = problem.values(nodes);
         value = start.clone();
         for (int n = 0; n < nodes.nodes; n++) {
             field.nodeValue[n] = nodes.average(n, value);
         }
         field.refreshAll();
-        settle(watch);
+        settle(outcomes, watch);
+        ForwardPlay forward = new ForwardPlay(nodes, outcomes, this, green);
+        visits = forward.visits;
+        scores = forward.scores;
+    }
+
+    /** Outcomes of every state's choice on the clouds for reporting; worked out again if they were forgotten. */
+    final OutcomeRows rows() {
+        OutcomeRows known = rows;
+        if (known == null) {
+            known = OutcomeRows.of(problem, policy, spots, points, Watch.NONE);
+            rows = known;
+        }
+        return known;
+    }
+
+    /** Lets go of the outcomes, the largest part of an evaluation, until somebody asks again. */
+    public void forgetRows() {
+        rows = null;
+    }
+
+    ReliefField relief() {
+        return problem.relief;
     }
 
     /** Expected strokes from the tee. */
@@ -58,25 +98,25 @@ public final class PolicyEvaluation {
         return Double.isFinite(strokes) ? strokes : Double.NaN;
     }
 
-    private void settle(Watch watch) {
+    private void settle(OutcomeRows rows, Watch watch) {
         change = Double.POSITIVE_INFINITY;
         for (int pass = 0; pass < MOST_PASSES && change > SETTLED; pass++) {
             watch.check();
             change = 0;
-            nodes.inBands(this::update, field::refreshBand);
+            nodes.inBands(n -> update(n, rows), field::refreshBand);
         }
     }
 
-    private void update(int node) {
+    private void update(int node, OutcomeRows rows) {
         double before = field.nodeValue[node];
         for (int s = nodes.firstState[node]; s < nodes.firstState[node + 1]; s++) {
-            value[s] = valueOfRow(s);
+            value[s] = valueOfRow(s, rows);
         }
         field.nodeValue[node] = nodes.average(node, value);
         change = Math.max(change, Math.abs(field.nodeValue[node] - before));
     }
 
-    private double valueOfRow(int s) {
+    private double valueOfRow(int s, OutcomeRows rows) {
         if (rows.drop[s]) {
             return rows.cost[s] + field.ofCell(rows.code[rows.start[s]]);
         }
@@ -103,7 +143,36 @@ public final class PolicyEvaluation {
 
     /** Probability of each score from the tee: index k holds exactly k strokes, the last one that many or more. */
     public double[] scores() {
-        return new ScoreLanes(problem, nodes, this).fromTee();
+        return scores.clone();
+    }
+
+    /**
+     * The same if the round is played with another ability, on a good or bad day: the policy does not know, so its shots
+     * and its reliefs stay.
+     */
+    public double[] scoresWith(Ability day, Watch watch) {
+        HoleProblem other = problem.with(day);
+        GreenCells putted =
+                other.green.equals(problem.green) ? green : new GreenCells(problem.raster, problem.hole(), other.green);
+        return new ForwardPlay(nodes, rowsWith(day, DAY_PART, watch), this, putted).scores;
+    }
+
+    double[] scoresOf(OutcomeRows outcomes) {
+        return outcomes == rows ? scores() : new ForwardPlay(nodes, outcomes, this, green).scores.clone();
+    }
+
+    /** Outcomes of the policy's choices with an ability, on a part of the points, and on few where play seldom comes by. */
+    OutcomeRows rowsWith(Ability ability, int part, Watch watch) {
+        int[] fewer = new int[points.length];
+        for (int s = 0; s < fewer.length; s++) {
+            fewer[s] = Math.abs(visits[s]) > SELDOM ? Math.max(LEAST_POINTS, points[s] / part) : LEAST_POINTS;
+        }
+        return OutcomeRows.of(problem.with(ability), policy, spots, fewer, watch);
+    }
+
+    /** Expected visits of a state in one playing of the hole. */
+    double visits(int state) {
+        return visits[state];
     }
 
     /** Probability that the hole is played without a penalty stroke, from the tee. */

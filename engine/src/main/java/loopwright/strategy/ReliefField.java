@@ -58,16 +58,22 @@ final class ReliefField {
      * of bounds.
      */
     int crossing(int cell, int sector) {
-        int[] known = crossings[cell];
-        if (known == NOT_ASKED) {
-            known = new int[DIRECTIONS];
-            crossings[cell] = known;
-        }
         int direction = sector / SECTORS_A_DIRECTION;
+        int[] known = crossings[cell];
+        int number = known == NOT_ASKED ? 0 : known[direction];
+        return (number > 0 ? number : ask(cell, direction)) - 1;
+    }
+
+    /** Several days of one hole are looked at side by side: only one at a time finds new crossings. */
+    private synchronized int ask(int cell, int direction) {
+        if (crossings[cell] == NOT_ASKED) {
+            crossings[cell] = new int[DIRECTIONS];
+        }
+        int[] known = crossings[cell];
         if (known[direction] == 0) {
             known[direction] = 1 + traceBack(cell, 2 * Math.PI * (direction + 0.5) / DIRECTIONS);
         }
-        return known[direction] - 1;
+        return known[direction];
     }
 
     private int traceBack(int cell, double bearing) {
@@ -107,12 +113,12 @@ final class ReliefField {
         return 3 * cell + (gone ? 2 : area == Surface.RED_PENALTY_AREA ? 1 : 0);
     }
 
-    int size() {
+    synchronized int size() {
         return drops.size();
     }
 
     /** The last cell outside the area. */
-    int cell(int record) {
+    synchronized int cell(int record) {
         return cells.get(record);
     }
 
@@ -122,12 +128,12 @@ final class ReliefField {
     }
 
     /** The kind of penalty area that was entered, or where the ball was lost. */
-    Surface area(int record) {
+    synchronized Surface area(int record) {
         return areas.get(record);
     }
 
     /** Cells of the drops of a crossing; may be empty. */
-    int[] drops(int record) {
+    synchronized int[] drops(int record) {
         return drops.get(record);
     }
 }

@@ -10,7 +10,7 @@ import loopwright.player.StrikeModel;
 import loopwright.rules.Relief;
 
 /** A solved hole as a policy for any place: the choice of the node that counts most there. */
-final class SolvedPolicy implements Policy {
+class SolvedPolicy implements Policy {
     private static final double FACE_AIM_CELLS = 8;
     private static final int FACE_POINTS = 64;
 
@@ -37,10 +37,15 @@ final class SolvedPolicy implements Policy {
             return underAFace(ball, situation);
         }
         int state = solution.state(ball, surface, situation);
-        Option o = solution.choices.option(state);
+        Option o = option(state);
         return o.isDrop()
                 ? new Choice.Unplayable(bestDrop(ball, surface))
                 : new Choice.Stroke(o.shot(), target(o, solution.spots[state], ball));
+    }
+
+    /** What is played from a state. */
+    Option option(int state) {
+        return solution.choices.option(state);
     }
 
     /** A yard nearer the face can close a way out that the node has: here the player looks at the ball itself. */
@@ -107,8 +112,7 @@ final class SolvedPolicy implements Policy {
 
     private Relief.Option bestDrop(Place ball, Surface surface) {
         return Relief.unplayable(problem.map, ball, surface).stream()
-                .min(Comparator.comparingDouble(
-                        o -> o.penaltyStrokes() + valueOfDrop(o.place(), problem.map.surfaceAt(o.place()))))
+                .min(Comparator.comparingDouble(o -> costOfDrop(o, problem.map.surfaceAt(o.place()))))
                 .orElseThrow(() -> new IllegalStateException("no drop from " + ball + " on " + surface));
     }
 

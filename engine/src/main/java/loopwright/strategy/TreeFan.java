@@ -24,7 +24,9 @@ final class TreeFan {
     private final double row;
     private final float openCells;
     private final @Nullable BunkerFace face;
-    private final Stretch[][] stretches = new Stretch[SECTORS][];
+    private static final Stretch[][] NOTHING = {};
+
+    private Stretch[][] stretches = NOTHING;
     /** Distance to the bunker's edge by sector, metres; 0 until looked at. */
     private final float[] edgeMetres;
 
@@ -38,7 +40,6 @@ final class TreeFan {
         this.row = row;
         this.openCells = (float) (openMetres / HoleRaster.CELL_METRES);
         this.face = face;
-        Arrays.fill(stretches, NOT_LOOKED);
         edgeMetres = new float[face == null ? 0 : SECTORS];
     }
 
@@ -52,11 +53,7 @@ final class TreeFan {
         if (face != null && !clears(face, sector, carryCells * HoleRaster.CELL_METRES, apexMetres, patience)) {
             return 0;
         }
-        Stretch[] trees = stretches[sector];
-        if (trees == NOT_LOOKED) {
-            trees = look(sector);
-            stretches[sector] = trees;
-        }
+        Stretch[] trees = stretches(sector);
         float left = patience;
         for (int i = 0; i < trees.length && trees[i].from < carryCells; i++) {
             float end = Math.min(trees[i].to, carryCells);
@@ -72,6 +69,25 @@ final class TreeFan {
             }
         }
         return carryCells;
+    }
+
+    /** Looked at once; two that look at the same time see the same. */
+    private Stretch[] stretches(int sector) {
+        Stretch[][] all = stretches;
+        if (all == NOTHING) {
+            all = new Stretch[SECTORS][];
+            Arrays.fill(all, NOT_LOOKED);
+            stretches = all;
+        }
+        if (all[sector] == NOT_LOOKED) {
+            all[sector] = look(sector);
+        }
+        return all[sector];
+    }
+
+    /** Lets go of what was seen until somebody looks again. */
+    void forget() {
+        stretches = NOTHING;
     }
 
     /** True if the flight is above the tops at both ends of the stretch, so all along it: it rises and falls once. */

@@ -96,7 +96,7 @@ class SolverPropertyTest {
         MeanSolution solution = MeanSolver.solve(problem, Watch.NONE);
         PolicyEvaluation evaluation = solution.evaluate(Watch.NONE);
         Policy policy = solution.policy(evaluation);
-        double[] visits = Occupancy.of(solution.nodes, evaluation.rows, evaluation.field, evaluation.value);
+        double[] visits = Occupancy.of(solution.nodes, evaluation.rows(), evaluation.field, evaluation.value);
         PlayOut referee = new PlayOut(
                 problem.map,
                 new Place(0, 0),

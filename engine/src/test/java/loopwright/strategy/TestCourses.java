@@ -46,6 +46,10 @@ public final class TestCourses {
     }
 
     public static Course course(List<Area> areas, List<Place> line, int par, Region boundary) {
+        return courseWithGreen(areas, line, par, boundary, Region.circle(line.get(line.size() - 1), 12));
+    }
+
+    public static Course courseWithGreen(List<Area> areas, List<Place> line, int par, Region boundary, Region green) {
         Place end = line.get(line.size() - 1);
         Hole hole = new Hole(
                 1,
@@ -53,7 +57,7 @@ public final class TestCourses {
                 "tag",
                 OptionalInt.empty(),
                 new Line(line),
-                Region.circle(end, 12),
+                green,
                 false,
                 end,
                 new HoleSurvey(true, true, true, true));

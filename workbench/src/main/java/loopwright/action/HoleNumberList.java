@@ -2,6 +2,7 @@ package loopwright.action;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import loopwright.course.Course;
 import loopwright.course.Hole;
 
@@ -29,6 +30,22 @@ final class HoleNumberList {
             throw new UserFault("--holes " + text + " names a hole twice; each hole can be played once.");
         }
         return out;
+    }
+
+    /** The same holes begun with another one, and round to the one before it. */
+    static List<Hole> startingAt(int number, List<Hole> holes) {
+        if (number == 0) {
+            return holes;
+        }
+        for (int i = 0; i < holes.size(); i++) {
+            if (holes.get(i).number() == number) {
+                List<Hole> out = new ArrayList<>(holes.subList(i, holes.size()));
+                out.addAll(holes.subList(0, i));
+                return out;
+            }
+        }
+        throw new UserFault("--start-hole " + number + " is not among the holes played, "
+                + holes.stream().map(h -> String.valueOf(h.number())).collect(Collectors.joining(", ")) + ".");
     }
 
     static Hole hole(int number, Course course) {

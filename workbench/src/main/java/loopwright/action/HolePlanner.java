@@ -25,18 +25,26 @@ import loopwright.scoring.PlayOut;
 import loopwright.strategy.Ability;
 import loopwright.strategy.Advice;
 import loopwright.strategy.Choice;
+import loopwright.strategy.DayAbility;
 import loopwright.strategy.HabitPlay;
 import loopwright.strategy.HoleProblem;
+import loopwright.strategy.HoleTarget;
 import loopwright.strategy.MeanSolution;
 import loopwright.strategy.MeanSolver;
+import loopwright.strategy.Policy;
 import loopwright.strategy.PolicyEvaluation;
+import loopwright.strategy.ScoreDistribution;
+import loopwright.strategy.ScoreTable;
 import loopwright.strategy.ShotRules;
 import loopwright.strategy.SolverSettings;
+import loopwright.strategy.TargetHole;
 
 /** Plans one hole: solves it, evaluates plan and habit, words the shots, and lets the referee play it. */
 final class HolePlanner {
     private static final int MOST_SHOTS = 4;
     private static final int ALTERNATIVES = 2;
+    /** A usual choice that costs less than this is the plan's, strokes: the player knows it and can see the target. */
+    private static final double PREFER_CONVENTIONAL = 0.05;
     /** Shots that aim nearer to the hole than this are approaches: the room that counts is the green. */
     private static final double APPROACH_METRES = 25;
 
@@ -46,8 +54,10 @@ final class HolePlanner {
     private final ShotRules rules;
     private final RoundGreens greens;
     private final Habit habits;
+    private final ScoreTable table;
     private final StrikeModel strikes;
     private final CourseMap map;
+    private final SafetyCheck safety;
 
     HolePlanner(
             Course course,
@@ -56,49 +66,81 @@ final class HolePlanner {
             Ability ability,
             ShotRules rules,
             RoundGreens greens,
-            Habit habits) {
+            Habit habits,
+            ScoreTable table) {
         this.greens = greens;
         this.habits = habits;
+        this.table = table;
         this.hole = hole;
         this.tee = tee;
         this.ability = ability;
         this.rules = rules;
         this.strikes = ability.strikes();
         this.map = new CourseMap(course, hole);
+        this.safety = new SafetyCheck(map);
     }
 
-    /** A planned hole and the scores of the referee's rounds on it, in round order. */
-    record Planned(RoundPlan.HolePlan plan, List<Integer> simulated) {}
+    /**
+     * A planned hole.
+     *
+     * @param scores by day
+     * @param simulated the scores of the referee's rounds, in round order
+     * @param solved what target play and doubt need, if either is wanted
+     */
+    record Planned(
+            RoundPlan.HolePlan plan,
+            List<ScoreDistribution> scores,
+            List<Integer> simulated,
+            Optional<TargetHole> solved) {}
 
-    Planned plan(int rounds, long seed, Optional<AuditFiles> audit, Watch watch) {
+    Planned plan(PlannedRound round, Optional<AuditFiles> audit, Watch watch) {
         RoundGreens.Green green = greens.of(hole);
         MeanSolution solution = solve(rules, green.odds(), watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
-        Advice advice = new Advice(solution, evaluation);
-        RoundPlan.HolePlan plan = describe(solution, evaluation, advice, new HabitPlay(solution, habits), green, watch);
-        audit.ifPresent(a -> a.write(solution, evaluation, seed));
-        return new Planned(plan, referee(solution, evaluation, green.play(), rounds, seed));
+        List<ScoreDistribution> byDay = byDay(evaluation, round, watch);
+        RoundPlan.HolePlan plan = describe(
+                solution,
+                evaluation,
+                averaged(byDay, round),
+                byDay.get(0).mean(),
+                new Advice(solution, evaluation),
+                new HabitPlay(solution, habits),
+                green,
+                watch);
+        audit.ifPresent(a -> a.write(solution, evaluation, round.seed()));
+        List<Integer> simulated = referee(solution, evaluation, green.play(), round);
+        evaluation.forgetRows();
+        solution.forgetTrees();
+        Optional<TargetHole> solved =
+                round.keepsSolutions() ? Optional.of(new TargetHole(solution, evaluation, table)) : Optional.empty();
+        return new Planned(plan, byDay, simulated, solved);
     }
 
     /** The hole solved and kept to answer questions; the referee does not play it. */
-    SolvedHole solved(String tees, Watch watch) {
+    SolvedHole solved(String tees, PlannedRound round, Watch watch) {
         RoundGreens.Green green = greens.of(hole);
         MeanSolution solution = solve(rules, green.odds(), watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
         HabitPlay habit = new HabitPlay(solution, habits);
         Advice advice = new Advice(solution, evaluation);
-        RoundPlan.HolePlan plan = describe(solution, evaluation, advice, habit, green, watch);
+        List<ScoreDistribution> byDay = byDay(evaluation, round, watch);
+        RoundPlan.HolePlan plan = describe(
+                solution, evaluation, averaged(byDay, round), byDay.get(0).mean(), advice, habit, green, watch);
+        evaluation.forgetRows();
         return new SolvedHole(map.course(), tees, this, evaluation, advice, habit, plan);
     }
 
+    /** {@code scores} over good and bad days, {@code usual} the mean score of an ordinary one. */
     private RoundPlan.HolePlan describe(
             MeanSolution solution,
             PolicyEvaluation evaluation,
+            double[] scores,
+            double usual,
             Advice advice,
             HabitPlay habit,
             RoundGreens.Green green,
             Watch watch) {
-        double[] scores = evaluation.scores();
+        double badDays = mean(scores) - usual;
         OptionalDouble lockCost = rules.equals(ShotRules.FREE)
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(evaluation.expected()
@@ -114,14 +156,48 @@ final class HolePlanner {
                 hole.survey().complete(),
                 hole.greenAssumed(),
                 green.measured(),
-                evaluation.expected(),
+                evaluation.expected() + badDays,
                 Arrays.stream(scores).boxed().toList(),
                 1 - evaluation.withoutPenalty(),
                 shots(advice, habit),
                 lockCost,
-                habit.evaluate(watch).expected(),
+                habit.evaluate(watch).expected() + badDays,
                 evaluation.expected() - solution.expectedWhenChosen(),
                 solution.searchLoss());
+    }
+
+    private List<ScoreDistribution> byDay(PolicyEvaluation evaluation, PlannedRound round, Watch watch) {
+        List<ScoreDistribution> out = new ArrayList<>(List.of(ScoreDistribution.of(0, evaluation.scores())));
+        for (DayAbility day : round.days().subList(1, round.days().size())) {
+            out.add(ScoreDistribution.of(0, evaluation.scoresWith(day.ability(), watch)));
+        }
+        return out;
+    }
+
+    private static double[] averaged(List<ScoreDistribution> byDay, PlannedRound round) {
+        double[] out = new double[PolicyEvaluation.MOST_STROKES + 1];
+        for (int day = 0; day < byDay.size(); day++) {
+            for (int k = 0; k < out.length; k++) {
+                out[k] += round.days().get(day).weight() * byDay.get(day).probability(k);
+            }
+        }
+        return out;
+    }
+
+    private static double mean(double[] scores) {
+        double sum = 0;
+        for (int k = 0; k < scores.length; k++) {
+            sum += k * scores[k];
+        }
+        return sum;
+    }
+
+    /** A tee shot of target play in words. */
+    StateOfPlay.TeeShot word(HoleTarget.TeeShot shot) {
+        double offset = offset(tee.place(), shot.aim());
+        String landmark =
+                new Landmarks(map).line(tee.place(), shot.aim(), offset).words();
+        return new StateOfPlay.TeeShot(strikes.label(shot.shot()), shot.aim(), offset, landmark, shot.gain());
     }
 
     private MeanSolution solve(ShotRules under, GreenOdds green, Watch watch) {
@@ -129,13 +205,16 @@ final class HolePlanner {
                 new HoleProblem(map, tee.place(), ability, SolverSettings.STANDARD, under, green), watch);
     }
 
+    /** Every round on the day that all its holes share. */
     private List<Integer> referee(
-            MeanSolution solution, PolicyEvaluation evaluation, GreenPlay green, int rounds, long seed) {
-        PlayOut playOut = new PlayOut(map, tee.place(), strikes, green, solution.policy(evaluation));
-        SplittableRandom random = new SplittableRandom(seed * 1_000_003 + hole.number());
-        List<Integer> out = new ArrayList<>(rounds);
-        for (int i = 0; i < rounds; i++) {
-            out.add(playOut.play(random).strokes());
+            MeanSolution solution, PolicyEvaluation evaluation, GreenPlay green, PlannedRound round) {
+        Policy policy = solution.policy(evaluation);
+        SplittableRandom random = new SplittableRandom(round.seed() * 1_000_003 + hole.number());
+        List<Integer> out = new ArrayList<>();
+        for (StrikeModel today : round.simulatedDays()) {
+            out.add(new PlayOut(map, tee.place(), today, green, policy)
+                    .play(random)
+                    .strokes());
         }
         return out;
     }
@@ -148,7 +227,7 @@ final class HolePlanner {
             Situation situation = SituationTable.of(lie, map.hasLocalRule(LocalRule.PREFERRED_LIES))
                     .get(0)
                     .situation();
-            Advice.Rated chosen = advice.chosen(ball, lie, situation);
+            Advice.Rated chosen = conventional(advice, habit, ball, lie, situation);
             Advice.Finish finish = advice.finish(ball, lie, situation, chosen);
             out.add(shot(advice, habit, ball, lie, situation, chosen, finish));
             if (ball.distanceTo(finish.typical()) < 1) {
@@ -161,6 +240,21 @@ final class HolePlanner {
             }
         }
         return out;
+    }
+
+    /** The plan's choice; or the player's usual one, where it may be played and costs next to nothing. */
+    private Advice.Rated conventional(Advice advice, HabitPlay habit, Place ball, Surface lie, Situation situation) {
+        Advice.Rated best = advice.chosen(ball, lie, situation);
+        Choice.Stroke usual = habit.from(ball, lie, situation);
+        boolean locked = rules.forbidden().contains(usual.shot())
+                || (lie == Surface.TEE
+                        && !rules.fromTee().isEmpty()
+                        && !rules.fromTee().contains(usual.shot()));
+        if (locked) {
+            return best;
+        }
+        Advice.Rated rated = advice.rate(ball, lie, situation, usual.shot(), usual.target());
+        return rated.costBeside(best) < PREFER_CONVENTIONAL ? rated : best;
     }
 
     RoundPlan.ShotPlan shot(
@@ -201,7 +295,8 @@ final class HolePlanner {
                 rooms.across(ball, bearing, length),
                 approach ? Optional.empty() : rooms.at(ball, bearing, length, finish.sample()),
                 alternatives(advice, ball, lie, situation, chosen),
-                habitual(advice, habit, ball, lie, situation, chosen));
+                habitual(advice, habit, ball, lie, situation, chosen),
+                safety.of(finish.sample()));
     }
 
     private List<RoundPlan.Alternative> alternatives(

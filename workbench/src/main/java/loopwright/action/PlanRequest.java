@@ -8,8 +8,12 @@ import java.util.Optional;
  * What a plan is asked for.
  *
  * @param tees name of a set, or back, middle, forward
- * @param target total to stay at or below, 36 to 150 for eighteen holes
+ * @param target total to stay at or below, 36 to 150 for eighteen holes, or Stableford points to reach
+ * @param counting how the round is counted
+ * @param forTarget true to solve the round for the target as well
+ * @param howSure true to carry the doubt about the player's skill through to the numbers
  * @param holes "1-18", "1-9", "3,5,7"; empty: all
+ * @param startHole number of the hole to begin with, the others following in their order; 0: the first
  * @param holeLocations "7:12,5": on hole 7 twelve paces from the front, five from the left edge
  * @param forbid "hole 1: driver"
  * @param require "hole 1: 3-wood" for the tee shot
@@ -21,7 +25,11 @@ public record PlanRequest(
         Path player,
         String tees,
         int target,
+        Counting counting,
+        boolean forTarget,
+        boolean howSure,
         String holes,
+        int startHole,
         List<String> holeLocations,
         List<String> forbid,
         List<String> require,

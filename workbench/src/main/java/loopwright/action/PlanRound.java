@@ -6,31 +6,22 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
-import java.util.stream.Collectors;
-import loopwright.course.Course;
+import java.util.stream.IntStream;
 import loopwright.course.Hole;
-import loopwright.course.TeeSet;
-import loopwright.course.TemporaryGreen;
 import loopwright.numerics.Watch;
-import loopwright.player.DayFlight;
-import loopwright.player.Player;
-import loopwright.player.PlayerProfile;
-import loopwright.player.StrikeModel;
-import loopwright.strategy.Ability;
+import loopwright.strategy.PolicyEvaluation;
 import loopwright.strategy.ScoreDistribution;
+import loopwright.strategy.ScoreTable;
 import loopwright.strategy.ShotRules;
+import loopwright.strategy.TargetHole;
+import loopwright.strategy.TargetSolver;
 
 /** Makes the game plan of a round: every hole solved for the fewest expected strokes, and the round's odds. */
 public final class PlanRound {
-    private static final int REFEREE_ROUNDS = 2000;
     private static final int MOST_DECISIONS = 5;
-    private static final double LEAST_DECISION = 0.02;
+    /** A habit that costs less is not worth a decision. */
+    private static final double LEAST_DECISION = 0.1;
 
     private final CourseFiles courses;
     private final PlayerFiles players;
@@ -57,116 +48,107 @@ public final class PlanRound {
     }
 
     private RoundPlan onDay(PlanDay day, PlanRequest request, Optional<Path> auditFolder, Watch watch) {
-        Prepared all = prepare(request, day);
-        checkTarget(request.target(), all.planners().size());
+        RoundSetup setup = RoundSetup.read(request, day, courses, players);
+        request.counting().checkTarget(request.target(), setup.holes().size());
         Optional<AuditFiles> audit = auditFolder.map(audits);
-        List<HolePlanner.Planned> planned = inParallel(
-                all.planners(), p -> p.plan(REFEREE_ROUNDS, request.seed(), audit, watch.withoutProgress()), watch);
-        return round(all.course(), all.tees(), day, request.target(), planned);
+        List<HolePlanner> planners = planners(request, setup);
+        List<HolePlanner.Planned> planned =
+                Cores.all(planners, p -> p.plan(setup.round(), audit, watch.withoutProgress()), watch);
+        Optional<StateOfPlay> state = request.forTarget()
+                ? Optional.of(forTarget(request, setup.round(), planners, planned, watch))
+                : Optional.empty();
+        RoundPlan plan = plan(setup, request, planned, state);
+        return request.howSure() ? plan.with(howSure(setup, planned, plan, watch)) : plan;
     }
 
     /** The first of the holes asked for, solved on the first day and ready to answer; the referee does not play it. */
     public SolvedHole solveHole(PlanRequest request, Watch watch) {
-        Prepared all = prepare(request, request.days().get(0));
-        return all.planners().get(0).solved(all.tees().name(), watch);
+        RoundSetup setup = RoundSetup.read(request, request.days().get(0), courses, players);
+        return planners(request, setup).get(0).solved(setup.tees().name(), setup.round(), watch);
     }
 
-    /** Everything read and checked, nothing solved. */
-    private record Prepared(Course course, TeeSet tees, List<HolePlanner> planners) {}
-
-    private Prepared prepare(PlanRequest request, PlanDay day) {
-        Course course = TemporaryGreen.inPlay(courses.read(request.course()).course());
-        for (String location : request.holeLocations()) {
-            course = HoleLocations.apply(course, location);
-        }
-        TeeSet tees = tees(course, request.tees());
-        List<Hole> holes = HoleNumberList.read(request.holes(), course);
-        PlayerProfile profile = players.read(request.player());
-        Player player = profile.player();
-        RoundGreens greens = new RoundGreens(course, player.putting(), day.greens());
-        Ability ability = new Ability(strikes(player, day, course), greens.level(), request.seed());
-        Map<Integer, ShotRules> locks = ShotLocks.read(request.forbid(), request.require(), course, ability.strikes());
-        Course cut = course;
-        List<HolePlanner> planners = holes.stream()
-                .map(h -> new HolePlanner(
-                        cut,
-                        h,
-                        tees.getPlace(h.number()),
-                        ability,
-                        locks.getOrDefault(h.number(), ShotRules.FREE),
-                        greens,
-                        profile.habit()))
+    private static List<HolePlanner> planners(PlanRequest request, RoundSetup setup) {
+        Map<Integer, ShotRules> locks = ShotLocks.read(
+                request.forbid(),
+                request.require(),
+                setup.course(),
+                setup.round().ordinary().strikes());
+        return IntStream.range(0, setup.holes().size())
+                .mapToObj(i -> planner(setup, i, locks))
                 .toList();
-        return new Prepared(cut, tees, planners);
     }
 
-    /** On the usual day and level ground a pattern is what it is; anything else is flown. */
-    private static StrikeModel strikes(Player player, PlanDay day, Course course) {
-        return day.isUsual() && course.heights().isEmpty()
-                ? new StrikeModel(player)
-                : new StrikeModel(player, new DayFlight(player.swings(), day.conditions(), Watch.NONE));
+    private static HolePlanner planner(RoundSetup setup, int i, Map<Integer, ShotRules> locks) {
+        Hole hole = setup.holes().get(i);
+        return new HolePlanner(
+                setup.course(),
+                hole,
+                setup.tees().getPlace(hole.number()),
+                setup.round().ordinary(),
+                locks.getOrDefault(hole.number(), ShotRules.FREE),
+                setup.greens(),
+                setup.profile().habit(),
+                setup.tables().get(i));
     }
 
-    private static TeeSet tees(Course course, String wanted) {
-        return course.findTeeSet(wanted)
-                .orElseThrow(() -> new UserFault("There are no " + wanted + " tees on " + course.name() + "; it has "
-                        + course.teeSets().stream().map(TeeSet::name).collect(Collectors.joining(", "))
-                        + " (back, middle and forward always work)."));
+    private static HowSure howSure(RoundSetup setup, List<HolePlanner.Planned> planned, RoundPlan plan, Watch watch) {
+        List<PolicyEvaluation> holes =
+                planned.stream().map(p -> p.solved().orElseThrow().evaluation()).toList();
+        return new SkillDoubts(setup, holes, watch).of(plan, onDay(setup.tables(), planned, 0));
     }
 
-    private static void checkTarget(int target, int holes) {
-        int least = 2 * holes;
-        int most = 150 * holes / 18 + 5;
-        if (target < least || target > most) {
-            throw new UserFault("--target " + target + " is no score for " + holes + " holes; give a total from "
-                    + least + " to " + most + ", for example 79 to break 80.");
-        }
+    private static StateOfPlay forTarget(
+            PlanRequest request,
+            PlannedRound round,
+            List<HolePlanner> planners,
+            List<HolePlanner.Planned> planned,
+            Watch watch) {
+        List<TargetHole> holes =
+                planned.stream().map(p -> p.solved().orElseThrow()).toList();
+        return StateOfPlay.of(
+                TargetSolver.solve(holes, round.days(), watch),
+                request.counting(),
+                request.target(),
+                planned.stream().map(p -> p.plan().number()).toList(),
+                planners.stream().<StateOfPlay.Wording>map(p -> p::word).toList());
     }
 
-    /** Works on all cores, answers in order; the first failure ends the rest. */
-    private static List<HolePlanner.Planned> inParallel(
-            List<HolePlanner> planners, Function<HolePlanner, HolePlanner.Planned> work, Watch watch) {
-        ExecutorService pool = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
-        try {
-            AtomicInteger done = new AtomicInteger();
-            List<Future<HolePlanner.Planned>> tasks = new ArrayList<>();
-            for (HolePlanner p : planners) {
-                tasks.add(pool.submit(() -> {
-                    HolePlanner.Planned result = work.apply(p);
-                    watch.at(done.incrementAndGet(), planners.size());
-                    return result;
-                }));
-            }
-            List<HolePlanner.Planned> out = new ArrayList<>();
-            for (Future<HolePlanner.Planned> task : tasks) {
-                out.add(task.get());
-            }
-            return out;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new Watch.Cancelled();
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            throw new IllegalStateException(e.getCause());
-        } finally {
-            pool.shutdownNow();
-        }
-    }
-
-    private static RoundPlan round(
-            Course course, TeeSet tees, PlanDay day, int target, List<HolePlanner.Planned> planned) {
+    private static RoundPlan plan(
+            RoundSetup setup, PlanRequest request, List<HolePlanner.Planned> planned, Optional<StateOfPlay> state) {
         List<RoundPlan.HolePlan> holes =
                 planned.stream().map(HolePlanner.Planned::plan).toList();
-        ScoreDistribution total = ScoreDistribution.sumOf(holes.stream()
-                .map(h -> ScoreDistribution.of(
-                        0, h.scores().stream().mapToDouble(Double::doubleValue).toArray()))
-                .toList());
         double habit =
                 holes.stream().mapToDouble(RoundPlan.HolePlan::habitExpected).sum();
         return new RoundPlan(
-                course, tees, day, target, holes, decisions(holes), total, habit, simulated(planned), List.of());
+                setup.course(),
+                setup.tees(),
+                setup.day(),
+                request.target(),
+                request.counting(),
+                holes,
+                decisions(holes),
+                total(setup.tables(), planned, setup.round()),
+                habit,
+                simulated(planned),
+                setup.profile().day(),
+                List.of(),
+                state,
+                Optional.empty());
+    }
+
+    /** What the round counts: holes are independent on any one day, and the days are mixed. */
+    private static ScoreDistribution total(
+            List<ScoreTable> tables, List<HolePlanner.Planned> planned, PlannedRound round) {
+        List<ScoreDistribution> byDay = IntStream.range(0, round.days().size())
+                .mapToObj(day -> onDay(tables, planned, day))
+                .toList();
+        return ScoreDistribution.mixtureOf(byDay, round.weights());
+    }
+
+    private static ScoreDistribution onDay(List<ScoreTable> tables, List<HolePlanner.Planned> planned, int day) {
+        return ScoreDistribution.sumOf(IntStream.range(0, planned.size())
+                .mapToObj(i -> planned.get(i).scores().get(day).countedBy(tables.get(i)))
+                .toList());
     }
 
     /** The first two shots of each hole where the habit costs most, beyond doubt. */
@@ -188,9 +170,10 @@ public final class PlanRound {
     }
 
     private static RoundPlan.Simulated simulated(List<HolePlanner.Planned> planned) {
+        int rounds = planned.get(0).simulated().size();
         double sum = 0;
         double squares = 0;
-        for (int round = 0; round < REFEREE_ROUNDS; round++) {
+        for (int round = 0; round < rounds; round++) {
             int total = 0;
             for (HolePlanner.Planned hole : planned) {
                 total += hole.simulated().get(round);
@@ -198,8 +181,8 @@ public final class PlanRound {
             sum += total;
             squares += (double) total * total;
         }
-        double mean = sum / REFEREE_ROUNDS;
-        double variance = Math.max(0, squares / REFEREE_ROUNDS - mean * mean);
-        return new RoundPlan.Simulated(mean, Math.sqrt(variance / REFEREE_ROUNDS), REFEREE_ROUNDS);
+        double mean = sum / rounds;
+        double variance = Math.max(0, squares / rounds - mean * mean);
+        return new RoundPlan.Simulated(mean, Math.sqrt(variance / rounds), rounds);
     }
 }

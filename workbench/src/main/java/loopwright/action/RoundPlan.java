@@ -9,6 +9,7 @@ import loopwright.course.Course;
 import loopwright.course.TeeSet;
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
+import loopwright.player.DayEffect;
 import loopwright.player.PlayingLength;
 import loopwright.strategy.ScoreDistribution;
 
@@ -16,24 +17,33 @@ import loopwright.strategy.ScoreDistribution;
  * A game plan: what to do on every hole, what to expect, and how it was checked.
  *
  * @param day what it was planned for
- * @param target the total to stay at or below
+ * @param target the total to stay at or below, or the points to reach
+ * @param counting how the round is counted
  * @param holes in playing order
  * @param decisions where leaving the player's habit pays most, dearest habit first, at most five
- * @param habitExpected expected total of the player's habit on the same holes
- * @param simulated the total as the referee played it out
- * @param otherDays the same round on other days, to be set beside it
+ * @param total what the round counts when every hole is played for the average
+ * @param habitExpected expected strokes of the player's habit on the same holes
+ * @param simulated the strokes as the referee played them out, each round on a day of its own
+ * @param dayEffect how rounds differ; every distribution and chance is averaged over it
+ * @param stateOfPlay what playing for the target is worth, if that was asked for
+ * @param otherDays the same round in other weather, to be set beside it
+ * @param howSure how far the numbers can be trusted, if that was asked for
  */
 public record RoundPlan(
         Course course,
         TeeSet tees,
         PlanDay day,
         int target,
+        Counting counting,
         List<HolePlan> holes,
         List<Decision> decisions,
         ScoreDistribution total,
         double habitExpected,
         Simulated simulated,
-        List<RoundPlan> otherDays) {
+        DayEffect dayEffect,
+        List<RoundPlan> otherDays,
+        Optional<StateOfPlay> stateOfPlay,
+        Optional<HowSure> howSure) {
     public RoundPlan {
         holes = List.copyOf(holes);
         decisions = List.copyOf(decisions);
@@ -41,12 +51,44 @@ public record RoundPlan(
     }
 
     RoundPlan withOtherDays(List<RoundPlan> others) {
-        return new RoundPlan(course, tees, day, target, holes, decisions, total, habitExpected, simulated, others);
+        return new RoundPlan(
+                course,
+                tees,
+                day,
+                target,
+                counting,
+                holes,
+                decisions,
+                total,
+                habitExpected,
+                simulated,
+                dayEffect,
+                others,
+                stateOfPlay,
+                howSure);
+    }
+
+    RoundPlan with(HowSure sure) {
+        return new RoundPlan(
+                course,
+                tees,
+                day,
+                target,
+                counting,
+                holes,
+                decisions,
+                total,
+                habitExpected,
+                simulated,
+                dayEffect,
+                otherDays,
+                stateOfPlay,
+                Optional.of(sure));
     }
 
     /** Probability of the target under play for the mean. */
     public double targetProbability() {
-        return total.probabilityAtMost(target);
+        return total.probabilityAtMost(counting.limit(target));
     }
 
     public double lengthMetres() {
@@ -79,7 +121,7 @@ public record RoundPlan(
      * One hole.
      *
      * @param standIn the set whose tee stands in on this hole, or empty
-     * @param greenMeasured putts are played on its measured slope; else no break is claimed
+     * @param expected strokes, averaged over good and bad days like the scores
      * @param scores probability of each score, index = strokes
      * @param penalty probability of at least one penalty stroke
      * @param shots the plan from the tee, then the same again from each typical finish
@@ -133,6 +175,7 @@ public record RoundPlan(
      * @param room at the landing distance
      * @param alternatives the two best other clubs
      * @param habit what the player would do by habit
+     * @param risks finishes where people may be, by what the map shows
      */
     public record ShotPlan(
             Place from,
@@ -151,12 +194,14 @@ public record RoundPlan(
             List<Carry> hazards,
             Optional<HolePicture.Room> room,
             List<Alternative> alternatives,
-            Alternative habit) {
+            Alternative habit,
+            List<Risk> risks) {
         public ShotPlan {
             finish = Map.copyOf(finish);
             sample = List.copyOf(sample);
             hazards = List.copyOf(hazards);
             alternatives = List.copyOf(alternatives);
+            risks = List.copyOf(risks);
         }
 
         /** "the red chimney", or "blind: line is the red chimney". */
@@ -167,6 +212,16 @@ public record RoundPlan(
 
     /** A hazard on the line: what it is and the carry that clears it. */
     public record Carry(String hazard, double metres) {}
+
+    /** A finish where people may be, and how often this shot has it. */
+    public record Risk(String where, double chance) {
+        /** One in a hundred: assumed; low, since the map does not know who is there. */
+        private static final double WORTH_A_WARNING = 0.01;
+
+        public boolean isFlagged() {
+            return chance >= WORTH_A_WARNING;
+        }
+    }
 
     /** Another choice; below two standard errors its cost is "the same for you". */
     public record Alternative(String club, Place aim, double offsetMetres, double cost, double standardError) {

@@ -6,6 +6,7 @@ import java.nio.charset.Charset;
 import java.nio.file.Path;
 import loopwright.action.CourseFiles;
 import loopwright.action.DrawHoles;
+import loopwright.action.ExpectRound;
 import loopwright.action.FlyShot;
 import loopwright.action.HandicapHistory;
 import loopwright.action.HandicapSums;
@@ -34,6 +35,7 @@ import loopwright.cli.CourseListCommand;
 import loopwright.cli.CourseReadCommand;
 import loopwright.cli.CourseSurveyCommand;
 import loopwright.cli.DemoVerb;
+import loopwright.cli.ExpectVerb;
 import loopwright.cli.FlightVerb;
 import loopwright.cli.HandicapVerb;
 import loopwright.cli.Loopwright;
@@ -75,6 +77,7 @@ public final class Main {
         line.addSubcommand(new RoundVerb(rounds, results, keyboard));
         line.addSubcommand(putt(results));
         line.addSubcommand(new FlightVerb(new FlyShot(new ChartedFlights()), results));
+        line.addSubcommand(new ExpectVerb(new ExpectRound(new OsmCourseFiles(), new JsonPlayerFiles()), results));
         line.addSubcommand(new PlanVerb(
                 new PlanRound(new OsmCourseFiles(), new JsonPlayerFiles(), new ChartedHoles(), AuditFolder::new),
                 results));

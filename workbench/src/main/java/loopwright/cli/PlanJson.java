@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import loopwright.action.HowSure;
 import loopwright.action.LocalRuleWords;
 import loopwright.action.RoundPlan;
+import loopwright.action.StateOfPlay;
 import loopwright.course.Course;
 import loopwright.geo.LocalFrame;
 import loopwright.geo.Place;
@@ -44,10 +46,14 @@ final class PlanJson {
         out.put("tees", map("name", plan.tees().name(), "lengthYards", yards(plan.lengthMetres())));
         out.put("day", DayWords.json(plan.day()));
         out.put("target", plan.target());
+        out.put("counting", plan.counting().form().name().toLowerCase(Locale.ROOT));
+        out.put("goodAndBadDays", goodAndBadDays(plan));
         out.put("unsurveyedHoles", plan.unsurveyed());
         out.put("score", score(plan));
         out.put("decisions", plan.decisions().stream().map(this::decision).toList());
         out.put("holes", plan.holes().stream().map(this::hole).toList());
+        plan.howSure().ifPresent(sure -> out.put("howSure", howSure(sure)));
+        plan.stateOfPlay().ifPresent(state -> putTarget(out, state));
         out.put("solver", map("bias", plan.bias(), "loss", plan.searchLoss()));
         out.put(
                 "check",
@@ -86,9 +92,59 @@ final class PlanJson {
                 "distribution",
                 distribution,
                 "pTarget",
-                map("meanPlay", plan.targetProbability()),
+                chances(plan),
                 "habitMean",
                 plan.habitExpected());
+    }
+
+    private static Map<String, Object> chances(RoundPlan plan) {
+        return plan.stateOfPlay()
+                .map(s -> map("meanPlay", s.meanPlay(), "targetPlay", s.targetPlay()))
+                .orElseGet(() -> map("meanPlay", plan.targetProbability()));
+    }
+
+    private static Map<String, Object> goodAndBadDays(RoundPlan plan) {
+        return map(
+                "directionSdDegrees",
+                Math.toDegrees(plan.dayEffect().directionSdRadians()),
+                "spreadLogSd",
+                plan.dayEffect().logSpreadSd());
+    }
+
+    private static Map<String, Object> howSure(HowSure sure) {
+        Map<String, Object> out = map(
+                "draws", sure.draws(),
+                "expected", map("low", sure.expectedLow(), "high", sure.expectedHigh()),
+                "pTarget", map("low", sure.targetLow(), "high", sure.targetHigh()),
+                "assumed", sure.assumed());
+        sure.measureNext().ifPresent(m -> out.put("measureNext", map("swing", m.swing(), "strokes", m.strokes())));
+        return out;
+    }
+
+    private void putTarget(Map<String, Object> out, StateOfPlay state) {
+        out.put(
+                "totals",
+                state.byTotal().stream()
+                        .map(t -> map("total", t.total(), "meanPlay", t.meanPlay(), "targetPlay", t.targetPlay()))
+                        .toList());
+        out.put("stateOfPlay", state.onTee().stream().map(this::onTee).toList());
+    }
+
+    private Map<String, Object> onTee(StateOfPlay.OnTee tee) {
+        Map<String, Object> out = map(
+                "hole", tee.hole(),
+                "inHand", tee.inHand(),
+                "meanPlay", tee.meanPlay(),
+                "targetPlay", tee.targetPlay());
+        tee.other()
+                .ifPresent(o -> out.put(
+                        "teeShot",
+                        map(
+                                "club", o.club(),
+                                "offsetYards", yards(o.offsetMetres()),
+                                "landmark", o.landmark(),
+                                "gain", o.gain())));
+        return out;
     }
 
     private Map<String, Object> decision(RoundPlan.Decision d) {
@@ -159,6 +215,11 @@ final class PlanJson {
                                 "nineteenInTwentyYards", yards(r.nineteenInTwentyMetres()))));
         out.put("alternatives", s.alternatives().stream().map(this::alternative).toList());
         out.put("habit", alternative(s.habit()));
+        out.put(
+                "risks",
+                s.risks().stream()
+                        .map(r -> map("where", r.where(), "p", r.chance(), "flagged", r.isFlagged()))
+                        .toList());
         return out;
     }
 

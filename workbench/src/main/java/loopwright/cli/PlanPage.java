@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import loopwright.action.Counting;
 import loopwright.action.HolePicture;
+import loopwright.action.HowSure;
 import loopwright.action.LocalRuleWords;
 import loopwright.action.RoundPlan;
 import loopwright.course.Course;
@@ -23,10 +25,10 @@ final class PlanPage {
         this.remark = remark;
     }
 
-    void print(RoundPlan plan) {
+    void print(RoundPlan plan, boolean lastHoles) {
         assumedGreens(plan);
         line(
-                "%s, %s, %d holes, par %d, %.0f yd. Target: %d or better.",
+                "%s, %s, %d holes, par %d, %.0f yd. Target: %s.",
                 plan.course().name(),
                 plan.tees().name().startsWith("tee ")
                         ? plan.tees().name()
@@ -34,7 +36,7 @@ final class PlanPage {
                 plan.holes().size(),
                 plan.par(),
                 yards(plan.lengthMetres()),
-                plan.target());
+                plan.counting().words(plan.target()));
         line("Day: %s.", DayWords.of(plan.day()));
         if (!remark.isEmpty()) {
             line("%s", remark);
@@ -44,6 +46,10 @@ final class PlanPage {
         decisions(plan);
         plan.holes().forEach(h -> hole(plan.course(), h));
         round(plan);
+        plan.howSure().ifPresent(s -> howSure(plan, s));
+        plan.stateOfPlay().ifPresent(s -> new TargetPage(out).print(plan, s, lastHoles));
+        line("A plan is preparation. The Rules, the committee and local rules decide; never play while people are"
+                + " within reach, and stop for lightning and heat.");
     }
 
     private void measuredGreens(RoundPlan plan) {
@@ -158,6 +164,15 @@ final class PlanPage {
                             .collect(Collectors.joining(", ")));
         }
         s.room().ifPresent(this::room);
+        List<RoundPlan.Risk> flagged =
+                s.risks().stream().filter(RoundPlan.Risk::isFlagged).toList();
+        if (!flagged.isEmpty()) {
+            line(
+                    "      BEWARE: finishes %s. Wait until nobody is within reach, and call out.",
+                    flagged.stream()
+                            .map(r -> r.where() + " " + percent(r.chance()))
+                            .collect(Collectors.joining(", ")));
+        }
         line(
                 "      else: %s",
                 s.alternatives().stream()
@@ -180,19 +195,24 @@ final class PlanPage {
     }
 
     private void round(RoundPlan plan) {
+        boolean points = plan.counting().form() == Counting.Form.STABLEFORD;
         out.println();
         line(
-                "Round: expect %.1f, spread (SD) %.1f; the chance of %d or better is %s (playing for the average).",
-                plan.total().mean(),
+                "Round: expect %.1f%s, spread (SD) %.1f; the chance of %s is %s (playing for the average, over good and"
+                        + " bad days).",
+                points ? -plan.total().mean() : plan.total().mean(),
+                points ? " points" : "",
                 plan.total().standardDeviation(),
-                plan.target(),
+                plan.counting().words(plan.target()),
                 percent(plan.targetProbability()));
-        line("By habit: expect %.1f.", plan.habitExpected());
+        line("By habit: expect %.1f strokes.", plan.habitExpected());
         int middle = (int) Math.round(plan.total().mean());
         StringBuilder scores = new StringBuilder("Scores:");
         for (int s = middle - 6; s <= middle + 6; s += 2) {
-            scores.append(String.format(
-                    Locale.ROOT, "  %d or better %s", s, percent(plan.total().probabilityAtMost(s))));
+            scores.append("  ")
+                    .append(plan.counting().words(points ? -s : s))
+                    .append(' ')
+                    .append(percent(plan.total().probabilityAtMost(s)));
         }
         out.println(scores);
         line(
@@ -204,8 +224,27 @@ final class PlanPage {
                 plan.bias(),
                 plan.searchLoss());
         otherDays(plan);
-        line("A plan is preparation. The Rules, the committee and local rules decide; never play while people are"
-                + " within reach, and stop for lightning and heat.");
+    }
+
+    private void howSure(RoundPlan plan, HowSure sure) {
+        boolean points = plan.counting().form() == Counting.Form.STABLEFORD;
+        line(
+                "How sure: by what is known of your skill, expect %.1f to %.1f%s, and the chance lies between %s and %s"
+                        + " (9 in 10).",
+                points ? -sure.expectedHigh() : sure.expectedLow(),
+                points ? -sure.expectedLow() : sure.expectedHigh(),
+                points ? " points" : "",
+                percent(sure.targetLow()),
+                percent(sure.targetHigh()));
+        if (!sure.assumed().isEmpty()) {
+            line(
+                    "Not measured, mostly assumed: %s. Advice that hangs on them is only as good.",
+                    String.join(", ", sure.assumed()));
+        }
+        sure.measureNext()
+                .ifPresent(m -> line(
+                        "Measure next: %s; what is not known of its spread is worth %.2f strokes a round.",
+                        m.swing(), m.strokes()));
     }
 
     private static String finish(Map<Surface, Double> share) {

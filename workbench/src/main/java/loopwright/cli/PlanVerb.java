@@ -4,12 +4,16 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
+import loopwright.action.Counting;
 import loopwright.action.PlanRequest;
 import loopwright.action.PlanRound;
 import loopwright.action.ResultFile;
 import loopwright.action.RoundPlan;
+import loopwright.action.UserFault;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -41,6 +45,46 @@ public final class PlanVerb implements Runnable {
 
     @Option(names = "--target", required = true, paramLabel = "SCORE", description = "The total to stay at or below.")
     private int target;
+
+    @Option(
+            names = "--objective",
+            defaultValue = "mean",
+            paramLabel = "WHAT",
+            description = "mean: the fewest strokes on average; target: solve the round for the target as well.")
+    private String objective = "mean";
+
+    @Option(
+            names = "--counting",
+            defaultValue = "strokes",
+            paramLabel = "FORM",
+            description = "strokes, net, stableford (the target is in points) or maximum.")
+    private String counting = "strokes";
+
+    @Option(names = "--handicap", defaultValue = "0", paramLabel = "N", description = "Playing handicap, 18 holes.")
+    private int handicap;
+
+    @Option(
+            names = "--maximum",
+            paramLabel = "N",
+            description = "Most strokes a hole counts; default: net double bogey.")
+    private @Nullable Integer maximum;
+
+    @Option(
+            names = "--start-hole",
+            defaultValue = "0",
+            paramLabel = "H",
+            description = "The hole the round begins with, e.g. 10; the others follow in their order.")
+    private int startHole;
+
+    @Option(
+            names = "--how-sure",
+            description = "Carry what is not known of your skill through to the expected score and the chance.")
+    private boolean howSure;
+
+    @Option(
+            names = "--state-of-play",
+            description = "With --objective target: the chances on the last three tees, by strokes in hand.")
+    private boolean stateOfPlay;
 
     @Option(names = "--holes", defaultValue = "", paramLabel = "LIST", description = "Holes to play, e.g. 1-9.")
     private String holes = "";
@@ -88,7 +132,7 @@ public final class PlanVerb implements Runnable {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         RoundPlan plan = action.plan(request(), new ProgressLine(err, "hole"));
-        new PlanPage(out, day.remark()).print(plan);
+        new PlanPage(out, day.remark()).print(plan, stateOfPlay);
         if (json != null) {
             results.write(json, PlanJson.of(plan));
             out.println("Plan written to " + json + ".");
@@ -101,13 +145,34 @@ public final class PlanVerb implements Runnable {
         }
     }
 
+    private boolean forTarget() {
+        if (!objective.equals("target") && !objective.equals("mean")) {
+            throw new UserFault("--objective " + objective + " is not known; it is mean or target.");
+        }
+        return objective.equals("target");
+    }
+
+    private Counting counting() {
+        OptionalInt most = maximum == null ? OptionalInt.empty() : OptionalInt.of(maximum);
+        try {
+            return new Counting(Counting.Form.valueOf(counting.toUpperCase(Locale.ROOT)), handicap, most);
+        } catch (IllegalArgumentException e) {
+            throw new UserFault(
+                    "--counting " + counting + " is not known; it is strokes, net, stableford or maximum.", e);
+        }
+    }
+
     private PlanRequest request() {
         return new PlanRequest(
                 Objects.requireNonNull(course),
                 Objects.requireNonNull(player),
                 tees,
                 target,
+                counting(),
+                forTarget(),
+                howSure,
                 holes,
+                startHole,
                 holeLocations,
                 forbid,
                 require,

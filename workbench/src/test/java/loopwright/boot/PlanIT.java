@@ -40,7 +40,7 @@ class PlanIT {
         Typed run =
                 plan("--target", "7", "--holes", "3,2", "--json", json.toString(), "--picture", pictures.toString());
         assertThat(run.exitCode()).isZero();
-        assertThat(run.out()).contains("Where leaving your habit pays").contains("Checked:");
+        assertThat(run.out()).contains("leaving your habit pay").contains("Checked:");
         Schema.assertFits("plan.schema.json", json);
         assertThat(pictures.resolve("hole-02.png")).isNotEmptyFile();
         JsonNode plan = new ObjectMapper().readTree(json.toFile());
@@ -60,6 +60,69 @@ class PlanIT {
         // hole's luck.
         assertThat(check.get("simulatedMean").asDouble())
                 .isCloseTo(mean, within(4 * check.get("simulatedStandardError").asDouble() + 0.011));
+    }
+
+    @Test
+    void playsForTheTargetAndSaysWhatIsAtStakeOnEveryTee() throws IOException {
+        Path json = folder.resolve("target.json");
+        Typed run = plan(
+                "--target",
+                "7",
+                "--holes",
+                "2,3",
+                "--start-hole",
+                "3",
+                "--objective",
+                "target",
+                "--state-of-play",
+                "--json",
+                json.toString());
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.out()).contains("Playing for the target").contains("On the tee of hole 2:");
+        Schema.assertFits("plan.schema.json", json);
+        JsonNode plan = new ObjectMapper().readTree(json.toFile());
+        assertThat(plan.get("holes").get(0).get("number").asInt()).isEqualTo(3);
+        JsonNode chance = plan.get("score").get("pTarget");
+        // Two holes' share of what the search and the clouds of a whole round may miss, 0.002.
+        assertThat(chance.get("targetPlay").asDouble())
+                .isGreaterThan(chance.get("meanPlay").asDouble() - 0.001);
+        double before = 0;
+        int hole = 0;
+        for (JsonNode tee : plan.get("stateOfPlay")) {
+            before = tee.get("hole").asInt() == hole ? before : 0;
+            hole = tee.get("hole").asInt();
+            assertThat(tee.get("targetPlay").asDouble()).isGreaterThanOrEqualTo(before);
+            before = tee.get("targetPlay").asDouble();
+        }
+    }
+
+    @Test
+    void saysHowSureItIs() throws IOException {
+        Path json = folder.resolve("sure.json");
+        Typed run = plan("--target", "3", "--holes", "3", "--how-sure", "--json", json.toString());
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.out()).contains("How sure:").contains("Measure next:");
+        Schema.assertFits("plan.schema.json", json);
+        JsonNode plan = new ObjectMapper().readTree(json.toFile());
+        JsonNode chance = plan.get("howSure").get("pTarget");
+        double middle = plan.get("score").get("pTarget").get("meanPlay").asDouble();
+        // The interval is moved by the mean of 24 draws, but holds the plan's own number unless that is far off.
+        assertThat(chance.get("low").asDouble()).isLessThan(middle);
+        assertThat(chance.get("high").asDouble()).isGreaterThan(middle);
+    }
+
+    @Test
+    void countsStablefordPoints() throws IOException {
+        Path json = folder.resolve("points.json");
+        Typed run = plan("--target", "2", "--holes", "3", "--counting", "stableford", "--json", json.toString());
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.out()).contains("2 points or more");
+        Schema.assertFits("plan.schema.json", json);
+        JsonNode plan = new ObjectMapper().readTree(json.toFile());
+        JsonNode hole = plan.get("holes").get(0);
+        // Two points are net par, and no handicap was given.
+        assertThat(plan.get("score").get("pTarget").get("meanPlay").asDouble())
+                .isCloseTo(hole.get("pParOrBetter").asDouble(), within(1e-9)); // sums of twenty doubles
     }
 
     @Test
@@ -191,6 +254,12 @@ class PlanIT {
             value = {
                 "--target 79 --tees purple; There are no purple tees",
                 "--target 12; is no score for 18 holes",
+                "--target 120 --counting stableford; is no number of points",
+                "--target 79 --counting skins; is not known; it is strokes",
+                "--target 79 --objective luck; it is mean or target",
+                "--target 79 --handicap 99; is no playing handicap",
+                "--target 79 --counting strokes --maximum 8; goes with --counting maximum",
+                "--target 4 --holes 3 --start-hole 9; is not among the holes played",
                 "--target 4 --holes 22; There is no hole 22",
                 "--target 4 --holes x; is not a list of holes",
                 "--target 4 --holes 3 --hole-location 3:99,2; beyond the back of the green",

@@ -1,0 +1,134 @@
+package loopwright.strategy;
+
+import java.util.Arrays;
+
+/**
+ * A fixed policy played forward from the tee, all its chances at once: the probability of being in every state after n
+ * strokes is sent on stroke by stroke, and what arrives on the green is putted out. Penalties arrive a stroke later.
+ * Chances of less than 1e-12 are let go.
+ */
+final class ForwardPlay {
+    private static final int MOST = PolicyEvaluation.MOST_STROKES;
+    private static final double NEGLIGIBLE = 1e-12;
+    /** A stroke with its penalties is over within this many counts. */
+    private static final int AHEAD = 4;
+
+    private final NodeSet nodes;
+    private final OutcomeRows rows;
+    private final PolicyEvaluation decider;
+    private final ReliefField relief;
+    private final double[][] inState = new double[AHEAD][];
+    private final double[][] inCell = new double[AHEAD][];
+    /** Expected visits of every state in one playing of the hole. */
+    final double[] visits;
+    /** Probability of each score, the last that many or more. */
+    final double[] scores = new double[MOST + 1];
+
+    /** {@code decider} chooses between the reliefs; its policy is the one the rows belong to. */
+    ForwardPlay(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green) {
+        this(nodes, rows, decider, green, rows, 1);
+    }
+
+    /** The same with the first stroke spread evenly over all of {@code tee}. */
+    ForwardPlay(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green, OutcomeRows tee) {
+        this(nodes, rows, decider, green, tee, tee.cost.length);
+    }
+
+    private ForwardPlay(
+            NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green, OutcomeRows tee, int teeRows) {
+        this.nodes = nodes;
+        this.rows = rows;
+        this.decider = decider;
+        relief = decider.relief();
+        visits = new double[nodes.states];
+        for (int i = 0; i < AHEAD; i++) {
+            inState[i] = new double[nodes.states];
+            inCell[i] = new double[nodes.raster.restCells()];
+        }
+        visits[0] = 1;
+        for (int row = 0; row < teeRows; row++) {
+            send(tee, row, 0, 1.0 / teeRows, 0);
+        }
+        for (int n = 1; n < MOST; n++) {
+            play(n, green);
+        }
+        close();
+    }
+
+    private void play(int strokes, GreenCells green) {
+        double[] cells = inCell[strokes % AHEAD];
+        puttOut(cells, strokes, green);
+        double[] states = inState[strokes % AHEAD];
+        arrive(cells, states);
+        for (int s = 0; s < states.length; s++) {
+            if (Math.abs(states[s]) > NEGLIGIBLE) {
+                visits[s] += states[s];
+                send(rows, s, s, states[s], strokes);
+            }
+        }
+        Arrays.fill(states, 0);
+    }
+
+    private void puttOut(double[] cells, int strokes, GreenCells green) {
+        for (int i = 0; i < green.cells.length; i++) {
+            double mass = cells[green.cells[i]];
+            if (mass != 0) {
+                for (int putts = 0; putts <= GreenCells.MOST_PUTTS; putts++) {
+                    scores[Math.min(MOST, strokes + putts)] += mass * green.putts[i][putts];
+                }
+            }
+        }
+    }
+
+    /** From cells to the states of the nodes they read. */
+    private void arrive(double[] cells, double[] states) {
+        double[] ofNode = new double[nodes.nodes];
+        for (int c = 0; c < cells.length; c++) {
+            if (cells[c] != 0) {
+                for (int i = NodeMesh.CORNERS * c; i < NodeMesh.CORNERS * (c + 1) && nodes.cellNodes[i] >= 0; i++) {
+                    ofNode[nodes.cellNodes[i]] += cells[c] * nodes.cellWeights[i];
+                }
+                cells[c] = 0;
+            }
+        }
+        for (int s = 0; s < states.length; s++) {
+            states[s] += ofNode[nodes.nodeOfState[s]] * nodes.probability[s];
+        }
+    }
+
+    private void send(OutcomeRows rows, int row, int s, double mass, int strokes) {
+        int next = strokes + rows.cost[row];
+        double[] found = inCell[next % AHEAD];
+        double again = 0;
+        int cells = found.length;
+        for (int i = rows.start[row]; i < rows.start[row + 1]; i++) {
+            int code = rows.code[i];
+            double share = mass * rows.weight[i];
+            if (code < cells) {
+                double replay = rows.drop[row] ? 0 : decider.field.replay[code];
+                found[code] += share * (1 - replay);
+                again += share * replay;
+            } else if (decider.field.reliefValue(code - cells) < 1 + decider.value[s]) {
+                int after = next + relief.penalty(code - cells);
+                inCell[after % AHEAD][decider.field.bestDrop(code - cells)] += share;
+            } else {
+                again += share;
+            }
+        }
+        inState[(next + 1) % AHEAD][s] += again;
+    }
+
+    /** What is left belongs to the last count; rounding and weights below zero are evened out. */
+    private void close() {
+        double sum = 0;
+        for (int k = 0; k < MOST; k++) {
+            scores[k] = Math.max(0, scores[k]);
+            sum += scores[k];
+        }
+        scores[MOST] = Math.max(0, 1 - sum);
+        double all = sum + scores[MOST];
+        for (int k = 0; k <= MOST; k++) {
+            scores[k] /= all;
+        }
+    }
+}

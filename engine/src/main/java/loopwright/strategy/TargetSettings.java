@@ -1,0 +1,21 @@
+package loopwright.strategy;
+
+/**
+ * How finely a target is solved.
+ *
+ * @param margin a gain in the chance below this is not worth leaving the mean-best option for: the clouds cannot tell it
+ * @param clip a chance on a tee this close to 0 or 1 is taken as exactly that
+ */
+record TargetSettings(double margin, double clip) {
+    /** Over 18 holes and both ends the clip cuts less than 1e-6. */
+    static final TargetSettings STANDARD = new TargetSettings(1e-3, 2.5e-8);
+
+    /** For clouds without chance, on courses made for checks. */
+    static final TargetSettings EXACT = new TargetSettings(0, 1e-12);
+
+    TargetSettings {
+        if (!(margin >= 0) || !(clip >= 0 && clip < 0.5)) {
+            throw new IllegalArgumentException("margin and clip are zero or a little more");
+        }
+    }
+}

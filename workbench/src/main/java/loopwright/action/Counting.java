@@ -1,0 +1,104 @@
+package loopwright.action;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.OptionalInt;
+import loopwright.course.Course;
+import loopwright.course.Hole;
+import loopwright.handicap.StrokesReceived;
+import loopwright.strategy.ScoreTable;
+
+/**
+ * How the round is counted, as it was typed.
+ *
+ * @param form strokes, net, stableford or maximum
+ * @param handicap playing handicap over 18 holes, below zero for a plus handicap
+ * @param maximum most strokes a hole counts, where it is the same on every hole; else net double bogey
+ */
+public record Counting(Form form, int handicap, OptionalInt maximum) {
+    public static final Counting STROKES = new Counting(Form.STROKES, 0, OptionalInt.empty());
+
+    private static final int MOST_HANDICAP = 54;
+    private static final int LOWEST_HANDICAP = -10;
+    private static final int MOST_POINTS = 6;
+
+    /** Forms of stroke play. */
+    public enum Form {
+        STROKES,
+        NET,
+        STABLEFORD,
+        MAXIMUM
+    }
+
+    public Counting {
+        if (handicap < LOWEST_HANDICAP || handicap > MOST_HANDICAP) {
+            throw new UserFault("--handicap " + handicap + " is no playing handicap; give one from " + LOWEST_HANDICAP
+                    + " (plus 10) to " + MOST_HANDICAP + ".");
+        }
+        if (maximum.isPresent() && (form != Form.MAXIMUM || maximum.getAsInt() < 3 || maximum.getAsInt() > 20)) {
+            throw new UserFault(
+                    "--maximum " + maximum.getAsInt()
+                            + " cannot be used here; it goes with --counting maximum and lies between 3 and 20 strokes a hole.");
+        }
+    }
+
+    /** The table of each hole. */
+    List<ScoreTable> tables(Course course, List<Hole> holes) {
+        List<Integer> received = received(course, holes);
+        List<ScoreTable> out = new ArrayList<>();
+        for (int i = 0; i < holes.size(); i++) {
+            out.add(table(holes.get(i).par(), received.get(i)));
+        }
+        return out;
+    }
+
+    private ScoreTable table(int par, int received) {
+        return switch (form) {
+            case STROKES -> ScoreTable.strokes();
+            case NET -> ScoreTable.net(received);
+            case STABLEFORD -> ScoreTable.stableford(par, received);
+            case MAXIMUM -> ScoreTable.maximum(maximum.orElse(StrokesReceived.netDoubleBogey(par, received)), received);
+        };
+    }
+
+    private List<Integer> received(Course course, List<Hole> holes) {
+        if (handicap == 0) {
+            return Collections.nCopies(holes.size(), 0);
+        }
+        List<Integer> indexes = new ArrayList<>();
+        for (Hole hole : course.holes()) {
+            indexes.add(hole.strokeIndex()
+                    .orElseThrow(() -> new UserFault("Hole " + hole.number() + " of " + course.name()
+                            + " has no stroke index, so nobody knows where the strokes of --handicap fall; add it to the"
+                            + " map (tag handicap), or leave --handicap away.")));
+        }
+        if (indexes.stream().distinct().count() != indexes.size()) {
+            throw new UserFault("Two holes of " + course.name() + " have the same stroke index, so --handicap cannot be"
+                    + " spread over them; correct the map (tag handicap).");
+        }
+        List<Integer> all = StrokesReceived.perHole(handicap, indexes);
+        return holes.stream().map(h -> all.get(course.holes().indexOf(h))).toList();
+    }
+
+    /** The most the round's sum may be: points count below zero. */
+    public int limit(int target) {
+        return form == Form.STABLEFORD ? -target : target;
+    }
+
+    /** "79 or better", "36 points or more". */
+    public String words(int target) {
+        return form == Form.STABLEFORD ? target + " points or more" : target + " or better";
+    }
+
+    void checkTarget(int target, int holes) {
+        boolean points = form == Form.STABLEFORD;
+        int least = points ? 1 : form == Form.NET ? holes : 2 * holes;
+        int most = points ? MOST_POINTS * holes : 150 * holes / 18;
+        if (target < least || target > most) {
+            throw new UserFault("--target " + target + " is no " + (points ? "number of points" : "score") + " for "
+                    + holes + " holes; give a total from " + least + " to " + most + ", for example "
+                    + (points ? 2 * holes + " points." : "79 to break 80."));
+        }
+    }
+}

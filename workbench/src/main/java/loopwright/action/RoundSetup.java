@@ -1,0 +1,84 @@
+package loopwright.action;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import loopwright.course.Course;
+import loopwright.course.CourseMap;
+import loopwright.course.Hole;
+import loopwright.course.TeeSet;
+import loopwright.course.TemporaryGreen;
+import loopwright.numerics.Watch;
+import loopwright.player.DayFlight;
+import loopwright.player.Player;
+import loopwright.player.PlayerProfile;
+import loopwright.player.StrikeModel;
+import loopwright.strategy.Ability;
+import loopwright.strategy.HoleProblem;
+import loopwright.strategy.ScoreTable;
+import loopwright.strategy.ShotRules;
+import loopwright.strategy.SolverSettings;
+
+/** A round as it was asked for: course, tees, holes in playing order with their tables, day, player and greens. */
+record RoundSetup(
+        Course course,
+        TeeSet tees,
+        List<Hole> holes,
+        List<ScoreTable> tables,
+        PlanDay day,
+        PlayerProfile profile,
+        PlannedRound round,
+        RoundGreens greens) {
+
+    static RoundSetup read(PlanRequest request, PlanDay day, CourseFiles courses, PlayerFiles players) {
+        Course course = TemporaryGreen.inPlay(courses.read(request.course()).course());
+        for (String location : request.holeLocations()) {
+            course = HoleLocations.apply(course, location);
+        }
+        TeeSet tees = tees(course, request.tees());
+        List<Hole> holes = HoleNumberList.startingAt(request.startHole(), HoleNumberList.read(request.holes(), course));
+        PlayerProfile profile = players.read(request.player());
+        RoundGreens greens = new RoundGreens(course, profile.player().putting(), day.greens());
+        PlannedRound round = PlannedRound.of(
+                strikes(profile.player(), day, course),
+                profile.day(),
+                greens.level(),
+                request.seed(),
+                request.forTarget() || request.howSure());
+        List<ScoreTable> tables = request.counting().tables(course, holes);
+        return new RoundSetup(course, tees, holes, tables, day, profile, round, greens);
+    }
+
+    /** On the usual day and level ground a pattern is what it is; anything else is flown. */
+    static StrikeModel strikes(Player player, PlanDay day, Course course) {
+        return day.isUsual() && course.heights().isEmpty()
+                ? new StrikeModel(player)
+                : new StrikeModel(player, new DayFlight(player.swings(), day.conditions(), Watch.NONE));
+    }
+
+    private static TeeSet tees(Course course, String wanted) {
+        return course.findTeeSet(wanted)
+                .orElseThrow(() -> new UserFault("There are no " + wanted + " tees on " + course.name() + "; it has "
+                        + course.teeSets().stream().map(TeeSet::name).collect(Collectors.joining(", "))
+                        + " (back, middle and forward always work)."));
+    }
+
+    /** A hole as a problem, without locks, on its own green. */
+    HoleProblem problem(int i, RoundGreens.Green green) {
+        Ability ability = round.ordinary();
+        return new HoleProblem(
+                new CourseMap(course, holes.get(i)),
+                tees.getPlace(holes.get(i).number()).place(),
+                ability,
+                SolverSettings.STANDARD,
+                ShotRules.FREE,
+                green.odds());
+    }
+
+    /** The green of every hole played, in order. */
+    List<RoundGreens.Green> everyGreen() {
+        return IntStream.range(0, holes.size())
+                .mapToObj(i -> greens.of(holes.get(i)))
+                .toList();
+    }
+}

@@ -1,0 +1,89 @@
+package loopwright.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import loopwright.course.Area;
+import loopwright.course.AreaKind;
+import loopwright.course.Course;
+import loopwright.course.CourseMap;
+import loopwright.course.Hole;
+import loopwright.geo.Box;
+import loopwright.geo.Place;
+import loopwright.geo.Region;
+import loopwright.ground.Surface;
+
+/**
+ * How often a shot finishes where people may be: on a road, a path or a building, on the tee or green of another hole,
+ * or beyond the boundary. It knows what the map shows and nobody else; it warns, and never calls a shot safe.
+ */
+final class SafetyCheck {
+    /** A tee of another hole that the map does not draw is taken as a circle of this radius, metres: assumed. */
+    private static final double TEE_RADIUS_METRES = 8;
+
+    private final CourseMap map;
+    private final List<Ground> grounds = new ArrayList<>();
+
+    private record Ground(String name, Box box, Predicate<Place> holds) {
+        static Ground of(String name, Region region) {
+            return new Ground(name, region.box(), region::contains);
+        }
+    }
+
+    SafetyCheck(CourseMap map) {
+        this.map = map;
+        Course course = map.course();
+        for (Area area : course.areas()) {
+            switch (area.kind()) {
+                case ROAD -> grounds.add(Ground.of("a road", area.region()));
+                case BUILDING -> grounds.add(Ground.of("a building", area.region()));
+                case PATH -> grounds.add(Ground.of("a path", area.region()));
+                default -> {
+                    // nothing that people stand on more than elsewhere
+                }
+            }
+        }
+        course.holes().stream().filter(h -> h.number() != map.hole().number()).forEach(this::addOther);
+    }
+
+    private void addOther(Hole other) {
+        grounds.add(Ground.of("the green of hole " + other.number(), other.green()));
+        String tee = "a tee of hole " + other.number();
+        for (var set : map.course().teeSets()) {
+            Place place = set.getPlace(other.number()).place();
+            grounds.add(new Ground(
+                    tee,
+                    Box.around(List.of(place)).grown(TEE_RADIUS_METRES),
+                    p -> p.distanceTo(place) <= TEE_RADIUS_METRES));
+        }
+        for (Area area : map.course().areas()) {
+            boolean others = area.kind() == AreaKind.TEE
+                    && map.course().teeSets().stream()
+                            .anyMatch(s -> area.region()
+                                    .contains(s.getPlace(other.number()).place()));
+            if (others) {
+                grounds.add(Ground.of(tee, area.region()));
+            }
+        }
+    }
+
+    /** The chance of each kind of finish, from equally likely ones; greatest first, none that never happened. */
+    List<RoundPlan.Risk> of(List<Place> finishes) {
+        TreeMap<String, Integer> count = new TreeMap<>();
+        for (Place p : finishes) {
+            if (map.surfaceAt(p) == Surface.OUT_OF_BOUNDS) {
+                count.merge("beyond the boundary", 1, Integer::sum);
+            }
+            grounds.stream()
+                    .filter(g -> g.box.contains(p.x(), p.y()) && g.holds.test(p))
+                    .map(Ground::name)
+                    .distinct()
+                    .forEach(name -> count.merge(name, 1, Integer::sum));
+        }
+        return count.entrySet().stream()
+                .map(e -> new RoundPlan.Risk(e.getKey(), (double) e.getValue() / finishes.size()))
+                .sorted((a, b) -> Double.compare(b.chance(), a.chance()))
+                .toList();
+    }
+}

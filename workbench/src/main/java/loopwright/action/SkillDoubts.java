@@ -1,0 +1,157 @@
+package loopwright.action;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import loopwright.numerics.Watch;
+import loopwright.player.Player;
+import loopwright.player.SkillDoubt;
+import loopwright.player.StrikeModel;
+import loopwright.player.Swing;
+import loopwright.putting.LevelGreenOdds;
+import loopwright.strategy.Ability;
+import loopwright.strategy.PolicyEvaluation;
+import loopwright.strategy.ScoreDistribution;
+
+/**
+ * Carries what is not known of the player's skill through to the plan: the plan stays what it is and is valued for the
+ * player as he may be as well. On a log-odds scale the chance of the target moves on the ordinary day as it does over good
+ * and bad days; 5 and 95 % lie 1.645 standard deviations from the middle.
+ */
+final class SkillDoubts {
+    private static final int DRAWS = 24;
+    /** Standard deviations of a normal law that hold 90 % either side. */
+    private static final double NINETY = 1.645;
+
+    private static final double MOSTLY_ASSUMED = 0.8;
+    private static final int MOST_SWINGS = 4;
+
+    private final RoundSetup setup;
+    private final List<PolicyEvaluation> holes;
+    private final SkillDoubt doubt;
+    private final Watch watch;
+
+    SkillDoubts(RoundSetup setup, List<PolicyEvaluation> holes, Watch watch) {
+        this.setup = setup;
+        this.holes = holes;
+        this.watch = watch;
+        doubt = new SkillDoubt(setup.profile().player());
+    }
+
+    /** {@code usual} is what the round counts on the ordinary day, {@code plan} averaged over the days. */
+    HowSure of(RoundPlan plan, ScoreDistribution usual) {
+        SplittableRandom random = new SplittableRandom(setup.round().seed());
+        int limit = plan.counting().limit(plan.target());
+        List<Player> players = new ArrayList<>();
+        for (int i = 0; i < DRAWS; i++) {
+            players.add(doubt.draw(random));
+        }
+        List<ScoreDistribution> drawn = Cores.all(players, this::round, watch);
+        double[] shift =
+                drawn.stream().mapToDouble(d -> d.mean() - usual.mean()).toArray();
+        double base = logOdds(usual.probabilityAtMost(limit));
+        double[] odds = drawn.stream()
+                .mapToDouble(d -> logOdds(d.probabilityAtMost(limit)) - base)
+                .toArray();
+        double middle = logOdds(plan.targetProbability());
+        return new HowSure(
+                DRAWS,
+                plan.total().mean() + mean(shift) - NINETY * sd(shift),
+                plan.total().mean() + mean(shift) + NINETY * sd(shift),
+                chance(middle + mean(odds) - NINETY * sd(odds)),
+                chance(middle + mean(odds) + NINETY * sd(odds)),
+                measureNext(plan, usual),
+                assumed(plan));
+    }
+
+    private ScoreDistribution round(Player player) {
+        LevelGreenOdds putting =
+                player.putting().equals(setup.profile().player().putting())
+                        ? (LevelGreenOdds) setup.round().ordinary().putting()
+                        : new LevelGreenOdds(player.putting(), setup.day().greens());
+        Ability ability = new Ability(
+                RoundSetup.strikes(player, setup.day(), setup.course()),
+                putting,
+                setup.round().seed());
+        List<ScoreDistribution> counted = new ArrayList<>();
+        for (int i = 0; i < holes.size(); i++) {
+            counted.add(ScoreDistribution.of(0, holes.get(i).scoresWith(ability, watch.withoutProgress()))
+                    .countedBy(setup.tables().get(i)));
+        }
+        return ScoreDistribution.sumOf(counted);
+    }
+
+    private Optional<HowSure.Measure> measureNext(RoundPlan plan, ScoreDistribution usual) {
+        Map<String, Integer> uses = uses(plan);
+        List<Swing> swings = setup.profile().player().swings().stream()
+                .filter(s -> uses.containsKey(s.label()))
+                .sorted(Comparator.comparingDouble((Swing s) -> uses.getOrDefault(s.label(), 0) * doubt.logSpreadSd(s))
+                        .reversed())
+                .limit(MOST_SWINGS)
+                .toList();
+        List<ScoreDistribution> wider = Cores.all(swings, s -> round(doubt.wider(s)), watch.withoutProgress());
+        Optional<HowSure.Measure> best = Optional.empty();
+        for (int i = 0; i < swings.size(); i++) {
+            double strokes = Math.abs(wider.get(i).mean() - usual.mean());
+            if (best.isEmpty() || strokes > best.get().strokes()) {
+                best = Optional.of(new HowSure.Measure(swings.get(i).label(), strokes));
+            }
+        }
+        return best;
+    }
+
+    private List<String> assumed(RoundPlan plan) {
+        Map<String, Integer> uses = uses(plan);
+        List<String> out = new ArrayList<>();
+        setup.profile().player().swings().stream()
+                .filter(s -> s.evidence().assumedShare() > MOSTLY_ASSUMED)
+                .map(Swing::label)
+                .filter(uses::containsKey)
+                .forEach(out::add);
+        StrikeModel strikes = setup.round().ordinary().strikes();
+        for (int s = 0; s < strikes.shots(); s++) {
+            if (strikes.isTouch(s)
+                    && strikes.touch(s).evidence().assumedShare() > MOSTLY_ASSUMED
+                    && uses.containsKey(strikes.label(s))) {
+                out.add(strikes.label(s));
+            }
+        }
+        return out;
+    }
+
+    private static Map<String, Integer> uses(RoundPlan plan) {
+        Map<String, Integer> out = new LinkedHashMap<>();
+        plan.holes().forEach(h -> h.shots().forEach(s -> out.merge(s.club(), 1, Integer::sum)));
+        return out;
+    }
+
+    private static double logOdds(double p) {
+        double held = Math.max(1e-9, Math.min(1 - 1e-9, p));
+        return Math.log(held / (1 - held));
+    }
+
+    private static double chance(double logOdds) {
+        return 1 / (1 + Math.exp(-logOdds));
+    }
+
+    private static double mean(double[] x) {
+        double sum = 0;
+        for (double v : x) {
+            sum += v;
+        }
+        return sum / x.length;
+    }
+
+    private static double sd(double[] x) {
+        double mean = mean(x);
+        double sum = 0;
+        for (double v : x) {
+            sum += (v - mean) * (v - mean);
+        }
+        return Math.sqrt(sum / (x.length - 1));
+    }
+}
