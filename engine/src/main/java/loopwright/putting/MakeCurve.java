@@ -1,5 +1,7 @@
 package loopwright.putting;
 
+import loopwright.units.Distance;
+
 /**
  * A published form of the chance to hole a putt as a function of its length, with free parameters.
  *
@@ -36,7 +38,7 @@ public enum MakeCurve {
         }
     };
 
-    private static final double FOOT = 0.3048;
+    private static final double FOOT = Distance.METRES_PER_FOOT;
     private static final double FREE_FEET = (2.125 - 0.84) / 12;
     private static final double OVERSHOOT_FEET = 1;
     private static final double TOLERANCE_FEET = 3;

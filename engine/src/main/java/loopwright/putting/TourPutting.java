@@ -14,7 +14,7 @@ import loopwright.units.Distance;
  * again: the quadratic turns at 94 ft, and the value there is kept).
  */
 public final class TourPutting implements PuttingOdds {
-    private static final double FOOT = 0.3048;
+    private static final double FOOT = Distance.METRES_PER_FOOT;
     private static final double YARD = Distance.METRES_PER_YARD;
     private static final double HOLE_RADIUS_YARDS = 2.125 / 36;
     private static final double DIRECTION_SD = Math.toRadians(1.46);

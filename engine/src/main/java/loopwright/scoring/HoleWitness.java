@@ -7,6 +7,7 @@ import loopwright.ground.Surface;
 import loopwright.rules.Relief;
 import loopwright.strategy.Choice;
 import loopwright.strategy.Policy;
+import loopwright.units.Distance;
 
 /**
  * Looks over a policy's shoulder while the referee plays one hole, and keeps what a scorecard with counts would: where the
@@ -14,7 +15,7 @@ import loopwright.strategy.Policy;
  */
 public final class HoleWitness implements Policy {
     /** Round the green: off it, within this of the hole, 50 yd. */
-    private static final double AROUND_METRES = 50 * 0.9144;
+    private static final double AROUND_METRES = 50 * Distance.METRES_PER_YARD;
 
     private final Policy policy;
     private final Place hole;

@@ -36,7 +36,7 @@ public final class MeanSolver {
     /** Visits in a playing of the hole from which a state is searched on the largest clouds. */
     private static final double OFTEN = 1e-3;
     /** From which it is searched twice. */
-    private static final double SOMETIMES = 1e-4;
+    static final double SOMETIMES = 1e-4;
     /** Up to which it is left as the coarser nodes found it: all such states together are met once in some thirty holes. */
     private static final double SELDOM = 3e-5;
     /** The tee shot is chosen on this many times the points. */

@@ -59,16 +59,16 @@ final class ReferenceCourse {
     private static Ground hole(int index, double yards, boolean open) {
         double side = index % 2 == 0 ? 1 : -1;
         List<Area> areas = new ArrayList<>();
-        areas.add(area("tee", AreaKind.TEE, box(-5, -6, 5, 6)));
-        areas.add(area("fairway", AreaKind.FAIRWAY, box(-16, PAR[index] == 3 ? yards - 30 : 140, 16, yards)));
-        areas.add(area("front bunker", AreaKind.BUNKER, disc(-15, yards - 13, 5)));
-        areas.add(area("side bunker", AreaKind.BUNKER, disc(19, yards + 4, 5)));
+        areas.add(Area.of("tee", AreaKind.TEE, box(-5, -6, 5, 6)));
+        areas.add(Area.of("fairway", AreaKind.FAIRWAY, box(-16, PAR[index] == 3 ? yards - 30 : 140, 16, yards)));
+        areas.add(Area.of("front bunker", AreaKind.BUNKER, disc(-15, yards - 13, 5)));
+        areas.add(Area.of("side bunker", AreaKind.BUNKER, disc(19, yards + 4, 5)));
         if (PAR[index] > 3) {
-            areas.add(area("fairway bunker", AreaKind.BUNKER, disc(side * 21, 230, 6)));
+            areas.add(Area.of("fairway bunker", AreaKind.BUNKER, disc(side * 21, 230, 6)));
         }
         if (!open) {
-            areas.add(area("left wood", AreaKind.WOODS, box(-130, 40, -32, yards + 60)));
-            areas.add(area("right wood", AreaKind.WOODS, box(32, 40, 130, yards + 60)));
+            areas.add(Area.of("left wood", AreaKind.WOODS, box(-130, 40, -32, yards + 60)));
+            areas.add(Area.of("right wood", AreaKind.WOODS, box(32, 40, 130, yards + 60)));
         }
         double bounds = open ? 200 : 60;
         double beyond = open ? 200 : 120;
@@ -104,20 +104,16 @@ final class ReferenceCourse {
         return new Ground(course, hole, tee);
     }
 
-    private static Area area(String id, AreaKind kind, Region region) {
-        return Area.of(id, kind, region);
-    }
-
-    private static Region disc(double xYards, double yYards, double radiusYards) {
+    static Region disc(double xYards, double yYards, double radiusYards) {
         return Region.circle(
                 place(xYards, yYards), Distance.ofYards(radiusYards).metres());
     }
 
-    private static Region box(double minX, double minY, double maxX, double maxY) {
+    static Region box(double minX, double minY, double maxX, double maxY) {
         return Region.of(List.of(place(minX, minY), place(maxX, minY), place(maxX, maxY), place(minX, maxY)));
     }
 
-    private static Place place(double xYards, double yYards) {
+    static Place place(double xYards, double yYards) {
         return new Place(
                 Distance.ofYards(xYards).metres(), Distance.ofYards(yYards).metres());
     }

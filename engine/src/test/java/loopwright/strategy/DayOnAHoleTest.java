@@ -26,6 +26,7 @@ import loopwright.putting.SlopedPutt;
 import loopwright.scoring.GreenPlay;
 import loopwright.scoring.LevelGreenPlay;
 import loopwright.scoring.PlayOut;
+import loopwright.scoring.PlayedMean;
 import loopwright.scoring.SlopedGreenPlay;
 import org.junit.jupiter.api.Test;
 
@@ -121,16 +122,8 @@ class DayOnAHoleTest {
                 play,
                 solution.policy(evaluation));
         SplittableRandom random = new SplittableRandom(11);
-        double sum = 0;
-        double squares = 0;
-        for (int i = 0; i < HOLES; i++) {
-            double strokes = referee.play(random).strokes();
-            sum += strokes;
-            squares += strokes * strokes;
-        }
-        double mean = sum / HOLES;
-        double error = Math.sqrt((squares / HOLES - mean * mean) / HOLES);
-        assertThat(evaluation.expected()).isCloseTo(mean, within(4 * error + SOLVER_ERROR));
+        PlayedMean played = PlayedMean.of(HOLES, () -> referee.play(random).strokes());
+        assertThat(evaluation.expected()).isCloseTo(played.mean(), within(4 * played.standardError() + SOLVER_ERROR));
     }
 
     private static DayConditions wind(Wind wind) {

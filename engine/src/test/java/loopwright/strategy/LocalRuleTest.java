@@ -27,6 +27,7 @@ import loopwright.putting.LevelGreenOdds;
 import loopwright.rules.Relief;
 import loopwright.scoring.LevelGreenPlay;
 import loopwright.scoring.PlayOut;
+import loopwright.scoring.PlayedMean;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -205,14 +206,7 @@ class LocalRuleTest {
         assertThat(solved(map, ball, Surface.BUNKER, bunkerShot, new Place(0, 330), 3))
                 .isCloseTo(4, within(EXACT));
         for (int seed = 0; seed < 50; seed++) {
-            List<Place> seen = new ArrayList<>();
-            Policy watching = new ByHand() {
-                @Override
-                public Choice choose(Place at, Surface surface, Situation situation) {
-                    seen.add(at);
-                    return super.choose(at, surface, situation);
-                }
-            };
+            Watching watching = new Watching();
             new PlayOut(map, TEE, strikes, (from, cup, random) -> 2, watching)
                     .playFirst(
                             new Choice.Stroke(bunkerShot, new Place(0, 330)),
@@ -220,7 +214,20 @@ class LocalRuleTest {
                             Surface.BUNKER,
                             Situation.ORDINARY,
                             new SplittableRandom(seed));
-            assertThat(seen).containsExactly(ball);
+            assertThat(watching.places).containsExactly(ball);
+        }
+    }
+
+    /** Plays by hand and notes where from. */
+    private static final class Watching extends ByHand {
+        private final List<Place> places = new ArrayList<>();
+        private final List<Situation> situations = new ArrayList<>();
+
+        @Override
+        public Choice choose(Place at, Surface surface, Situation situation) {
+            places.add(at);
+            situations.add(situation);
+            return super.choose(at, surface, situation);
         }
     }
 
@@ -250,14 +257,7 @@ class LocalRuleTest {
                 assertThat(nodes.probability[s]).isEqualTo(1);
             }
         }
-        List<Situation> seen = new ArrayList<>();
-        Policy watching = new ByHand() {
-            @Override
-            public Choice choose(Place at, Surface surface, Situation situation) {
-                seen.add(situation);
-                return super.choose(at, surface, situation);
-            }
-        };
+        Watching watching = new Watching();
         new PlayOut(map, TEE, strikes, (from, cup, random) -> 2, watching)
                 .playFirst(
                         new Choice.Stroke(0, new Place(0, 300)),
@@ -265,7 +265,7 @@ class LocalRuleTest {
                         Surface.TEE,
                         Situation.ORDINARY,
                         new SplittableRandom(1));
-        assertThat(seen).containsExactly(Situation.SITTING_UP);
+        assertThat(watching.situations).containsExactly(Situation.SITTING_UP);
         int iron = shot("7-iron");
         double ordinary = strikes.mishitRate(iron, 0, strikes.lie(iron, Surface.FAIRWAY, Situation.ORDINARY));
         assertThat(strikes.mishitRate(iron, 0, strikes.lie(iron, Surface.FAIRWAY, Situation.SITTING_UP)))
@@ -309,18 +309,9 @@ class LocalRuleTest {
         PolicyEvaluation evaluation = solution.evaluate(Watch.NONE);
         PlayOut referee = new PlayOut(map, TEE, strikes, new LevelGreenPlay(odds), solution.policy(evaluation));
         SplittableRandom random = new SplittableRandom(7);
-        int holes = 8_000;
-        double sum = 0;
-        double squares = 0;
-        for (int i = 0; i < holes; i++) {
-            double score = referee.play(random).strokes();
-            sum += score;
-            squares += score * score;
-        }
-        double mean = sum / holes;
-        double error = Math.sqrt((squares / holes - mean * mean) / holes);
+        PlayedMean played = PlayedMean.of(8_000, () -> referee.play(random).strokes());
         // a hundredth of a stroke is what the solver may be off on one hole, as in MeanSolverTest
-        assertThat(evaluation.expected()).isCloseTo(mean, within(4 * error + 0.01));
+        assertThat(evaluation.expected()).isCloseTo(played.mean(), within(4 * played.standardError() + 0.01));
         double[] scores = evaluation.scores();
         double lanes = 0;
         for (int k = 0; k < scores.length; k++) {

@@ -20,6 +20,7 @@ import loopwright.putting.GreenSpeed;
 import loopwright.putting.LevelGreenOdds;
 import loopwright.scoring.LevelGreenPlay;
 import loopwright.scoring.PlayOut;
+import loopwright.scoring.PlayedMean;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -29,9 +30,6 @@ class SolverPropertyTest {
     private static final double OTHER_NODES = 0.01;
     /** Two values from clouds that share no point: each carries 0.007 (three seeds of a round, over 18 holes). */
     private static final double OTHER_CLOUDS = 4 * 0.007 * Math.sqrt(2);
-
-    /** Visits a hole from which the solver searches a state again; the others it leaves as coarser nodes found them. */
-    private static final double SOMETIMES = 1e-4;
 
     private static final Player RIGHT = PlayerPrior.of(82, Player.Hand.RIGHT).player("test");
     private static final Player LEFT = PlayerPrior.of(82, Player.Hand.LEFT).player("test");
@@ -109,40 +107,34 @@ class SolverPropertyTest {
         for (int node = 0; node < 50; ) {
             int state = random.nextInt(solution.nodes.states);
             Option chosen = solution.choices.option(state);
-            if (chosen.isDrop() || visits[state] < SOMETIMES) {
+            if (chosen.isDrop() || visits[state] < MeanSolver.SOMETIMES) {
                 continue;
             }
             node++;
             Spot spot = solution.spots[state];
-            double[] own = play(referee, problem, spot, chosen, random, balls);
+            PlayedMean own = play(referee, problem, spot, chosen, random, balls);
             List<Option> all =
                     space.all(spot, 8).stream().filter(o -> !o.isDrop()).toList();
             for (int i = 0; i < 5; i++) {
-                double[] other = play(referee, problem, spot, all.get(random.nextInt(all.size())), random, balls);
-                if (own[0] > other[0] + 4 * Math.hypot(own[1], other[1])) {
+                PlayedMean other = play(referee, problem, spot, all.get(random.nextInt(all.size())), random, balls);
+                if (own.mean() > other.mean() + 4 * Math.hypot(own.standardError(), other.standardError())) {
                     worse++;
                     System.out.printf(
-                            "state %d %s: %.4f, other option %.4f%n", state, spot.surface(), own[0], other[0]);
+                            "state %d %s: %.4f, other option %.4f%n", state, spot.surface(), own.mean(), other.mean());
                 }
             }
         }
         assertThat(worse).isZero();
     }
 
-    private static double[] play(
+    private static PlayedMean play(
             PlayOut referee, HoleProblem problem, Spot spot, Option o, SplittableRandom random, int balls) {
         Place ball = problem.raster.place(spot.column(), spot.row());
         Choice.Stroke stroke = new Choice.Stroke(o.shot(), problem.raster.place(o.column(), o.row()));
-        double sum = 0;
-        double squares = 0;
-        for (int i = 0; i < balls; i++) {
-            double score = referee.playFirst(stroke, ball, spot.surface(), spot.situation(), random)
-                    .strokes();
-            sum += score;
-            squares += score * score;
-        }
-        double mean = sum / balls;
-        return new double[] {mean, Math.sqrt((squares / balls - mean * mean) / balls)};
+        return PlayedMean.of(
+                balls,
+                () -> referee.playFirst(stroke, ball, spot.surface(), spot.situation(), random)
+                        .strokes());
     }
 
     private static void tell(String what, double standard, double other) {

@@ -20,6 +20,7 @@ import loopwright.strategy.MeanSolution;
 import loopwright.strategy.MeanSolver;
 import loopwright.strategy.Policy;
 import loopwright.strategy.PolicyEvaluation;
+import loopwright.units.Distance;
 
 /** Says what to expect of a round, and of the rounds that beat the target, from rounds played out by the plan. */
 public final class ExpectRound {
@@ -27,7 +28,7 @@ public final class ExpectRound {
     /** With fewer rounds than this nothing is said of them. */
     private static final int ENOUGH = 30;
 
-    private static final double FOOT = 0.3048;
+    private static final double FOOT = Distance.METRES_PER_FOOT;
     private static final int[] PUTT_FEET = {2, 3, 4, 5, 6, 8, 10, 15, 20, 30, 40};
 
     private final CourseFiles courses;

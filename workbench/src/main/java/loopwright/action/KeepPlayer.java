@@ -15,14 +15,12 @@ import java.util.stream.Stream;
 import loopwright.numerics.Watch;
 import loopwright.player.Habit;
 import loopwright.player.ShotLog;
-import loopwright.putting.GreenSpeed;
 
 /** Makes and mends the players of the bench from what they answer and from the lists they deliver. */
 public final class KeepPlayer {
     /** Where nobody stated the speed of the practice green: 10 ft, a common practice value (no source). */
-    private static final GreenSpeed USUAL_GREENS = GreenSpeed.ofRollMetres(10 * 0.3048);
-
     private static final long SEED = 1;
+
     private static final int KEPT_RESULTS = 50;
 
     private final Workroom room;
@@ -163,7 +161,9 @@ public final class KeepPlayer {
         PuttImport read = putting.read(file);
         double level = players.read(player).player().level();
         putting.withPutting(
-                player, putting.fit(file, read, false, level, USUAL_GREENS).skill(), player);
+                player,
+                putting.fit(file, read, false, level, PlanDay.USUAL.greens()).skill(),
+                player);
     }
 
     /** The lists of a kind as files; putts of several lists are one file each, the newest deciding. */

@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What a plan of the bench is made from: versions of a player and a course, and what the command line would be told.
@@ -38,23 +37,7 @@ public record PlanChoice(
     }
 
     PlanRequest request(Path courseFile, Path playerFile) {
-        return new PlanRequest(
-                courseFile,
-                playerFile,
-                tees,
-                target,
-                Counting.STROKES,
-                false,
-                false,
-                holes,
-                0,
-                holeLocations,
-                forbid,
-                require,
-                List.of(PlanDay.USUAL),
-                seed,
-                Optional.empty(),
-                Optional.empty());
+        return PlanRequest.usual(courseFile, playerFile, tees, target, holes, holeLocations, forbid, require, seed);
     }
 
     /** The choice without player, course and seed, in the form of an address: always the same for the same choice. */

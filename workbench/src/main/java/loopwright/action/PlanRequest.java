@@ -37,6 +37,36 @@ public record PlanRequest(
         long seed,
         Optional<Path> pictures,
         Optional<Path> audit) {
+    /** Play for the fewest strokes on the usual day, counted in strokes. */
+    public static PlanRequest usual(
+            Path course,
+            Path player,
+            String tees,
+            int target,
+            String holes,
+            List<String> holeLocations,
+            List<String> forbid,
+            List<String> require,
+            long seed) {
+        return new PlanRequest(
+                course,
+                player,
+                tees,
+                target,
+                Counting.STROKES,
+                false,
+                false,
+                holes,
+                0,
+                holeLocations,
+                forbid,
+                require,
+                List.of(PlanDay.USUAL),
+                seed,
+                Optional.empty(),
+                Optional.empty());
+    }
+
     public PlanRequest {
         holeLocations = List.copyOf(holeLocations);
         forbid = List.copyOf(forbid);

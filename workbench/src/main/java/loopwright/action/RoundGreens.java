@@ -16,11 +16,12 @@ import loopwright.scoring.GreenPlay;
 import loopwright.scoring.LevelGreenPlay;
 import loopwright.scoring.SlopedGreenPlay;
 import loopwright.strategy.MeasuredGreen;
+import loopwright.units.Distance;
 
 /** The greens of a round on one day for one player: measured ones on their slope, all others level. */
 final class RoundGreens {
     /** Green speed of a temporary green, cut into a fairway: 6 ft, assumed. */
-    private static final GreenSpeed TEMPORARY_GREENS = GreenSpeed.ofRollMetres(6 * 0.3048);
+    private static final GreenSpeed TEMPORARY_GREENS = GreenSpeed.ofRollMetres(6 * Distance.METRES_PER_FOOT);
 
     private final Course course;
     private final PuttingSkill skill;

@@ -51,6 +51,14 @@ public record RoundPlan(
     }
 
     RoundPlan withOtherDays(List<RoundPlan> others) {
+        return with(others, howSure);
+    }
+
+    RoundPlan with(HowSure sure) {
+        return with(otherDays, Optional.of(sure));
+    }
+
+    private RoundPlan with(List<RoundPlan> others, Optional<HowSure> sure) {
         return new RoundPlan(
                 course,
                 tees,
@@ -65,25 +73,7 @@ public record RoundPlan(
                 dayEffect,
                 others,
                 stateOfPlay,
-                howSure);
-    }
-
-    RoundPlan with(HowSure sure) {
-        return new RoundPlan(
-                course,
-                tees,
-                day,
-                target,
-                counting,
-                holes,
-                decisions,
-                total,
-                habitExpected,
-                simulated,
-                dayEffect,
-                otherDays,
-                stateOfPlay,
-                Optional.of(sure));
+                sure);
     }
 
     /** Probability of the target under play for the mean. */

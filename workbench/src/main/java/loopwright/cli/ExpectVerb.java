@@ -4,15 +4,13 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
-import loopwright.action.Counting;
 import loopwright.action.ExpectRound;
 import loopwright.action.Expectation;
-import loopwright.action.PlanDay;
 import loopwright.action.PlanRequest;
 import loopwright.action.ResultFile;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -26,23 +24,8 @@ public final class ExpectVerb implements Runnable {
     private final ExpectRound action;
     private final ResultFile results;
 
-    @Option(names = "--course", required = true, paramLabel = "FILE", description = "The course (any map format).")
-    private @Nullable Path course;
-
-    @Option(names = "--player", required = true, paramLabel = "FILE", description = "The player file.")
-    private @Nullable Path player;
-
-    @Option(names = "--tees", defaultValue = "middle", paramLabel = "NAME", description = "Set of tees.")
-    private String tees = "middle";
-
-    @Option(names = "--target", required = true, paramLabel = "SCORE", description = "The total to stay at or below.")
-    private int target;
-
-    @Option(names = "--holes", defaultValue = "", paramLabel = "LIST", description = "Holes to play, e.g. 1-9.")
-    private String holes = "";
-
-    @Option(names = "--seed", defaultValue = "1", paramLabel = "N", description = "Seed of every draw.")
-    private long seed;
+    @Mixin
+    private RoundOptions round = new RoundOptions();
 
     @Option(names = "--json", paramLabel = "FILE", description = "Write it as JSON (docs/schema/expect.schema.json).")
     private @Nullable Path json;
@@ -59,23 +42,16 @@ public final class ExpectVerb implements Runnable {
     public void run() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        PlanRequest request = new PlanRequest(
-                Objects.requireNonNull(course),
-                Objects.requireNonNull(player),
-                tees,
-                target,
-                Counting.STROKES,
-                false,
-                false,
-                holes,
-                0,
+        PlanRequest request = PlanRequest.usual(
+                round.course(),
+                round.player(),
+                round.tees,
+                round.target,
+                round.holes,
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of(PlanDay.USUAL),
-                seed,
-                Optional.empty(),
-                Optional.empty());
+                round.seed);
         Expectation expectation = action.expect(request, new ProgressLine(err, "hole"));
         new ExpectPage(out).print(expectation);
         if (json != null) {

@@ -61,7 +61,7 @@ enum Measure {
     private static double perUnit(String unit) {
         return switch (unit) {
             case "mph" -> 0.44704;
-            case "ft/s", "ft", "feet" -> 0.3048;
+            case "ft/s", "ft", "feet" -> Distance.METRES_PER_FOOT;
             case "km/h" -> 1 / 3.6;
             case "yd", "yard", "yards" -> Distance.METRES_PER_YARD;
             case "in" -> 0.0254;

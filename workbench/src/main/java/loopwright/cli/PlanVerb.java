@@ -30,21 +30,8 @@ public final class PlanVerb implements Runnable {
     private final PlanRound action;
     private final ResultFile results;
 
-    @Option(names = "--course", required = true, paramLabel = "FILE", description = "The course (any map format).")
-    private @Nullable Path course;
-
-    @Option(names = "--player", required = true, paramLabel = "FILE", description = "The player file.")
-    private @Nullable Path player;
-
-    @Option(
-            names = "--tees",
-            defaultValue = "middle",
-            paramLabel = "NAME",
-            description = "Set of tees: its name, or back, middle, forward. Default: ${DEFAULT-VALUE}.")
-    private String tees = "middle";
-
-    @Option(names = "--target", required = true, paramLabel = "SCORE", description = "The total to stay at or below.")
-    private int target;
+    @Mixin
+    private RoundOptions round = new RoundOptions();
 
     @Option(
             names = "--objective",
@@ -86,9 +73,6 @@ public final class PlanVerb implements Runnable {
             description = "With --objective target: the chances on the last three tees, by strokes in hand.")
     private boolean stateOfPlay;
 
-    @Option(names = "--holes", defaultValue = "", paramLabel = "LIST", description = "Holes to play, e.g. 1-9.")
-    private String holes = "";
-
     @Option(
             names = "--hole-location",
             paramLabel = "H:FRONT,LEFT",
@@ -103,9 +87,6 @@ public final class PlanVerb implements Runnable {
 
     @Mixin
     private DayOptions day = new DayOptions();
-
-    @Option(names = "--seed", defaultValue = "1", paramLabel = "N", description = "Seed of every draw.")
-    private long seed;
 
     @Option(
             names = "--json",
@@ -164,20 +145,20 @@ public final class PlanVerb implements Runnable {
 
     private PlanRequest request() {
         return new PlanRequest(
-                Objects.requireNonNull(course),
-                Objects.requireNonNull(player),
-                tees,
-                target,
+                round.course(),
+                round.player(),
+                round.tees,
+                round.target,
                 counting(),
                 forTarget(),
                 howSure,
-                holes,
+                round.holes,
                 startHole,
                 holeLocations,
                 forbid,
                 require,
                 day.days(),
-                seed,
+                round.seed,
                 Optional.ofNullable(pictures),
                 Optional.ofNullable(audit));
     }

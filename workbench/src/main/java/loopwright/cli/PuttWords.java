@@ -15,10 +15,10 @@ import loopwright.units.Distance;
 final class PuttWords {
     private static final Pattern LENGTH = Pattern.compile("(\\d{1,5}(?:[.,]\\d{1,4})?)\\s*([a-z'\"]*)");
     private static final Map<String, Double> METRES = Map.ofEntries(
-            Map.entry("ft", 0.3048),
-            Map.entry("feet", 0.3048),
-            Map.entry("foot", 0.3048),
-            Map.entry("'", 0.3048),
+            Map.entry("ft", Distance.METRES_PER_FOOT),
+            Map.entry("feet", Distance.METRES_PER_FOOT),
+            Map.entry("foot", Distance.METRES_PER_FOOT),
+            Map.entry("'", Distance.METRES_PER_FOOT),
             Map.entry("in", 0.0254),
             Map.entry("inches", 0.0254),
             Map.entry("\"", 0.0254),

@@ -133,12 +133,7 @@ public final class DataPlace implements Place {
                 room.store().listPlans().stream().limit(PLANS_SHOWN).toList();
         return table(
                 caption(Texts.say("data.plans")),
-                thead(tr(
-                        th(Texts.say("data.plan")).attr("scope", "col"),
-                        th(Texts.say("data.mean")).attr("scope", "col"),
-                        th(Texts.say("data.chance")).attr("scope", "col"),
-                        th(Texts.say("data.seed")).attr("scope", "col"),
-                        th(Texts.say("data.engine")).attr("scope", "col"))),
+                ColumnHeads.of("data.plan", "data.mean", "data.chance", "data.seed", "data.engine"),
                 tbody(each(
                         plans,
                         k -> tr(

@@ -18,7 +18,6 @@ import static j2html.TagCreator.tbody;
 import static j2html.TagCreator.td;
 import static j2html.TagCreator.text;
 import static j2html.TagCreator.th;
-import static j2html.TagCreator.thead;
 import static j2html.TagCreator.tr;
 
 import j2html.tags.DomContent;
@@ -131,10 +130,7 @@ final class HolePanel {
     private DomContent ways(SolvedHole.Spot spot) {
         return table(
                 caption(Texts.say("ways.caption")),
-                thead(tr(
-                        th(Texts.say("ways.club")).attr("scope", "col"),
-                        th(Texts.say("ways.side")).attr("scope", "col"),
-                        th(Texts.say("ways.cost")).attr("scope", "col"))),
+                ColumnHeads.of("ways.club", "ways.side", "ways.cost"),
                 tbody(each(
                         spot.ways(),
                         w -> tr(

@@ -11,7 +11,6 @@ import static j2html.TagCreator.table;
 import static j2html.TagCreator.tbody;
 import static j2html.TagCreator.td;
 import static j2html.TagCreator.th;
-import static j2html.TagCreator.thead;
 import static j2html.TagCreator.tr;
 
 import j2html.tags.DomContent;
@@ -105,10 +104,7 @@ final class ScorePanel {
     private DomContent numbers(List<Integer> scores) {
         return table(
                 caption(Texts.say("score.caption")),
-                thead(tr(
-                        th(Texts.say("score.score")).attr("scope", "col"),
-                        th(Texts.say("score.chance")).attr("scope", "col"),
-                        th(Texts.say("score.orBetter")).attr("scope", "col"))),
+                ColumnHeads.of("score.score", "score.chance", "score.orBetter"),
                 tbody(each(
                         scores,
                         s -> tr(

@@ -6,8 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
-import loopwright.cli.StoreOptions;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -25,29 +23,22 @@ class BenchPlacesIT {
     @TempDir
     private static Path folder;
 
-    private static @Nullable Bench bench;
-    private static @Nullable Browser opened;
+    private static @Nullable OpenBench bench;
 
     @BeforeAll
     static void open() {
-        System.setProperty("loopwright.home", "..");
-        Bench started = Bench.on(new StoreOptions.Where(folder, Optional.empty()), true);
-        bench = started;
-        opened = Browser.open(started.start(0));
+        bench = OpenBench.withBrowser(folder);
     }
 
     @AfterAll
     static void close() {
-        if (opened != null) {
-            opened.close();
-        }
         if (bench != null) {
             bench.close();
         }
     }
 
     private static Browser browser() {
-        return Objects.requireNonNull(opened);
+        return Objects.requireNonNull(bench).browser();
     }
 
     @Test

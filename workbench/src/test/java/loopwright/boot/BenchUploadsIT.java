@@ -13,10 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import loopwright.cli.StoreOptions;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -32,17 +30,16 @@ class BenchUploadsIT {
     @TempDir
     private static Path folder;
 
-    private static @Nullable Bench bench;
+    private static @Nullable OpenBench bench;
     private static String origin = "";
 
     private final HttpClient client = HttpClient.newHttpClient();
 
     @BeforeAll
     static void open() {
-        System.setProperty("loopwright.home", "..");
-        Bench started = Bench.on(new StoreOptions.Where(folder, Optional.empty()), true);
+        OpenBench started = OpenBench.on(folder);
         bench = started;
-        origin = "http://127.0.0.1:" + started.start(0);
+        origin = started.origin();
     }
 
     @AfterAll

@@ -6,6 +6,7 @@ import java.util.Locale;
 import loopwright.action.PuttPicture;
 import loopwright.geo.Place;
 import loopwright.putting.PlaneGreen;
+import loopwright.units.Distance;
 
 /**
  * One putt seen from above, the ball below and the hole above: height contours with the way the green falls, the start
@@ -16,7 +17,7 @@ final class PuttChart {
     private static final double WIDTH = 460;
     private static final double HEIGHT = 640;
     private static final double EDGE = 26;
-    private static final double FOOT = 0.3048;
+    private static final double FOOT = Distance.METRES_PER_FOOT;
     private static final double HOLE_RADIUS = 0.054;
     private static final double BALL_RADIUS = 0.021335;
     private static final double CONTOUR_METRES = 0.0254;

@@ -13,7 +13,6 @@ final class OsmNumbers {
     private static final Pattern REF = Pattern.compile("^\\D{0,6}0*(\\d{1,2})(?:st|nd|rd|th)?\\b.*$");
     private static final Pattern LENGTH =
             Pattern.compile("^([0-9]+(?:[.,][0-9]+)?)\\s*(m|metres?|meters?|yds?|yards?|ft|feet|km)?\\.?$");
-    private static final double METRES_PER_FOOT = 0.3048;
 
     private OsmNumbers() {}
 
@@ -58,7 +57,7 @@ final class OsmNumbers {
         String unit = m.group(2) == null ? "m" : m.group(2);
         double factor = unit.startsWith("y")
                 ? Distance.METRES_PER_YARD
-                : unit.startsWith("f") ? METRES_PER_FOOT : unit.equals("km") ? 1000 : 1;
+                : unit.startsWith("f") ? Distance.METRES_PER_FOOT : unit.equals("km") ? 1000 : 1;
         return OptionalDouble.of(value * factor);
     }
 }

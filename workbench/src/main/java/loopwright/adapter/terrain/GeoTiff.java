@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import loopwright.action.UserFault;
+import loopwright.units.Distance;
 import mil.nga.tiff.FieldTagType;
 import mil.nga.tiff.FieldType;
 import mil.nga.tiff.FileDirectory;
@@ -37,7 +38,6 @@ final class GeoTiff implements Raster {
     private static final int AREA_OR_POINT = 1025;
     private static final int PROJECTED = 3072;
     private static final int VERTICAL_UNIT = 4099;
-    private static final double METRES_PER_FOOT = 0.3048;
     private static final double METRES_PER_SURVEY_FOOT = 1200.0 / 3937;
 
     private final Path file;
@@ -57,7 +57,7 @@ final class GeoTiff implements Raster {
         this.frame = frame(keys);
         this.noData = noData(directory);
         int unit = keys.getOrDefault(VERTICAL_UNIT, 9001);
-        this.unitMetres = unit == 9002 ? METRES_PER_FOOT : unit == 9003 ? METRES_PER_SURVEY_FOOT : 1;
+        this.unitMetres = unit == 9002 ? Distance.METRES_PER_FOOT : unit == 9003 ? METRES_PER_SURVEY_FOOT : 1;
     }
 
     static GeoTiff open(Path file) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -12,30 +11,20 @@ import java.util.TreeMap;
 import loopwright.action.CourseImport;
 import loopwright.course.Area;
 import loopwright.course.AreaKind;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Quirks of areas and their keys, each a mutant of the enriched synthetic island map. */
 class AreaQuirkIT {
-    private static @Nullable CourseImport clean;
-
-    private final OsmCourseFiles files = new OsmCourseFiles();
-
     @TempDir
     Path folder;
 
     private CourseImport read(MapSketch sketch) throws IOException {
-        return files.read(Files.writeString(folder.resolve("map.osm"), sketch.toXml(false)));
+        return IslandSketch.read(sketch, folder);
     }
 
     private CourseImport clean() throws IOException {
-        CourseImport read = clean;
-        if (read == null) {
-            read = read(IslandSketch.enriched());
-            clean = read;
-        }
-        return read;
+        return IslandSketch.clean(folder);
     }
 
     private void assertSameCourse(MapSketch mutant) throws IOException {

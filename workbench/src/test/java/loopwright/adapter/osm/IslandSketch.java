@@ -1,6 +1,12 @@
 package loopwright.adapter.osm;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import loopwright.action.CourseImport;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +23,7 @@ final class IslandSketch {
     private static final int[] PARS = {4, 3, 5, 4, 3, 5, 4, 3, 5, 4, 5, 3, 4, 4, 5, 4, 3, 4};
 
     private static @Nullable MapSketch raw;
+    private static @Nullable CourseImport clean;
 
     private IslandSketch() {}
 
@@ -41,6 +48,33 @@ final class IslandSketch {
         square(out, 1, 4000, Map.of("golf", "lateral_water_hazard"));
         square(out, 1, -6000, Map.of("golf", "out_of_bounds"));
         return out;
+    }
+
+    /** Reads a map as a file of the folder. */
+    static CourseImport read(MapSketch map, Path folder) throws IOException {
+        return new OsmCourseFiles().read(Files.writeString(folder.resolve("map.osm"), map.toXml(false)));
+    }
+
+    /** The enriched map as it is read without any mutation. */
+    static CourseImport clean(Path folder) throws IOException {
+        CourseImport read = clean;
+        if (read == null) {
+            read = read(enriched(), folder);
+            clean = read;
+        }
+        return read;
+    }
+
+    /** Draws the first fairway as a relation with its green cut out. */
+    static void cutGreenOut(MapSketch map) {
+        Map<String, String> tags = new TreeMap<>(map.way(FAIRWAY_1).tags);
+        tags.put("type", "multipolygon");
+        map.way(FAIRWAY_1).tags.clear();
+        map.addRelation(
+                List.of(
+                        new OsmVisitor.Member("way", FAIRWAY_1, "outer"),
+                        new OsmVisitor.Member("way", GREEN_1, "inner")),
+                tags);
     }
 
     /** A square of some 22 m, 100 m on from a tee and this far east of there (1e-7 degrees). */

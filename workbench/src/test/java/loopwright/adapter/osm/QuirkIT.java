@@ -18,7 +18,6 @@ import loopwright.action.ImportRecord;
 import loopwright.course.AreaKind;
 import loopwright.course.Hole;
 import loopwright.course.TeeSet;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,24 +29,17 @@ import org.junit.jupiter.params.provider.MethodSource;
  * indexes, lengths and tee colours, all invented. A harmless quirk must give the very same course, and so the same plan.
  */
 class QuirkIT {
-    private static @Nullable CourseImport clean;
-
     private final OsmCourseFiles files = new OsmCourseFiles();
 
     @TempDir
     Path folder;
 
     private CourseImport read(MapSketch sketch) throws IOException {
-        return files.read(Files.writeString(folder.resolve("map.osm"), sketch.toXml(false)));
+        return IslandSketch.read(sketch, folder);
     }
 
     private CourseImport clean() throws IOException {
-        CourseImport read = clean;
-        if (read == null) {
-            read = read(IslandSketch.enriched());
-            clean = read;
-        }
-        return read;
+        return IslandSketch.clean(folder);
     }
 
     static Stream<Arguments> harmless() {
@@ -111,14 +103,7 @@ class QuirkIT {
     @Test
     void aFairwayCutOutRoundItsGreenLeavesTheGreenOnTop() throws IOException {
         MapSketch m = IslandSketch.enriched();
-        Map<String, String> tags = new java.util.TreeMap<>(m.way(IslandSketch.FAIRWAY_1).tags);
-        tags.put("type", "multipolygon");
-        m.way(IslandSketch.FAIRWAY_1).tags.clear();
-        m.addRelation(
-                List.of(
-                        new OsmVisitor.Member("way", IslandSketch.FAIRWAY_1, "outer"),
-                        new OsmVisitor.Member("way", IslandSketch.GREEN_1, "inner")),
-                tags);
+        IslandSketch.cutGreenOut(m);
         CourseImport found = read(m);
         assertThat(of(found, "green inside a fairway"))
                 .hasSize(of(clean(), "green inside a fairway").size() - 1);

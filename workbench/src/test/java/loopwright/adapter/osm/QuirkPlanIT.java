@@ -63,7 +63,7 @@ class QuirkPlanIT {
                 mutant("line drawn from the green", 12, m -> Collections.reverse(m.hole(12).nodes)),
                 mutant("no pins", 12, m -> m.nodes.values().forEach(n -> n.tags.remove("golf", "pin"))),
                 mutant("tee colours in a list", 12, m -> m.golf("tee").forEach(t -> t.tags.put("tee", "gold;white"))),
-                mutant("green cut out of its fairway", 1, QuirkPlanIT::cutOut),
+                mutant("green cut out of its fairway", 1, IslandSketch::cutGreenOut),
                 mutant("relation with a missing member", 12, QuirkPlanIT::missingMember),
                 mutant("rough that crosses itself", 1, QuirkPlanIT::crossingRough),
                 mutant("two courses in one file", 12, QuirkPlanIT::secondCourse));
@@ -71,17 +71,6 @@ class QuirkPlanIT {
 
     private static Arguments mutant(String name, int hole, Consumer<MapSketch> change) {
         return Arguments.of(name, hole, change);
-    }
-
-    private static void cutOut(MapSketch m) {
-        Map<String, String> tags = new TreeMap<>(m.way(IslandSketch.FAIRWAY_1).tags);
-        tags.put("type", "multipolygon");
-        m.way(IslandSketch.FAIRWAY_1).tags.clear();
-        m.addRelation(
-                List.of(
-                        new OsmVisitor.Member("way", IslandSketch.FAIRWAY_1, "outer"),
-                        new OsmVisitor.Member("way", IslandSketch.GREEN_1, "inner")),
-                tags);
     }
 
     private static void missingMember(MapSketch m) {
