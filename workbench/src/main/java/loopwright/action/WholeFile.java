@@ -6,11 +6,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
-/** How every adapter writes a text file: it appears whole or not at all. */
+/** How every adapter writes a file: it appears whole or not at all. */
 public final class WholeFile {
     private WholeFile() {}
 
     public static void write(Path target, String text) {
+        write(target, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    public static void write(Path target, byte[] bytes) {
         Path absolute = target.toAbsolutePath();
         Path folder = absolute.getParent();
         if (folder == null || !Files.isDirectory(folder)) {
@@ -22,7 +26,7 @@ public final class WholeFile {
         try {
             Path beside = folder.resolve("." + absolute.getFileName() + ".part");
             try {
-                Files.writeString(beside, text, StandardCharsets.UTF_8);
+                Files.write(beside, bytes);
                 Files.move(beside, absolute, StandardCopyOption.REPLACE_EXISTING);
             } finally {
                 Files.deleteIfExists(beside);

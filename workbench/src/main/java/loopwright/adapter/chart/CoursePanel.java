@@ -9,6 +9,17 @@ import loopwright.course.AreaKind;
 import loopwright.course.Course;
 import loopwright.course.Hole;
 import loopwright.course.TeeSet;
+import loopwright.drawing.Extent;
+import loopwright.drawing.Face;
+import loopwright.drawing.Furniture;
+import loopwright.drawing.GroundKey;
+import loopwright.drawing.Ink;
+import loopwright.drawing.Mark;
+import loopwright.drawing.Paragraph;
+import loopwright.drawing.Pen;
+import loopwright.drawing.Point;
+import loopwright.drawing.SheetView;
+import loopwright.drawing.Trace;
 import loopwright.units.Distance;
 
 /** The panel beside the chart of a course: name, table of holes, key to the textures, scale and north. */

@@ -5,6 +5,17 @@ import java.util.List;
 import loopwright.action.HolePicture;
 import loopwright.course.Hole;
 import loopwright.course.HoleSurvey;
+import loopwright.drawing.Drawing;
+import loopwright.drawing.Extent;
+import loopwright.drawing.Face;
+import loopwright.drawing.Furniture;
+import loopwright.drawing.Ink;
+import loopwright.drawing.Mark;
+import loopwright.drawing.Paragraph;
+import loopwright.drawing.Pen;
+import loopwright.drawing.Point;
+import loopwright.drawing.SheetView;
+import loopwright.drawing.Trace;
 import loopwright.geo.Line;
 import loopwright.geo.Place;
 

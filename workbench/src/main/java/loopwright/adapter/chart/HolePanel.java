@@ -7,6 +7,17 @@ import loopwright.action.HolePicture.Room;
 import loopwright.action.HolePicture.Shot;
 import loopwright.course.Area;
 import loopwright.course.AreaKind;
+import loopwright.drawing.Extent;
+import loopwright.drawing.Face;
+import loopwright.drawing.Furniture;
+import loopwright.drawing.GroundKey;
+import loopwright.drawing.Ink;
+import loopwright.drawing.Mark;
+import loopwright.drawing.Paragraph;
+import loopwright.drawing.Pen;
+import loopwright.drawing.Point;
+import loopwright.drawing.SheetView;
+import loopwright.drawing.Trace;
 
 /** The plan of a hole in words beside its chart: each shot, its room, its alternatives; below, what the marks mean. */
 final class HolePanel {

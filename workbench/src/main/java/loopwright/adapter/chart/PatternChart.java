@@ -2,6 +2,15 @@ package loopwright.adapter.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import loopwright.drawing.Drawing;
+import loopwright.drawing.Extent;
+import loopwright.drawing.Face;
+import loopwright.drawing.Furniture;
+import loopwright.drawing.Ink;
+import loopwright.drawing.Mark;
+import loopwright.drawing.Pen;
+import loopwright.drawing.Point;
+import loopwright.drawing.Trace;
 import loopwright.player.Player;
 import loopwright.player.Shot;
 import loopwright.player.ShotLog;

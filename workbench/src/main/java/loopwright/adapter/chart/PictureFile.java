@@ -1,42 +1,23 @@
 package loopwright.adapter.chart;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
-import javax.imageio.ImageIO;
 import loopwright.action.UserFault;
+import loopwright.action.WholeFile;
+import loopwright.drawing.Drawing;
+import loopwright.drawing.PdfPage;
+import loopwright.drawing.Raster;
+import loopwright.drawing.SvgPage;
 
 /** Writes drawings to files, PNG, SVG or PDF by the ending of the name; a file appears whole or not at all. */
 final class PictureFile {
-    /** Fine enough for 0.3 pt lines on paper; a page of 11 x 8.5 in is then 1,760 x 1,360 pixels. */
-    static final double DOTS_PER_INCH = 160;
-
     private PictureFile() {}
 
     static void write(Drawing drawing, Path target) {
-        byte[] bytes = bytes(drawing, target);
-        Path absolute = target.toAbsolutePath();
-        Path folder = absolute.getParent();
-        if (folder == null || !Files.isDirectory(folder)) {
-            throw new UserFault("The picture " + target + " cannot be written because the folder " + folder
-                    + " does not exist; create it or name another place.");
-        }
-        Path unfinished = folder.resolve("." + absolute.getFileName() + ".part");
-        try {
-            Files.write(unfinished, bytes);
-            Files.move(unfinished, absolute, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException e) {
-            discard(unfinished);
-            throw new UserFault(
-                    "The picture " + target + " cannot be written (" + e.getMessage()
-                            + "); check the folder's rights and the room on the disk.",
-                    e);
-        }
+        WholeFile.write(target, bytes(drawing, target));
     }
 
     private static byte[] bytes(Drawing drawing, Path target) {
@@ -46,7 +27,7 @@ final class PictureFile {
             return SvgPage.of(drawing).getBytes(StandardCharsets.UTF_8);
         }
         if (lower.endsWith(".png")) {
-            return png(drawing);
+            return Raster.png(drawing, Raster.DOTS_PER_INCH);
         }
         if (lower.endsWith(".pdf")) {
             return pdf(drawing);
@@ -60,26 +41,6 @@ final class PictureFile {
             return PdfPage.of(List.of(drawing));
         } catch (IOException e) {
             throw new IllegalStateException("a picture could not be encoded in memory", e);
-        }
-    }
-
-    private static byte[] png(Drawing drawing) {
-        try {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            ImageIO.setUseCache(false);
-            ImageIO.write(Raster.of(drawing, DOTS_PER_INCH), "png", out);
-            return out.toByteArray();
-        } catch (IOException e) {
-            throw new IllegalStateException("a picture could not be encoded in memory", e);
-        }
-    }
-
-    private static void discard(Path file) {
-        try {
-            Files.deleteIfExists(file);
-        } catch (IOException e) {
-            // The first failure is the one worth telling; a leftover .part file harms nothing.
-            return;
         }
     }
 }

@@ -4,6 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import loopwright.action.HolePicture;
 import loopwright.action.HoleScreens;
+import loopwright.drawing.Extent;
+import loopwright.drawing.Lettering;
+import loopwright.drawing.Mark;
+import loopwright.drawing.Point;
+import loopwright.drawing.SheetView;
+import loopwright.drawing.SvgPage;
 import loopwright.geo.Place;
 
 /** Draws holes for a screen, play running up, as wide as the ground that matters. */

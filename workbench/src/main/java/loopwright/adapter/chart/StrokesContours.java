@@ -7,6 +7,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.BiConsumer;
 import loopwright.action.HolePicture.StrokesField;
+import loopwright.drawing.Extent;
+import loopwright.drawing.Ink;
+import loopwright.drawing.Isolines;
+import loopwright.drawing.Lettering;
+import loopwright.drawing.Mark;
+import loopwright.drawing.Pen;
+import loopwright.drawing.SheetView;
+import loopwright.drawing.Trace;
 import loopwright.geo.Box;
 import loopwright.geo.Place;
 

@@ -1,5 +1,5 @@
 /**
- * The drawing language: pictures as lists of marks on paper, their two back ends (SVG, PNG), and the charts made of them.
+ * The charts: one picture of one thing (a hole, a course, a pattern, a flight, a putt), made of the drawing language.
  * Deliberately not here: computing anything that is drawn; a chart receives numbers and places and shows them.
  */
 @NullMarked

@@ -4,6 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import loopwright.drawing.Drawing;
+import loopwright.drawing.Ink;
+import loopwright.drawing.Labels;
+import loopwright.drawing.Mark;
+import loopwright.drawing.Pen;
+import loopwright.drawing.Point;
+import loopwright.drawing.Trace;
 import loopwright.player.Club;
 import loopwright.player.Evidence;
 import loopwright.player.Player;
