@@ -10,12 +10,19 @@ import loopwright.units.Distance;
  * @param toHole from the ball to the hole before the stroke
  * @param place where the ball lay, where positions were recorded
  * @param penaltyStrokes that came after this stroke and before the next
+ * @param intent what was meant, where it was noted
  */
-public record ShotRecord(Optional<String> club, Lie lie, Distance toHole, Optional<LatLon> place, int penaltyStrokes) {
+public record ShotRecord(
+        Optional<String> club, Lie lie, Distance toHole, Optional<LatLon> place, int penaltyStrokes, Intent intent) {
     public ShotRecord {
         if (penaltyStrokes < 0) {
             throw new IllegalArgumentException("penalty strokes are zero or more, not " + penaltyStrokes);
         }
+    }
+
+    /** A stroke whose intent was not noted. */
+    public ShotRecord(Optional<String> club, Lie lie, Distance toHole, Optional<LatLon> place, int penaltyStrokes) {
+        this(club, lie, toHole, place, penaltyStrokes, Intent.NONE);
     }
 
     /** What strokes gained need of it. */

@@ -34,6 +34,15 @@ public interface BenchStore extends AutoCloseable {
     /** Replaces the hole locations of a day. */
     void setHoleLocations(String course, String day, Map<Integer, String> locations);
 
+    /** Local rules of a course on a day as the committee words them; empty if nobody entered any. */
+    String localRules(String course, String day);
+
+    /** Replaces the local rules of a day. */
+    void setLocalRules(String course, String day, String rules);
+
+    /** Rounds, lessons and the player files. */
+    PlayerRecords records();
+
     /** Plans that were made, newest first. */
     List<KeptPlan> listPlans();
 

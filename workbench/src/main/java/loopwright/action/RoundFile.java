@@ -13,6 +13,12 @@ public interface RoundFile {
      */
     RoundImport read(Path file);
 
+    /** The same from text; {@code label} is what to call it in a sentence. */
+    RoundImport readText(String label, String text);
+
+    /** The table that {@link #write} writes. */
+    String text(List<RoundRecord> rounds);
+
     /**
      * Writes rounds so that they read back to the same; the file appears whole or not at all.
      *

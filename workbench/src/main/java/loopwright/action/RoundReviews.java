@@ -60,19 +60,25 @@ public final class RoundReviews {
      * @param keepGoodRows the user's word that the good rows may be used although others are bad
      */
     public List<RoundReview> review(Path file, RoundImport rounds, Optional<CourseCard> card, boolean keepGoodRows) {
+        return usable(file.toString(), rounds, card, keepGoodRows).stream()
+                .map(round -> RoundReview.of(round, baseline))
+                .toList();
+    }
+
+    /** The rounds that may be used, completed by the card; a {@link UserFault} if a row is bad and nobody allowed that. */
+    static List<RoundRecord> usable(String label, RoundImport rounds, Optional<CourseCard> card, boolean keepGoodRows) {
         int bad = rounds.problems().size();
         if (bad > 0 && !keepGoodRows) {
-            throw new UserFault(file + " has " + (bad == 1 ? "a row" : bad + " rows")
+            throw new UserFault(label + " has " + (bad == 1 ? "a row" : bad + " rows")
                     + " that cannot be used, the first in "
                     + rounds.problems().get(0).sentence()
                     + " Nothing was kept; mend the file, or add --keep-good-rows.");
         }
         if (rounds.rounds().isEmpty()) {
-            throw new UserFault(file + " has no hole that can be used; at least one hole with its score is needed.");
+            throw new UserFault(label + " has no hole that can be used; at least one hole with its score is needed.");
         }
         return rounds.rounds().stream()
                 .map(round -> card.map(c -> c.complete(round)).orElse(round))
-                .map(round -> RoundReview.of(round, baseline))
                 .toList();
     }
 }

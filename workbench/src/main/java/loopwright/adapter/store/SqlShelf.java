@@ -135,6 +135,8 @@ final class SqlShelf implements Shelf {
     static void erase(Handle h, String id) {
         h.execute("DELETE FROM plan WHERE player = ? OR course = ?", id, id);
         h.execute("DELETE FROM hole_location WHERE course = ?", id);
+        h.execute("DELETE FROM local_rules WHERE course = ?", id);
+        SqlRecords.erase(h, id);
         h.execute("DELETE FROM list WHERE player = ?", id);
         h.execute("DELETE FROM answer WHERE player = ?", id);
         h.execute("DELETE FROM document_version WHERE document = ?", id);

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import loopwright.action.BenchStore;
 import loopwright.action.KeptList;
 import loopwright.action.KeptPlan;
+import loopwright.action.PlayerRecords;
 import loopwright.action.Shelf;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -138,6 +139,31 @@ final class SqlStore implements BenchStore {
     }
 
     @Override
+    public String localRules(String course, String day) {
+        return jdbi.withHandle(h -> h.createQuery("SELECT rules FROM local_rules WHERE course = ? AND day = ?")
+                .bind(0, course)
+                .bind(1, day)
+                .mapTo(String.class)
+                .findOne()
+                .orElse(""));
+    }
+
+    @Override
+    public void setLocalRules(String course, String day, String rules) {
+        jdbi.useTransaction(h -> {
+            h.execute("DELETE FROM local_rules WHERE course = ? AND day = ?", course, day);
+            if (!rules.isBlank()) {
+                h.execute("INSERT INTO local_rules VALUES (?, ?, ?)", course, day, rules);
+            }
+        });
+    }
+
+    @Override
+    public PlayerRecords records() {
+        return new SqlRecords(jdbi);
+    }
+
+    @Override
     public List<KeptPlan> listPlans() {
         return jdbi.withHandle(SqlStore::plans);
     }
@@ -249,7 +275,7 @@ final class SqlStore implements BenchStore {
         source.close();
     }
 
-    private static Map<String, String> pairs(Handle h, String sql, Object... values) {
+    static Map<String, String> pairs(Handle h, String sql, Object... values) {
         Map<String, String> out = new TreeMap<>();
         h.select(sql, values)
                 .map((r, c) -> Map.entry(r.getString(1), r.getString(2)))

@@ -21,7 +21,10 @@ import org.jdbi.v3.core.Handle;
  * same content gives the same bytes.
  */
 final class ZipExport {
-    static final String FORMAT = "1";
+    static final String FORMAT = "2";
+    /** The first format had no rounds, lessons and player files. */
+    static final List<String> READABLE = List.of("1", FORMAT);
+
     static final String LAST = "end.csv";
     /** The earliest time a zip can hold, for every entry. */
     private static final LocalDateTime TIMELESS = LocalDateTime.of(1980, 1, 1, 0, 0);
@@ -77,6 +80,12 @@ final class ZipExport {
         for (KeptList l : lists) {
             text(zip, folder + "list-" + l.id() + ".csv", l.text());
         }
+        for (RecordTable table : RecordTable.values()) {
+            text(zip, folder + table.file(), csv(table.rows(handle, id)));
+        }
+        for (Map.Entry<String, String> round : SqlRecords.roundTexts(handle, id).entrySet()) {
+            text(zip, folder + "round-" + round.getKey() + ".csv", round.getValue());
+        }
     }
 
     private void course(ZipOutputStream zip, String id) throws IOException {
@@ -88,6 +97,10 @@ final class ZipExport {
                 .map((r, c) -> List.of(r.getString(1), r.getString(2), r.getString(3)))
                 .list();
         text(zip, folder + "hole-locations.csv", csv(locations));
+        text(
+                zip,
+                folder + "local-rules.csv",
+                pairs(SqlStore.pairs(handle, "SELECT day, rules FROM local_rules WHERE course = ?", id)));
         text(zip, folder + "answers.csv", pairs(SqlStore.answers(handle, id)));
     }
 

@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +25,8 @@ import org.jdbi.v3.core.Handle;
 final class ZipImport {
     private static final Pattern NAME = Pattern.compile("format\\.csv|end\\.csv|plans\\.csv|preferences\\.csv"
             + "|(players|courses)/[a-z0-9]{1,40}/"
-            + "(versions\\.csv|answers\\.csv|lists\\.csv|hole-locations\\.csv|list-[a-z0-9]{1,40}\\.csv"
+            + "(versions\\.csv|answers\\.csv|lists\\.csv|hole-locations\\.csv|local-rules\\.csv|"
+            + "intake\\.csv|rounds\\.csv|lessons\\.csv|breaks\\.csv|forecasts\\.csv|(list|round)-[a-z0-9]{1,40}\\.csv"
             + "|v[0-9]{1,6}\\.(json|geojson))");
     private static final long LARGEST = 500L << 20;
 
@@ -78,8 +80,9 @@ final class ZipImport {
                     + " or \"backup\".");
         }
         String format = rows.get(0).get(1);
-        if (!format.equals(ZipExport.FORMAT)) {
-            throw new UserFault(label + " has format " + format + ", and this program reads format " + ZipExport.FORMAT
+        if (!ZipExport.READABLE.contains(format)) {
+            throw new UserFault(label + " has format " + format + ", and this program reads formats "
+                    + String.join(" and ", ZipExport.READABLE)
                     + "; use the program that wrote it, or a newer one.");
         }
     }
@@ -91,8 +94,16 @@ final class ZipImport {
     }
 
     static void eraseAll(Handle h) {
-        for (String table :
-                List.of("plan", "hole_location", "list", "answer", "document_version", "document", "preference")) {
+        SqlRecords.TABLES.forEach(table -> h.execute("DELETE FROM " + table));
+        for (String table : List.of(
+                "local_rules",
+                "plan",
+                "hole_location",
+                "list",
+                "answer",
+                "document_version",
+                "document",
+                "preference")) {
             h.execute("DELETE FROM " + table);
         }
     }
@@ -104,6 +115,7 @@ final class ZipImport {
             versions(h, id, folder, ".json");
             rows(folder + "answers.csv", 2).forEach(r -> SqlStore.insertAnswer(h, id, r.get(0), r.get(1)));
             rows(folder + "lists.csv", 5).forEach(r -> SqlStore.insert(h, id, list(folder, r)));
+            records(h, id, folder);
         }
         for (String id : ids("courses")) {
             makeRoom(h, id, "course", replace);
@@ -113,9 +125,25 @@ final class ZipImport {
             rows(folder + "hole-locations.csv", 3)
                     .forEach(r -> SqlStore.insertHoleLocation(
                             h, id, r.get(0), Math.toIntExact(number("hole-locations.csv", r.get(1))), r.get(2)));
+            rows(folder + "local-rules.csv", 2)
+                    .forEach(r -> h.execute("INSERT INTO local_rules VALUES (?, ?, ?)", id, r.get(0), r.get(1)));
         }
         rows("plans.csv", 12).forEach(r -> SqlStore.insert(h, plan(r)));
         rows("preferences.csv", 2).forEach(r -> SqlStore.insertPreference(h, r.get(0), r.get(1)));
+    }
+
+    private void records(Handle h, String id, String folder) {
+        for (RecordTable table : RecordTable.values()) {
+            String file = folder + table.file();
+            for (List<String> row : rows(file, table.columns())) {
+                String body = table == RecordTable.ROUNDS ? text(folder + "round-" + row.get(0) + ".csv") : "";
+                try {
+                    table.insert(h, id, row, body);
+                } catch (IllegalArgumentException | DateTimeException e) {
+                    throw damaged(file, String.valueOf(e.getMessage()));
+                }
+            }
+        }
     }
 
     private Set<String> ids(String kind) {

@@ -27,7 +27,15 @@ record CsvTable(Path file, Map<String, Integer> columns, List<CsvRow> rows) {
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     static CsvTable read(Path file) {
-        List<String> lines = linesOf(file);
+        return of(file, linesOf(file));
+    }
+
+    /** A table that is text already; {@code file} is what to call it. */
+    static CsvTable of(Path file, String text) {
+        return of(file, plainLines(text));
+    }
+
+    private static CsvTable of(Path file, List<String> lines) {
         int header = 0;
         while (header < lines.size() && isSkipped(lines.get(header))) {
             header++;
@@ -114,14 +122,17 @@ record CsvTable(Path file, Map<String, Integer> columns, List<CsvRow> rows) {
             throw new UserFault(file + " does not exist or is not a file; name a table in CSV.");
         }
         try {
-            String text = Files.readString(file, StandardCharsets.UTF_8);
-            return (text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text)
-                    .lines()
-                    .toList();
+            return plainLines(Files.readString(file, StandardCharsets.UTF_8));
         } catch (CharacterCodingException e) {
             throw new UserFault(file + " is not text in UTF-8; save it as CSV in UTF-8.", e);
         } catch (IOException e) {
             throw new UserFault(file + " cannot be read (" + e.getMessage() + ").", e);
         }
+    }
+
+    private static List<String> plainLines(String text) {
+        return (text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text)
+                .lines()
+                .toList();
     }
 }

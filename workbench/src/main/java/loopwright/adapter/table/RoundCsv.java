@@ -18,7 +18,20 @@ public final class RoundCsv implements RoundFile {
 
     @Override
     public RoundImport read(Path file) {
-        CsvTable table = CsvTable.read(file);
+        return rounds(CsvTable.read(file));
+    }
+
+    @Override
+    public RoundImport readText(String label, String text) {
+        return rounds(CsvTable.of(Path.of(label), text));
+    }
+
+    @Override
+    public String text(List<RoundRecord> rounds) {
+        return RoundCsvText.of(rounds);
+    }
+
+    private static RoundImport rounds(CsvTable table) {
         boolean ofShots = table.columns().containsKey("lie");
         requireColumns(table, ofShots);
         List<RowProblem> problems = new ArrayList<>();

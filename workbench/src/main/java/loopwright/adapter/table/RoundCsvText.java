@@ -30,7 +30,18 @@ final class RoundCsvText {
     private static final List<String> ENDS = List.of("conceded", "picked_up");
     private static final List<String> COUNTS =
             List.of("tee_ball", "approach_club", "approach", "penalties", "chips", "first_putt_m", "putts");
-    private static final List<String> SHOTS = List.of("club", "lie", "to_hole_m", "penalty", "lat", "lon");
+    private static final List<String> SHOTS = List.of(
+            "club",
+            "lie",
+            "to_hole_m",
+            "penalty",
+            "lat",
+            "lon",
+            "meant_club",
+            "aim_lat",
+            "aim_lon",
+            "meant_lie",
+            "as_meant");
     private static final List<HoleMark> MARKS = List.of(HoleMark.values());
 
     private final StringWriter text = new StringWriter();
@@ -127,18 +138,25 @@ final class RoundCsvText {
                 lie(shot.lie()),
                 metres(Optional.of(shot.toHole())),
                 shot.penaltyStrokes() == 0 ? "" : String.valueOf(shot.penaltyStrokes()),
-                shot.place()
-                        .map(LatLon::latitudeDegrees)
-                        .map(RoundCsvText::degrees)
-                        .orElse(""),
-                shot.place()
-                        .map(LatLon::longitudeDegrees)
-                        .map(RoundCsvText::degrees)
-                        .orElse(""));
+                latitude(shot.place()),
+                longitude(shot.place()),
+                shot.intent().club().orElse(""),
+                latitude(shot.intent().aim()),
+                longitude(shot.intent().aim()),
+                shot.intent().finish().map(RoundCsvText::lie).orElse(""),
+                shot.intent().struckAsMeant().map(yes -> yes ? "yes" : "no").orElse(""));
+    }
+
+    private static String latitude(Optional<LatLon> place) {
+        return place.map(p -> degrees(p.latitudeDegrees())).orElse("");
+    }
+
+    private static String longitude(Optional<LatLon> place) {
+        return place.map(p -> degrees(p.longitudeDegrees())).orElse("");
     }
 
     private static List<String> given(Stroke putt) {
-        return List.of("", lie(putt.lie()), metres(Optional.of(putt.toHole())), "", "", "");
+        return List.of("", lie(putt.lie()), metres(Optional.of(putt.toHole())), "", "", "", "", "", "", "", "");
     }
 
     private static String lie(Lie lie) {

@@ -11,6 +11,7 @@ import loopwright.action.RowProblem;
 import loopwright.geo.LatLon;
 import loopwright.scoring.HoleCounts;
 import loopwright.scoring.HoleMark;
+import loopwright.scoring.Intent;
 import loopwright.scoring.Lie;
 import loopwright.scoring.ShotRecord;
 import loopwright.units.Distance;
@@ -117,15 +118,24 @@ record RoundRow(
                 cells.text("club"),
                 lie.orElse(Lie.TEE),
                 toHole.orElse(Distance.ofMetres(0)),
-                place(row, cells),
-                cells.whole("penalty", 0, 9).orElse(0));
+                place(row, cells, ""),
+                cells.whole("penalty", 0, 9).orElse(0),
+                intent(row, cells));
     }
 
-    private static Optional<LatLon> place(CsvRow row, RowReader cells) {
-        OptionalDouble lat = cells.decimal("lat", -90, 90);
-        OptionalDouble lon = cells.decimal("lon", -180, 180);
+    private static Intent intent(CsvRow row, RowReader cells) {
+        return new Intent(
+                cells.text("meant_club"),
+                place(row, cells, "aim_"),
+                cells.word("meant_lie", RoundWords.LIES, "one of: tee, fairway, rough, sand, recovery, green"),
+                cells.yesOrNo("as_meant"));
+    }
+
+    private static Optional<LatLon> place(CsvRow row, RowReader cells, String stem) {
+        OptionalDouble lat = cells.decimal(stem + "lat", -90, 90);
+        OptionalDouble lon = cells.decimal(stem + "lon", -180, 180);
         if (lat.isPresent() != lon.isPresent()) {
-            String column = lat.isPresent() ? "lon" : "lat";
+            String column = stem + (lat.isPresent() ? "lon" : "lat");
             cells.reject(column, row.cell(column), "a number of degrees; a place needs lat and lon");
         }
         return lat.isPresent() && lon.isPresent()

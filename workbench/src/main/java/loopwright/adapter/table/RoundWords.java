@@ -86,7 +86,12 @@ final class RoundWords {
             "lie",
             "penalty",
             "lat",
-            "lon");
+            "lon",
+            "meant_club",
+            "aim_lat",
+            "aim_lon",
+            "meant_lie",
+            "as_meant");
 
     static final Set<String> STEMS = Set.of("length", "first_putt", "to_hole");
 

@@ -89,7 +89,11 @@ final class RowReader {
     }
 
     boolean yes(String column) {
-        return word(column, YES_OR_NO, "yes or no").orElse(false);
+        return yesOrNo(column).orElse(false);
+    }
+
+    Optional<Boolean> yesOrNo(String column) {
+        return word(column, YES_OR_NO, "yes or no");
     }
 
     <T> Optional<T> word(String column, Map<String, T> words, String accepted) {

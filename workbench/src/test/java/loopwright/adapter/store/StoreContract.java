@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -18,8 +22,12 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import loopwright.action.BenchStore;
 import loopwright.action.BenchStore.Selection;
+import loopwright.action.KeptForecast;
+import loopwright.action.KeptLesson;
 import loopwright.action.KeptList;
 import loopwright.action.KeptPlan;
+import loopwright.action.KeptRound;
+import loopwright.action.PlayerRecords;
 import loopwright.action.Shelf;
 import loopwright.action.UserFault;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,6 +37,8 @@ import org.junit.jupiter.api.Test;
 abstract class StoreContract {
     /** Text that has to be quoted in SQL, CSV, HTML and Java. */
     private static final String AWKWARD = "O'Neill; \"x\", <script>alert(1)</script> \u00e4\u4e2d\n--";
+
+    private static final LocalDate DAY = LocalDate.of(2026, 5, 31);
 
     abstract BenchStore store();
 
@@ -182,9 +192,61 @@ abstract class StoreContract {
         assertThat(store().listAnswers(ids[0])).isEmpty();
         assertThat(store().listLists(ids[0])).isEmpty();
         assertThat(store().listPlans()).isEmpty();
+        assertThat(store().records().listIntake(ids[0])).isEmpty();
+        assertThat(store().records().listRoundTexts(ids[0])).isEmpty();
+        assertThat(store().records().listLessons(ids[0])).isEmpty();
+        assertThat(store().records().listBreaks(ids[0])).isEmpty();
+        assertThat(store().records().listForecasts(ids[0])).isEmpty();
         assertThat(store().courses().list()).hasSize(1);
         assertThat(new String(export(Selection.ALL), StandardCharsets.ISO_8859_1))
                 .doesNotContain(ids[0]);
+    }
+
+    @Test
+    void keepsRoundsLessonsBreaksForecastsAndThePlayerFile() {
+        String[] ids = fill();
+        PlayerRecords records = store().records();
+        assertThat(records.listIntake(ids[0])).isEqualTo(Map.of("goal", "79", "limits", AWKWARD));
+        KeptRound round = records.listRounds(ids[0]).get(0);
+        assertThat(round.day()).isEqualTo(DAY.minusDays(1));
+        assertThat(round.score()).isEmpty();
+        assertThat(records.getRoundText(ids[0], round.id())).isEqualTo("hole,score\n1,x\n");
+        assertThat(records.listRoundTexts(ids[0])).hasSize(2).containsEntry(round.id(), "hole,score\n1,x\n");
+        KeptLesson lesson = records.listLessons(ids[0]).get(0);
+        records.changeLesson(ids[0], lesson.whenDone());
+        assertThat(records.listLessons(ids[0])).containsExactly(lesson.whenDone());
+        assertThat(records.listBreaks(ids[0])).isEqualTo(Map.of(DAY, "new driver"));
+        assertThat(records.listForecasts(ids[0]).get(0).chance()).isEqualTo(1 / 3.0);
+        assertThat(store().localRules(ids[1], "2026-05-31")).isEqualTo("preferred lies\ngreen 7 is temporary");
+        records.eraseRound(ids[0], round.id());
+        assertThat(records.listRounds(ids[0])).hasSize(1);
+        assertThatThrownBy(() -> records.getRoundText(ids[0], round.id()))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining(round.id());
+    }
+
+    @Test
+    void keepsAllRoundsOrNone() {
+        String[] ids = fill();
+        PlayerRecords records = store().records();
+        KeptRound good = records.listRounds(ids[0]).get(0);
+        assertThatThrownBy(() -> records.addRounds(ids[0], List.of(good, good), List.of("one text")))
+                .isInstanceOf(RuntimeException.class);
+        assertThat(records.listRounds(ids[0])).hasSize(2);
+    }
+
+    @Test
+    void readsTheFormatBeforeRoundsWereKept() throws Exception {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(out)) {
+            entry(zip, "format.csv", "loopwright store,1\n");
+            entry(zip, "players/abc/versions.csv", "1,A,,1790000000123\n");
+            entry(zip, "players/abc/v1.json", "{}");
+            entry(zip, "end.csv", "complete\n");
+        }
+        store().importZip(new ByteArrayInputStream(out.toByteArray()), "old.zip", false);
+        assertThat(store().players().get("abc").name()).isEqualTo("A");
+        assertThat(store().records().listRounds("abc")).isEmpty();
     }
 
     private String[] fill() {
@@ -196,11 +258,28 @@ abstract class StoreContract {
         s.setAnswers(player, Map.of("name", AWKWARD, "level", "92"));
         s.addList(player, KeptList.Kind.SHOTS, "range.csv", "mat", "club,carry_m\n7-iron,130\n");
         s.setHoleLocations(course, "2026-05-31", Map.of(7, "12,right 4"));
+        s.setLocalRules(course, "2026-05-31", "preferred lies\ngreen 7 is temporary");
+        records(player);
         s.setPreference("units", "metric");
         Instant at = Instant.ofEpochMilli(1_790_000_000_123L);
         s.keepPlan(
                 new KeptPlan(player, 1, course, 2, "tees=middle&target=79", 1, "0.1.0", 80.25, 3.1, 1 / 3.0, 81.5, at));
         return new String[] {player, course};
+    }
+
+    private void records(String player) {
+        PlayerRecords r = store().records();
+        Instant any = Instant.EPOCH;
+        r.setIntake(player, Map.of("goal", "79", "limits", AWKWARD));
+        r.addRounds(
+                player,
+                List.of(
+                        new KeptRound("", DAY, "Heath", "middle", 18, OptionalInt.of(92), "COUNTS", false, any),
+                        new KeptRound("", DAY.minusDays(1), "", "", 1, OptionalInt.empty(), "SCORE", true, any)),
+                List.of("hole,score\n1,5\n", "hole,score\n1,x\n"));
+        r.addLesson(player, new KeptLesson("", DAY, AWKWARD, "club up", "100 putts", Optional.of(DAY), false, any));
+        r.setBreaks(player, Map.of(DAY, "new driver"));
+        r.addForecast(player, new KeptForecast("", DAY, "Heath", "middle", 18, 79, 84.5, 3.25, 1 / 3.0, "0.1.0", any));
     }
 
     private byte[] export(Selection what) {
@@ -212,9 +291,13 @@ abstract class StoreContract {
     private static byte[] zip(String name, String text) throws Exception {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(out)) {
-            zip.putNextEntry(new ZipEntry(name));
-            zip.write(text.getBytes(StandardCharsets.UTF_8));
+            entry(zip, name, text);
         }
         return out.toByteArray();
+    }
+
+    private static void entry(ZipOutputStream zip, String name, String text) throws IOException {
+        zip.putNextEntry(new ZipEntry(name));
+        zip.write(text.getBytes(StandardCharsets.UTF_8));
     }
 }

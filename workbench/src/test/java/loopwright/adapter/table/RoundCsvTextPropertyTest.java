@@ -16,6 +16,7 @@ import loopwright.scoring.HoleCounts;
 import loopwright.scoring.HoleEnd;
 import loopwright.scoring.HoleMark;
 import loopwright.scoring.HoleRecord;
+import loopwright.scoring.Intent;
 import loopwright.scoring.Lie;
 import loopwright.scoring.RoundRecord;
 import loopwright.scoring.ShotRecord;
@@ -97,10 +98,23 @@ class RoundCsvTextPropertyTest {
                     maybe(random, "wedge"),
                     Lie.values()[random.nextInt(6)],
                     distance(random, 500),
-                    maybe(random, new LatLon(random.nextInt(-80, 80) + 0.123456789, random.nextInt(-170, 170) - 0.5)),
-                    random.nextInt(3)));
+                    maybe(random, place(random)),
+                    random.nextInt(3),
+                    intent(random)));
         }
         return shots;
+    }
+
+    private static Intent intent(SplittableRandom random) {
+        return new Intent(
+                maybe(random, "8-iron"),
+                maybe(random, place(random)),
+                maybe(random, Lie.values()[random.nextInt(6)]),
+                maybe(random, random.nextBoolean()));
+    }
+
+    private static LatLon place(SplittableRandom random) {
+        return new LatLon(random.nextInt(-80, 80) + 0.123456789, random.nextInt(-170, 170) - 0.5);
     }
 
     /** To the tenth of a millimetre, as tables are written. */

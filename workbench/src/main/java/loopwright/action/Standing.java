@@ -1,0 +1,102 @@
+package loopwright.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Whether the model knows a player: his forecasts beside the scores of the rounds they were made for. Until there are
+ * enough of them, and while they disagree, every chance of his is marked "not yet calibrated".
+ *
+ * @param outcomes forecasts whose round was played, in the order of their days
+ * @param gap mean of real less foretold score, strokes over 18 holes; 0 without outcomes
+ * @param error standard error of the gap, from the forecast's own standard deviations
+ */
+public record Standing(List<Outcome> outcomes, double gap, double error) {
+    /** With fewer rounds than this nothing is called calibrated (assumed). */
+    public static final int FEWEST = 5;
+
+    /** 90 % of a normal law. */
+    private static final double REACH = 1.645;
+
+    private static final int ROUND_HOLES = 18;
+
+    public Standing {
+        outcomes = List.copyOf(outcomes);
+    }
+
+    /** A forecast and what happened. */
+    public record Outcome(KeptForecast forecast, int score) {
+        public boolean beaten() {
+            return score <= forecast.target();
+        }
+    }
+
+    public static Standing of(PlayerRecords records, String player) {
+        List<KeptRound> rounds = records.listRounds(player);
+        List<Outcome> outcomes = new ArrayList<>();
+        for (KeptForecast forecast : records.listForecasts(player)) {
+            score(forecast, rounds).ifPresent(score -> outcomes.add(new Outcome(forecast, score)));
+        }
+        return of(outcomes);
+    }
+
+    static Standing of(List<Outcome> outcomes) {
+        double sum = 0;
+        double variance = 0;
+        for (Outcome o : outcomes) {
+            double per18 = (double) ROUND_HOLES / o.forecast().holes();
+            sum += (o.score() - o.forecast().mean()) * per18;
+            variance += o.forecast().sd() * o.forecast().sd() * per18 * per18;
+        }
+        int n = Math.max(1, outcomes.size());
+        return new Standing(outcomes, sum / n, Math.sqrt(variance) / n);
+    }
+
+    /** The score of the round a forecast was made for: of its day, of as many holes, on its course where one is named. */
+    private static Optional<Integer> score(KeptForecast forecast, List<KeptRound> rounds) {
+        return rounds.stream()
+                .filter(r -> !r.lesson()
+                        && r.day().equals(forecast.day())
+                        && r.holes() == forecast.holes()
+                        && r.score().isPresent()
+                        && (r.course().isEmpty() || r.course().equalsIgnoreCase(forecast.course())))
+                .map(r -> r.score().getAsInt())
+                .findFirst();
+    }
+
+    /** True if enough rounds were foretold and their mean lies within the interval. */
+    public boolean calibrated() {
+        return outcomes.size() >= FEWEST && !disagrees();
+    }
+
+    /** True if the gap is larger than chance explains, 9 in 10. */
+    public boolean disagrees() {
+        return !outcomes.isEmpty() && Math.abs(gap) > REACH * error;
+    }
+
+    /** Mean squared difference of chance and outcome; 0 is perfect, 0.25 is what a coin earns. */
+    public double brier() {
+        return outcomes.stream()
+                .mapToDouble(o -> Math.pow(o.forecast().chance() - (o.beaten() ? 1 : 0), 2))
+                .average()
+                .orElse(Double.NaN);
+    }
+
+    /** What is to be said beside a chance of this player. */
+    public String sentence() {
+        if (outcomes.isEmpty()) {
+            return "not yet calibrated: no round that was foretold has been played";
+        }
+        String gapWords = String.format(
+                Locale.ROOT,
+                "%d rounds foretold, real scores %.1f strokes %s than the model's (90 %% interval %+.1f to %+.1f)",
+                outcomes.size(),
+                Math.abs(gap),
+                gap > 0 ? "higher" : "lower",
+                gap - REACH * error,
+                gap + REACH * error);
+        return (calibrated() ? "calibrated: " : "not yet calibrated: ") + gapWords;
+    }
+}
