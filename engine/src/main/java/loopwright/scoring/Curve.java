@@ -2,13 +2,13 @@ package loopwright.scoring;
 
 import java.util.List;
 
-/** A published column: values at rising distances, straight lines between them. */
-record Curve(List<Point> points) {
+/** A column of a table: values at rising distances, straight lines between them. */
+public record Curve(List<Point> points) {
 
     /** One printed value. */
-    record Point(double at, double value) {}
+    public record Point(double at, double value) {}
 
-    Curve {
+    public Curve {
         points = List.copyOf(points);
         for (int i = 1; i < points.size(); i++) {
             if (!(points.get(i).at() > points.get(i - 1).at())) {

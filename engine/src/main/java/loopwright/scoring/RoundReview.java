@@ -37,7 +37,7 @@ public record RoundReview(
         List<HoleGains> measured = new ArrayList<>();
         List<Integer> leftOut = new ArrayList<>();
         for (HoleRecord hole : round.holes()) {
-            Optional<HoleGains> gains = HoleGains.of(baseline, hole);
+            Optional<HoleGains> gains = HoleGains.of(baseline.forHole(hole.number()), hole);
             gains.ifPresentOrElse(measured::add, () -> leftOut.add(hole.number()));
         }
         return new RoundReview(

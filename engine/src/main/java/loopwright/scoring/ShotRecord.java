@@ -2,6 +2,7 @@ package loopwright.scoring;
 
 import java.util.Optional;
 import loopwright.geo.LatLon;
+import loopwright.ground.Situation;
 import loopwright.units.Distance;
 
 /**
@@ -10,19 +11,26 @@ import loopwright.units.Distance;
  * @param toHole from the ball to the hole before the stroke
  * @param place where the ball lay, where positions were recorded
  * @param penaltyStrokes that came after this stroke and before the next
+ * @param situation how the ball lay on its surface, where that was noted
  * @param intent what was meant, where it was noted
  */
 public record ShotRecord(
-        Optional<String> club, Lie lie, Distance toHole, Optional<LatLon> place, int penaltyStrokes, Intent intent) {
+        Optional<String> club,
+        Lie lie,
+        Distance toHole,
+        Optional<LatLon> place,
+        int penaltyStrokes,
+        Optional<Situation> situation,
+        Intent intent) {
     public ShotRecord {
         if (penaltyStrokes < 0) {
             throw new IllegalArgumentException("penalty strokes are zero or more, not " + penaltyStrokes);
         }
     }
 
-    /** A stroke whose intent was not noted. */
+    /** A stroke beside which nothing was noted. */
     public ShotRecord(Optional<String> club, Lie lie, Distance toHole, Optional<LatLon> place, int penaltyStrokes) {
-        this(club, lie, toHole, place, penaltyStrokes, Intent.NONE);
+        this(club, lie, toHole, place, penaltyStrokes, Optional.empty(), Intent.NONE);
     }
 
     /** What strokes gained need of it. */

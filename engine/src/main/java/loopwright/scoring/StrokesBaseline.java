@@ -11,6 +11,11 @@ public interface StrokesBaseline {
     /** True where the value is published, or interpolated between published ones; false where it is our extension. */
     boolean isPublished(Lie lie, Distance toHole);
 
+    /** The same for one hole of a course, where its tee has a value of its own; most baselines know no holes. */
+    default StrokesBaseline forHole(int number) {
+        return this;
+    }
+
     /** What to name beside numbers measured against it. */
     String name();
 }

@@ -15,7 +15,6 @@ import loopwright.action.PuttAdviser;
 import loopwright.action.PuttFitting;
 import loopwright.action.ReadCourse;
 import loopwright.action.ResultFile;
-import loopwright.action.RoundReviews;
 import loopwright.action.SurveyCourse;
 import loopwright.adapter.chart.ChartedCourses;
 import loopwright.adapter.chart.ChartedFlights;
@@ -26,7 +25,6 @@ import loopwright.adapter.table.AuditFolder;
 import loopwright.adapter.table.JsonPlayerFiles;
 import loopwright.adapter.table.JsonResultFile;
 import loopwright.adapter.table.PuttCsv;
-import loopwright.adapter.table.RoundCsv;
 import loopwright.adapter.table.ScoreHistoryCsv;
 import loopwright.adapter.terrain.RasterTerrain;
 import loopwright.cli.CourseCommand;
@@ -42,10 +40,8 @@ import loopwright.cli.Loopwright;
 import loopwright.cli.PlanVerb;
 import loopwright.cli.PuttFitVerb;
 import loopwright.cli.PuttVerb;
-import loopwright.cli.RoundVerb;
 import loopwright.cli.ServeVerb;
 import loopwright.cli.Terminal;
-import loopwright.scoring.TourBaseline;
 import picocli.CommandLine;
 
 /** Starts Loopwright from the command line. */
@@ -71,10 +67,9 @@ public final class Main {
         line.addSubcommand(new HandicapVerb(sums, history, results));
         line.addSubcommand(course(results));
         PlayerVerbs.addTo(line, results);
+        RecordVerbs.addTo(line, results, keyboard);
         StoreVerbs.addTo(line);
         line.addSubcommand(new ServeVerb(Bench::launch));
-        RoundReviews rounds = new RoundReviews(new RoundCsv(), new OsmCourseFiles(), new TourBaseline());
-        line.addSubcommand(new RoundVerb(rounds, results, keyboard));
         line.addSubcommand(putt(results));
         line.addSubcommand(new FlightVerb(new FlyShot(new ChartedFlights()), results));
         line.addSubcommand(new ExpectVerb(new ExpectRound(new OsmCourseFiles(), new JsonPlayerFiles()), results));

@@ -4,21 +4,23 @@ import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
-import java.util.Optional;
+import loopwright.action.KeepRounds;
 import loopwright.action.ResultFile;
+import loopwright.action.RoundFile;
 import loopwright.action.RoundImport;
 import loopwright.action.RoundResults;
 import loopwright.action.RoundReviews;
 import loopwright.action.RowProblem;
 import loopwright.action.UserFault;
-import loopwright.scoring.CourseCard;
 import loopwright.scoring.HoleRecord;
+import loopwright.scoring.RoundRecord;
 import loopwright.scoring.RoundReview;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -35,19 +37,26 @@ public final class RoundVerb implements Runnable {
     private final RoundReviews reviews;
     private final ResultFile results;
     private final Reader keyboard;
+    private final RoundFile files;
+    private final StoreWork stores;
+    private final Clock clock;
 
     @Spec
     private @Nullable CommandSpec spec;
 
-    public RoundVerb(RoundReviews reviews, ResultFile results, Reader keyboard) {
+    public RoundVerb(
+            RoundReviews reviews, RoundFile files, StoreWork stores, ResultFile results, Reader keyboard, Clock clock) {
         this.reviews = reviews;
+        this.files = files;
+        this.stores = stores;
         this.results = results;
         this.keyboard = keyboard;
+        this.clock = clock;
     }
 
     @Override
     public void run() {
-        throw new ParameterException(spec().commandLine(), "Say what to do with a round: add or review.");
+        throw new ParameterException(spec().commandLine(), "Say what to do with a round: add, import, list or review.");
     }
 
     @Command(
@@ -56,14 +65,7 @@ public final class RoundVerb implements Runnable {
                     + " or strokes (docs/rounds.md).")
     void review(
             @Parameters(paramLabel = "FILE", description = "Rounds as CSV.") Path file,
-            @Option(
-                            names = "--course",
-                            paramLabel = "FILE",
-                            description = "Course file: par and length of holes where the rounds do not say.")
-                    @Nullable
-                    Path course,
-            @Option(names = "--tees", paramLabel = "NAME", defaultValue = "middle", description = "With --course.")
-                    String tees,
+            @Mixin CardOptions card,
             @Option(names = "--keep-good-rows", description = "Use the good rows although others cannot be read.")
                     boolean keepGoodRows,
             @Option(
@@ -76,7 +78,7 @@ public final class RoundVerb implements Runnable {
         for (RowProblem problem : rounds.problems()) {
             out().println(file + ", " + problem.sentence());
         }
-        List<RoundReview> reviewed = reviews.review(file, rounds, card(course, tees), keepGoodRows);
+        List<RoundReview> reviewed = reviews.review(file, rounds, card.find(reviews), keepGoodRows);
         if (json != null) {
             results.write(json, RoundResults.of(reviewed, rounds.problems()));
         }
@@ -91,16 +93,24 @@ public final class RoundVerb implements Runnable {
             mixinStandardHelpOptions = true,
             description = "Asks for a round hole by hole, one short line each, and writes it as CSV.")
     void add(
-            @Parameters(paramLabel = "FILE", description = "New CSV file.") Path file,
+            @Parameters(
+                            paramLabel = "FILE",
+                            arity = "0..1",
+                            description = "New CSV file; may be left out with --player.")
+                    @Nullable
+                    Path file,
             @Option(
                             names = "--strokes",
                             description = "Lie and distance of every stroke; without it, counts of each hole.")
                     boolean strokes,
-            @Option(names = "--course", paramLabel = "FILE", description = "Course file: par and length of holes.")
+            @Mixin CardOptions card,
+            @Option(
+                            names = "--player",
+                            paramLabel = "NAME",
+                            description = "Keep the round in the store, as one of this player's.")
                     @Nullable
-                    Path course,
-            @Option(names = "--tees", paramLabel = "NAME", defaultValue = "middle", description = "With --course.")
-                    String tees,
+                    String player,
+            @Mixin StoreOptions where,
             @Option(
                             names = "--pars",
                             paramLabel = "443545344",
@@ -115,22 +125,34 @@ public final class RoundVerb implements Runnable {
             @Option(names = "--format", paramLabel = "WORDS", description = "Stroke play, match play, scramble ...")
                     @Nullable
                     String format) {
-        reviews.requireNew(file);
-        LocalDate day = date == null ? LocalDate.now(ZoneId.systemDefault()) : date;
-        RoundRequest request = new RoundRequest(startHole, holes, pars, card(course, tees));
+        if (file == null && player == null) {
+            throw new UserFault("Say where the round goes: a new file, --player NAME, or both.");
+        }
+        if (file != null) {
+            reviews.requireNew(file);
+        }
+        if (player != null) {
+            stores.of(where, player, (store, id) -> id); // a wrong name is told before anything is typed
+        }
+        LocalDate day = date == null ? LocalDate.now(clock) : date;
+        RoundRequest request = new RoundRequest(startHole, holes, pars, card.find(reviews));
         BufferedReader in = new BufferedReader(keyboard);
         List<HoleRecord> played = new RoundDialog(in, out(), strokes, request.card()).holes(request.numbers());
         if (played.isEmpty()) {
             throw new UserFault("No hole was typed; nothing was written.");
         }
-        reviews.save(request.round(day, format, played), file);
-        out().println("Wrote " + played.size() + (played.size() == 1 ? " hole" : " holes") + " to " + file
-                + "; see it with: loopwright round review " + file);
+        RoundRecord round = request.round(day, format, played);
+        String wrote = "Wrote " + played.size() + (played.size() == 1 ? " hole" : " holes") + " to ";
+        if (file != null) {
+            reviews.save(round, file);
+            out().println(wrote + file + "; see it with: loopwright round review " + file);
+        }
+        if (player != null) {
+            stores.of(where, player, (store, id) -> new KeepRounds(store, files).add(id, round));
+            out().println(wrote + "the rounds of " + player + "; see them with: loopwright round list --player \""
+                    + player + "\"");
+        }
         out().flush();
-    }
-
-    private Optional<CourseCard> card(@Nullable Path course, String tees) {
-        return course == null ? Optional.empty() : Optional.of(reviews.card(course, tees));
     }
 
     private PrintWriter out() {

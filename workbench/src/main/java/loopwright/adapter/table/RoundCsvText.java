@@ -37,6 +37,7 @@ final class RoundCsvText {
             "penalty",
             "lat",
             "lon",
+            "situation",
             "meant_club",
             "aim_lat",
             "aim_lon",
@@ -140,6 +141,7 @@ final class RoundCsvText {
                 shot.penaltyStrokes() == 0 ? "" : String.valueOf(shot.penaltyStrokes()),
                 latitude(shot.place()),
                 longitude(shot.place()),
+                shot.situation().map(x -> word(RoundWords.SITUATIONS, x)).orElse(""),
                 shot.intent().club().orElse(""),
                 latitude(shot.intent().aim()),
                 longitude(shot.intent().aim()),
@@ -156,7 +158,7 @@ final class RoundCsvText {
     }
 
     private static List<String> given(Stroke putt) {
-        return List.of("", lie(putt.lie()), metres(Optional.of(putt.toHole())), "", "", "", "", "", "", "", "");
+        return List.of("", lie(putt.lie()), metres(Optional.of(putt.toHole())), "", "", "", "", "", "", "", "", "");
     }
 
     private static String lie(Lie lie) {

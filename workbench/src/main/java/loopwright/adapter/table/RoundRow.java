@@ -120,6 +120,10 @@ record RoundRow(
                 toHole.orElse(Distance.ofMetres(0)),
                 place(row, cells, ""),
                 cells.whole("penalty", 0, 9).orElse(0),
+                cells.word(
+                        "situation",
+                        RoundWords.SITUATIONS,
+                        "one of: ordinary, sitting up, down, plugged, clear, window, sideways only"),
                 intent(row, cells));
     }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import loopwright.ground.Situation;
 import loopwright.scoring.ApproachResult;
 import loopwright.scoring.HoleMark;
 import loopwright.scoring.Lie;
@@ -53,6 +54,15 @@ final class RoundWords {
             entry("short", ApproachResult.SHORT),
             entry("long", ApproachResult.LONG));
 
+    static final Map<String, Situation> SITUATIONS = Map.of(
+            "ordinary", Situation.ORDINARY,
+            "sitting up", Situation.SITTING_UP,
+            "down", Situation.DOWN,
+            "plugged", Situation.PLUGGED,
+            "clear", Situation.CLEAR,
+            "window", Situation.WINDOW,
+            "sideways only", Situation.SIDEWAYS_ONLY);
+
     static final Map<String, HoleMark> MARKS = Map.of(
             "second_ball", HoleMark.SECOND_BALL,
             "preferred_lies", HoleMark.PREFERRED_LIES,
@@ -87,6 +97,7 @@ final class RoundWords {
             "penalty",
             "lat",
             "lon",
+            "situation",
             "meant_club",
             "aim_lat",
             "aim_lon",

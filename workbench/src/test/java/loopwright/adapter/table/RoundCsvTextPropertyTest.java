@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import loopwright.action.RoundImport;
 import loopwright.geo.LatLon;
+import loopwright.ground.Situation;
 import loopwright.scoring.ApproachResult;
 import loopwright.scoring.HoleCounts;
 import loopwright.scoring.HoleEnd;
@@ -100,6 +101,7 @@ class RoundCsvTextPropertyTest {
                     distance(random, 500),
                     maybe(random, place(random)),
                     random.nextInt(3),
+                    maybe(random, Situation.values()[random.nextInt(7)]),
                     intent(random)));
         }
         return shots;
