@@ -5,13 +5,14 @@ package loopwright.flight;
  * the aim to landing place, apex, descent, heading and run.
  *
  * <p>Every launch of a {@link LaunchGrid} is flown once for {@value #BEARINGS} bearings of the aim against the wind.
- * Between nodes the shift of the landing place against still air is read by cubics through four nodes each way, all
- * else linearly; a shorter carry than the shortest node scales that node's values down, a longer carry or wider
+ * Between nodes the shift of the landing place against still air and the runs are read by cubics through four nodes
+ * each way, all else linearly; a shorter carry than the shortest node scales that node's values down, a longer carry or wider
  * direction is held at the edge. Against flights of their own, landing places differ by less than {@link
  * #LARGEST_ERROR_METRES} in winds up to 10 m/s ({@code ResponseSurfaceTest}).
  *
- * <p>Gusts: the same flown once more in a wind stronger by one standard deviation gives the shift per deviation along
- * the wind; across it the wind turns, by a share of the deviation (see {@link Wind}).
+ * <p>Gusts: the same flown once more in a wind stronger by one standard deviation, and once in none, gives shift and
+ * runs per deviation along the wind, and per deviation squared by the parabola through the three speeds; across it the
+ * wind turns either way, by a share of the deviation (see {@link Wind}).
  */
 public final class ResponseSurface {
     public static final double LARGEST_ERROR_METRES = 0.5;
@@ -26,6 +27,8 @@ public final class ResponseSurface {
     private final Wind wind;
     private final float[][] tables;
     private final float[][] gustTables;
+    /** The day's air without wind; empty where there are no gusts. */
+    private final float[] windless;
 
     public ResponseSurface(LaunchGrid grid, DayConditions day, DayGround ground) {
         carryStep = grid.carryStepMetres;
@@ -41,6 +44,7 @@ public final class ResponseSurface {
         gustTables = wind.isGusty()
                 ? around(balls, day.air(), ground, speed + wind.gustSdMetresPerSecond())
                 : new float[0][];
+        windless = wind.isGusty() ? fly(balls, FlightSetting.of(day.air(), Breeze.NONE), ground) : new float[0];
     }
 
     /** One table per bearing; those with the wind from the left mirror those with it from the right. */
@@ -100,23 +104,29 @@ public final class ResponseSurface {
     public StrikeTable toward(double aimBearingRadians) {
         double relative = wind.fromBearingRadians() - aimBearingRadians;
         float[] here = slice(tables, relative);
-        if (gustTables.length == 0) {
-            return new StrikeTable(carryStep, here, null, null);
-        }
-        float[] stronger = slice(gustTables, relative);
-        // across the wind: turned by the angle one deviation makes, at most a quarter turn
-        double turn =
-                Math.min(Math.PI / 2, Wind.ACROSS_SHARE * wind.gustSdMetresPerSecond() / wind.speedMetresPerSecond());
-        float[] turned = slice(tables, relative + turn);
-        return new StrikeTable(carryStep, here, less(stronger, here), less(turned, here));
+        return new StrikeTable(carryStep, here, gustTables.length == 0 ? null : gusts(here, relative));
     }
 
-    private static float[] less(float[] a, float[] b) {
-        float[] out = new float[a.length];
-        for (int i = 0; i < a.length; i++) {
-            out[i] = a[i] - b[i];
+    private StrikeTable.Gusts gusts(float[] here, double relative) {
+        float[] stronger = slice(gustTables, relative);
+        double speed = wind.speedMetresPerSecond();
+        double gust = wind.gustSdMetresPerSecond();
+        float[] along = new float[here.length];
+        float[] squared = new float[here.length];
+        for (int i = 0; i < here.length; i++) {
+            double slope = (stronger[i] - here[i]) / gust;
+            double bend = (slope - (here[i] - windless[i]) / speed) / (speed + gust);
+            squared[i] = (float) (bend * gust * gust);
+            along[i] = stronger[i] - here[i] - squared[i];
         }
-        return out;
+        // across the wind: turned by the angle one deviation makes, at most a quarter turn, to either side
+        double turn = Math.min(Math.PI / 2, Wind.ACROSS_SHARE * gust / speed);
+        float[] across = slice(tables, relative + turn);
+        float[] other = slice(tables, relative - turn);
+        for (int i = 0; i < across.length; i++) {
+            across[i] = (across[i] - other[i]) / 2;
+        }
+        return new StrikeTable.Gusts(along, squared, across);
     }
 
     /** The cubic through the four nearest bearings, around the circle. */

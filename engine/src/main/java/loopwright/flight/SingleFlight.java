@@ -20,6 +20,10 @@ public final class SingleFlight {
     private static final int MOST_LANDINGS = 6;
     /** Of the shortest launch there is: what does not get as far is no flight. */
     private static final double LEAST_SHARE = 0.01;
+    /** Ball speed grows about as this power of carry. */
+    private static final double SPEED_PER_CARRY = 0.6;
+    /** A launch further off than this lies beyond the grid's edge and stays as it is held there. */
+    private static final double MOST_LONGER = 1.1;
     /** A ball that meets a hillside on its way up is taken to come down on it all but level. */
     private static final double FLATTEST_RADIANS = 0.01;
 
@@ -49,18 +53,27 @@ public final class SingleFlight {
             double gustAcross,
             Rise rise,
             DayChange out) {
-        Launch launch = swing.near(carryMetres, directionRadians);
+        double small = Math.max(LEAST_SHARE, swing.smallShare(carryMetres));
+        Launch launch = launch(swing, carryMetres, directionRadians, small);
         Flight usual = USUAL_AIR.fly(launch, 0);
         Breeze breeze = day.wind().along(bearingRadians, gustAlong, gustAcross);
         BallFlight air = new BallFlight(FlightSetting.of(day.air(), breeze));
         // the launch is nearly the strike's: where it should have finished and where it would, apart, are one shift
-        double small = Math.max(LEAST_SHARE, swing.smallShare(carryMetres));
         double forward = carryMetres * Math.cos(directionRadians) - small * usual.forwardMetres();
         double right = carryMetres * Math.sin(directionRadians) - small * usual.rightMetres();
         Flight landed = land(air, launch, (f, r) -> rise.at(forward + small * f, right + small * r) / small);
         out.forwardMetres = small * (landed.forwardMetres() - usual.forwardMetres());
         out.rightMetres = small * (landed.rightMetres() - usual.rightMetres());
         out.compare(strike(landed, ground, small), strike(usual, USUAL_GROUND, small));
+    }
+
+    /** The launch between the grid's, its ball speed set right by one step so that it carries as far as it should. */
+    private static Launch launch(LaunchGrid swing, double carryMetres, double directionRadians, double small) {
+        Launch near = swing.near(carryMetres, directionRadians);
+        Flight flight = USUAL_AIR.fly(near, 0);
+        double longer = carryMetres / (small * Math.hypot(flight.forwardMetres(), flight.rightMetres()));
+        double held = Math.min(Math.max(longer, 1 / MOST_LONGER), MOST_LONGER);
+        return near.withSpeed(near.speedMetresPerSecond() * Math.pow(held, SPEED_PER_CARRY));
     }
 
     /** Down to the ground: to its height at the place of the last try, until both agree. */

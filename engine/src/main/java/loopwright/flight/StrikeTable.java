@@ -16,19 +16,23 @@ public final class StrikeTable {
 
     private final double carryStep;
     private final float[] nodes;
-    private final float @Nullable [] perGustAlong;
-    private final float @Nullable [] perGustAcross;
+    private final @Nullable Gusts gusts;
 
-    StrikeTable(double carryStep, float[] nodes, float @Nullable [] perGustAlong, float @Nullable [] perGustAcross) {
+    /**
+     * What gusts add, node by node: per deviation along the wind, per deviation squared (a head wind that is stronger
+     * by some costs more than one that is weaker by as much gives), and per deviation across it.
+     */
+    record Gusts(float[] along, float[] alongSquared, float[] across) {}
+
+    StrikeTable(double carryStep, float[] nodes, @Nullable Gusts gusts) {
         this.carryStep = carryStep;
         this.nodes = nodes;
-        this.perGustAlong = perGustAlong;
-        this.perGustAcross = perGustAcross;
+        this.gusts = gusts;
     }
 
     /** True if the day's wind is gusty: a strike then needs two standard normal draws. */
     public boolean isGusty() {
-        return perGustAlong != null;
+        return gusts != null;
     }
 
     /** Reads a strike in the mean wind. */
@@ -55,26 +59,36 @@ public final class StrikeTable {
         double fy = y - j;
         double small = Math.min(1, carryMetres / least);
         linear(i, j, fx, fy, small, out);
-        double gustForward = 0;
-        double gustRight = 0;
-        if (perGustAlong != null && perGustAcross != null) {
-            gustForward = gustAlong * bilinear(perGustAlong, i, j, fx, fy, 0)
-                    + gustAcross * bilinear(perGustAcross, i, j, fx, fy, 0);
-            gustRight = gustAlong * bilinear(perGustAlong, i, j, fx, fy, 1)
-                    + gustAcross * bilinear(perGustAcross, i, j, fx, fy, 1);
+        cubics(i, j, fx, fy, small, out);
+        if (gusts != null) {
+            gust(gusts, i, j, fx, fy, gustAlong, gustAcross, small, out);
         }
-        shift(i, j, fx, fy, out);
-        out.forwardMetres = carryMetres * Math.cos(directionRadians) + small * (out.forwardMetres + gustForward);
-        out.rightMetres = carryMetres * Math.sin(directionRadians) + small * (out.rightMetres + gustRight);
+        out.forwardMetres = carryMetres * Math.cos(directionRadians) + small * out.forwardMetres;
+        out.rightMetres = carryMetres * Math.sin(directionRadians) + small * out.rightMetres;
         out.headingRadians += directionRadians;
+    }
+
+    private static void gust(
+            Gusts gusts, int i, int j, double fx, double fy, double along, double across, double small, Strike out) {
+        double squared = along * along;
+        out.forwardMetres += along * bilinear(gusts.along, i, j, fx, fy, 0)
+                + squared * bilinear(gusts.alongSquared, i, j, fx, fy, 0)
+                + across * bilinear(gusts.across, i, j, fx, fy, 0);
+        out.rightMetres += along * bilinear(gusts.along, i, j, fx, fy, 1)
+                + squared * bilinear(gusts.alongSquared, i, j, fx, fy, 1)
+                + across * bilinear(gusts.across, i, j, fx, fy, 1);
+        out.fairwayRunMetres += small
+                * (along * bilinear(gusts.along, i, j, fx, fy, 5)
+                        + squared * bilinear(gusts.alongSquared, i, j, fx, fy, 5));
+        out.greenRunMetres += small
+                * (along * bilinear(gusts.along, i, j, fx, fy, 6)
+                        + squared * bilinear(gusts.alongSquared, i, j, fx, fy, 6));
     }
 
     private void linear(int i, int j, double fx, double fy, double small, Strike out) {
         out.apexMetres = small * bilinear(nodes, i, j, fx, fy, 2);
         out.descentRadians = bilinear(nodes, i, j, fx, fy, 3);
         out.headingRadians = bilinear(nodes, i, j, fx, fy, 4);
-        out.fairwayRunMetres = small * bilinear(nodes, i, j, fx, fy, 5);
-        out.greenRunMetres = small * bilinear(nodes, i, j, fx, fy, 6);
         out.landingSpeed = bilinear(nodes, i, j, fx, fy, 7);
     }
 
@@ -85,8 +99,8 @@ public final class StrikeTable {
         return near + fx * (far - near);
     }
 
-    /** The two shifts, by cubics through four nodes each way (moved inward at an edge). */
-    private void shift(int i, int j, double fx, double fy, Strike out) {
+    /** The two shifts and the two runs, by cubics through four nodes each way (moved inward at an edge). */
+    private void cubics(int i, int j, double fx, double fy, double small, Strike out) {
         int firstCarry = Math.min(Math.max(i - 1, 0), LaunchGrid.CARRIES - 4);
         int firstDirection = Math.min(Math.max(j - 1, 0), LaunchGrid.DIRECTIONS - 4);
         double tx = fx + i - firstCarry - 1;
@@ -97,22 +111,24 @@ public final class StrikeTable {
         double w3 = (ty + 1) * ty * (ty - 1) / 6;
         double forward = 0;
         double right = 0;
+        double fairway = 0;
+        double green = 0;
         for (int k = 0; k < 4; k++) {
             double v = lagrange(k, tx);
             int at = (firstCarry + k) * ROW + firstDirection * FIELDS;
-            forward += v
-                    * (w0 * nodes[at]
-                            + w1 * nodes[at + FIELDS]
-                            + w2 * nodes[at + 2 * FIELDS]
-                            + w3 * nodes[at + 3 * FIELDS]);
-            right += v
-                    * (w0 * nodes[at + 1]
-                            + w1 * nodes[at + FIELDS + 1]
-                            + w2 * nodes[at + 2 * FIELDS + 1]
-                            + w3 * nodes[at + 3 * FIELDS + 1]);
+            forward += v * along(at, w0, w1, w2, w3);
+            right += v * along(at + 1, w0, w1, w2, w3);
+            fairway += v * along(at + 5, w0, w1, w2, w3);
+            green += v * along(at + 6, w0, w1, w2, w3);
         }
         out.forwardMetres = forward;
         out.rightMetres = right;
+        out.fairwayRunMetres = small * fairway;
+        out.greenRunMetres = small * green;
+    }
+
+    private double along(int at, double w0, double w1, double w2, double w3) {
+        return w0 * nodes[at] + w1 * nodes[at + FIELDS] + w2 * nodes[at + 2 * FIELDS] + w3 * nodes[at + 3 * FIELDS];
     }
 
     private static double lagrange(int k, double t) {
