@@ -24,6 +24,7 @@ import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.adapter.table.AuditFolder;
 import loopwright.adapter.table.JsonPlayerFiles;
 import loopwright.adapter.table.JsonResultFile;
+import loopwright.adapter.table.PinSheetCsv;
 import loopwright.adapter.table.PuttCsv;
 import loopwright.adapter.table.ScoreHistoryCsv;
 import loopwright.adapter.terrain.RasterTerrain;
@@ -75,7 +76,9 @@ public final class Main {
         line.addSubcommand(new ExpectVerb(new ExpectRound(new OsmCourseFiles(), new JsonPlayerFiles()), results));
         line.addSubcommand(new PlanVerb(
                 new PlanRound(new OsmCourseFiles(), new JsonPlayerFiles(), new ChartedHoles(), AuditFolder::new),
+                new PinSheetCsv(),
                 results));
+        AnswerVerbs.addTo(line, results);
         Path home = Path.of(System.getProperty("loopwright.home", "."));
         line.addSubcommand(new DemoVerb(home.resolve("demo")));
         return line;

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import loopwright.action.Counting;
+import loopwright.action.PinSheetFile;
 import loopwright.action.PlanRequest;
 import loopwright.action.PlanRound;
 import loopwright.action.ResultFile;
@@ -28,6 +29,7 @@ import picocli.CommandLine.Spec;
         description = "Solves every hole for this player and prints the game plan of the round.")
 public final class PlanVerb implements Runnable {
     private final PlanRound action;
+    private final PinSheetFile sheets;
     private final ResultFile results;
 
     @Mixin
@@ -79,6 +81,12 @@ public final class PlanVerb implements Runnable {
             description = "Paces from the front and from the left edge of green H, e.g. 7:12,5 (or 7:12,right 4).")
     private List<String> holeLocations = new ArrayList<>();
 
+    @Option(
+            names = "--pin-sheet",
+            paramLabel = "FILE",
+            description = "Hole locations of the day (CSV: hole, front, left or right, in paces).")
+    private @Nullable Path pinSheet;
+
     @Option(names = "--forbid", paramLabel = "LOCK", description = "\"hole 1: driver\" is not played on hole 1.")
     private List<String> forbid = new ArrayList<>();
 
@@ -87,6 +95,9 @@ public final class PlanVerb implements Runnable {
 
     @Mixin
     private DayOptions day = new DayOptions();
+
+    @Mixin
+    private TodayOptions today = new TodayOptions();
 
     @Option(
             names = "--json",
@@ -103,8 +114,9 @@ public final class PlanVerb implements Runnable {
     @Spec
     private @Nullable CommandSpec spec;
 
-    public PlanVerb(PlanRound action, ResultFile results) {
+    public PlanVerb(PlanRound action, PinSheetFile sheets, ResultFile results) {
         this.action = action;
+        this.sheets = sheets;
         this.results = results;
     }
 
@@ -143,6 +155,12 @@ public final class PlanVerb implements Runnable {
         }
     }
 
+    private List<String> locations() {
+        List<String> out = new ArrayList<>(pinSheet == null ? List.of() : sheets.read(pinSheet));
+        out.addAll(holeLocations);
+        return out;
+    }
+
     private PlanRequest request() {
         return new PlanRequest(
                 round.course(),
@@ -154,10 +172,11 @@ public final class PlanVerb implements Runnable {
                 howSure,
                 round.holes,
                 startHole,
-                holeLocations,
+                locations(),
                 forbid,
                 require,
                 day.days(),
+                today.request(),
                 round.seed,
                 Optional.ofNullable(pictures),
                 Optional.ofNullable(audit));
