@@ -20,15 +20,17 @@ record RealScores(List<Double> scores, int converted, List<String> setAside) {
 
     /** The tees that are modelled. */
     record Here(String course, String tees, int holes, Optional<TeeRating> rating) {
-        /** True if a row does not say that it was played anywhere else. */
+        /** True if a row does not say that it was played anywhere else, or says that it was played from tees rated the same. */
         boolean isOf(ScoreFile.Total round) {
-            return round.course()
-                                    .map(c -> plain(c).equals(plain(course)))
-                                    .orElse(round.rating().isEmpty())
-                            && round.tees()
-                                    .map(t -> plain(t).equals(plain(tees)))
-                                    .orElse(true)
-                    || round.rating().isPresent() && round.rating().equals(rating);
+            if (round.rating().isPresent() && round.rating().equals(rating)) {
+                return true;
+            }
+            boolean sameCourse = round.course()
+                    .map(c -> plain(c).equals(plain(course)))
+                    .orElse(round.rating().isEmpty());
+            boolean sameTees =
+                    round.tees().map(t -> plain(t).equals(plain(tees))).orElse(true);
+            return sameCourse && sameTees;
         }
 
         private static String plain(String name) {
