@@ -31,6 +31,11 @@ public record TeeRating(double courseRating, int slope) {
         return new TeeRating(courseRating, Math.max(LOWEST_SLOPE, Math.min(HIGHEST_SLOPE, slope)));
     }
 
+    /** The score on these tees that has the same differential as a score on other rated tees. */
+    public double asGoodAs(double score, TeeRating other) {
+        return courseRating + fromStandard(other.toStandard(score - other.courseRating));
+    }
+
     /** Strokes on these tees brought to a course of standard slope. */
     double toStandard(double strokes) {
         return strokes * STANDARD_SLOPE / slope;
