@@ -68,6 +68,20 @@ public record ShotPattern(
                 mishits);
     }
 
+    /** The pattern with its spread of direction alone multiplied. */
+    public ShotPattern withDirectionSpread(double factor) {
+        return new ShotPattern(
+                carryMetres,
+                carrySdMetres,
+                directionRadians,
+                directionSdRadians * factor,
+                correlation,
+                runMetres,
+                apexMetres,
+                descentRadians,
+                mishits);
+    }
+
     /** The pattern with its mean direction turned, as on a day with a bias. */
     public ShotPattern turned(double radians) {
         return new ShotPattern(

@@ -67,6 +67,25 @@ public final class StrikeModel {
                 usual.touchShots.stream().map(t -> t.withSpread(round.spread())).toList();
     }
 
+    private StrikeModel(StrikeModel usual, Player other) {
+        day = usual.day;
+        flown = usual.flown;
+        swings = other.swings();
+        touchShots = new StrikeModel(other).touchShots;
+        if (swings.size() != flown.size()) {
+            throw new IllegalArgumentException(
+                    "the same bag is needed: " + flown.size() + " swings, not " + swings.size());
+        }
+    }
+
+    /**
+     * Another player with the same swings in the same order, in the same weather: what the day does to a strike is taken
+     * from this player's flights, which holds as long as lengths differ by no more than strikes do.
+     */
+    public StrikeModel of(Player other) {
+        return new StrikeModel(this, other);
+    }
+
     /** The player on a round's good or bad day, in the same weather; putting and the rates of mishits stay. */
     public StrikeModel on(RoundDay round) {
         return new StrikeModel(this, round);

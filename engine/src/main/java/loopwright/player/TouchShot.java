@@ -76,4 +76,18 @@ public record TouchShot(
                 mishits,
                 evidence);
     }
+
+    /** The shot with all rates of mishits multiplied. */
+    public TouchShot withMishitsTimes(double factor) {
+        return new TouchShot(
+                kind,
+                minMetres,
+                maxMetres,
+                distanceSdFloorMetres,
+                distanceSdShare,
+                directionSdRadians,
+                runShare,
+                mishits.stream().map(m -> m.withRate(m.rate() * factor)).toList(),
+                evidence);
+    }
 }

@@ -5,11 +5,13 @@ import java.util.Arrays;
 /**
  * A fixed policy played forward from the tee, all its chances at once: the probability of being in every state after n
  * strokes is sent on stroke by stroke, and what arrives on the green is putted out. Penalties arrive a stroke later.
- * Chances of less than 1e-12 are let go.
+ * Chances of less than 1e-12 are let go, or less than 1e-8 where only the difference of two players counts.
  */
 final class ForwardPlay {
     private static final int MOST = PolicyEvaluation.MOST_STROKES;
     private static final double NEGLIGIBLE = 1e-12;
+
+    private static final double NEGLIGIBLE_TO_COMPARE = 1e-8;
     /** A stroke with its penalties is over within this many counts. */
     private static final int AHEAD = 4;
 
@@ -17,6 +19,7 @@ final class ForwardPlay {
     private final OutcomeRows rows;
     private final PolicyEvaluation decider;
     private final ReliefField relief;
+    private final double negligible;
     private final double[][] inState = new double[AHEAD][];
     private final double[][] inCell = new double[AHEAD][];
     /** Expected visits of every state in one playing of the hole. */
@@ -26,16 +29,28 @@ final class ForwardPlay {
 
     /** {@code decider} chooses between the reliefs; its policy is the one the rows belong to. */
     ForwardPlay(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green) {
-        this(nodes, rows, decider, green, rows, 1);
+        this(nodes, rows, decider, green, rows, 1, NEGLIGIBLE);
+    }
+
+    /** The same for comparing players: seldom seen chances are let go sooner. */
+    static double[] scoresToCompare(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green) {
+        return new ForwardPlay(nodes, rows, decider, green, rows, 1, NEGLIGIBLE_TO_COMPARE).scores;
     }
 
     /** The same with the first stroke spread evenly over all of {@code tee}. */
     ForwardPlay(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green, OutcomeRows tee) {
-        this(nodes, rows, decider, green, tee, tee.cost.length);
+        this(nodes, rows, decider, green, tee, tee.cost.length, NEGLIGIBLE);
     }
 
     private ForwardPlay(
-            NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green, OutcomeRows tee, int teeRows) {
+            NodeSet nodes,
+            OutcomeRows rows,
+            PolicyEvaluation decider,
+            GreenCells green,
+            OutcomeRows tee,
+            int teeRows,
+            double negligible) {
+        this.negligible = negligible;
         this.nodes = nodes;
         this.rows = rows;
         this.decider = decider;
@@ -61,7 +76,7 @@ final class ForwardPlay {
         double[] states = inState[strokes % AHEAD];
         arrive(cells, states);
         for (int s = 0; s < states.length; s++) {
-            if (Math.abs(states[s]) > NEGLIGIBLE) {
+            if (Math.abs(states[s]) > negligible) {
                 visits[s] += states[s];
                 send(rows, s, s, states[s], strokes);
             }

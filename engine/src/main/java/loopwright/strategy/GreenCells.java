@@ -25,6 +25,15 @@ final class GreenCells {
     final double[][] nodeWeight;
 
     GreenCells(HoleRaster raster, Place hole, GreenOdds odds) {
+        this(raster, hole, odds, true);
+    }
+
+    /** For counting putts alone: the distances among the nodes of the odds stay unknown. */
+    static GreenCells toCount(HoleRaster raster, Place hole, GreenOdds odds) {
+        return new GreenCells(raster, hole, odds, false);
+    }
+
+    private GreenCells(HoleRaster raster, Place hole, GreenOdds odds, boolean withNodes) {
         cells = IntStream.range(0, raster.restCells())
                 .filter(c -> raster.surface(c) == Surface.GREEN)
                 .toArray();
@@ -33,7 +42,7 @@ final class GreenCells {
         nodeWeight = new double[cells.length][];
         for (int i = 0; i < cells.length; i++) {
             putts[i] = putts(raster, cells[i], hole, odds);
-            if (odds instanceof GreenOdds.Level level && level.odds() instanceof LevelGreenOdds paces) {
+            if (withNodes && odds instanceof GreenOdds.Level level && level.odds() instanceof LevelGreenOdds paces) {
                 spread(i, raster, hole, paces.nodes());
             }
         }
@@ -41,11 +50,17 @@ final class GreenCells {
 
     private static double[] putts(HoleRaster raster, int cell, Place hole, GreenOdds odds) {
         double[] p = new double[MOST_PUTTS + 1];
-        p[0] = 1 - ValueField.GreenCells.mean(raster, cell, hole, (x, y) -> 1);
+        double played = ValueField.GreenCells.mean(raster, cell, hole, (x, y) -> {
+            for (int k = 1; k <= MOST_PUTTS; k++) {
+                p[k] += odds.probability(x, y, k);
+            }
+            return 1;
+        });
+        double parts = ValueField.GreenCells.PARTS * ValueField.GreenCells.PARTS;
         for (int k = 1; k <= MOST_PUTTS; k++) {
-            int wanted = k;
-            p[k] = ValueField.GreenCells.mean(raster, cell, hole, (x, y) -> odds.probability(x, y, wanted));
+            p[k] /= parts;
         }
+        p[0] = 1 - played;
         return p;
     }
 

@@ -1,6 +1,7 @@
 package loopwright.strategy;
 
 import java.util.Arrays;
+import java.util.function.IntPredicate;
 import loopwright.numerics.Watch;
 
 /**
@@ -25,16 +26,35 @@ final class OutcomeRows {
 
     /** The points that each state gets are given by {@code points}. */
     static OutcomeRows of(HoleProblem problem, NodePolicy policy, Spot[] spots, int[] points, Watch watch) {
-        return of(problem, policy, spots, points, true, watch);
+        return of(problem, policy, spots, points, true, new OutcomeRows(0), shot -> true, watch);
+    }
+
+    /** The same on the same points where only some shots have changed: what the others lead to is taken over. */
+    static OutcomeRows changed(
+            HoleProblem problem,
+            NodePolicy policy,
+            Spot[] spots,
+            int[] points,
+            OutcomeRows before,
+            IntPredicate changed,
+            Watch watch) {
+        return of(problem, policy, spots, points, true, before, changed, watch);
     }
 
     /** The same from the clouds for choosing. */
     static OutcomeRows toChooseFrom(HoleProblem problem, NodePolicy policy, Spot[] spots, int[] points, Watch watch) {
-        return of(problem, policy, spots, points, false, watch);
+        return of(problem, policy, spots, points, false, new OutcomeRows(0), shot -> true, watch);
     }
 
     private static OutcomeRows of(
-            HoleProblem problem, NodePolicy policy, Spot[] spots, int[] points, boolean report, Watch watch) {
+            HoleProblem problem,
+            NodePolicy policy,
+            Spot[] spots,
+            int[] points,
+            boolean report,
+            OutcomeRows before,
+            IntPredicate changed,
+            Watch watch) {
         OutcomeRows rows = new OutcomeRows(spots.length);
         Evaluator evaluator = new Evaluator(problem);
         Merger merger = new Merger(problem);
@@ -48,6 +68,8 @@ final class OutcomeRows {
                 rows.cost[s] = (byte) o.penalty();
                 rows.drop[s] = true;
                 rows.append(s, problem.raster.cell(o.column(), o.row()), 1);
+            } else if (!changed.test(o.shot())) {
+                rows.copy(before, s);
             } else {
                 rows.cost[s] = 1;
                 if (report) {
@@ -59,6 +81,13 @@ final class OutcomeRows {
             }
         }
         return rows;
+    }
+
+    private void copy(OutcomeRows before, int s) {
+        cost[s] = before.cost[s];
+        for (int i = before.start[s]; i < before.start[s + 1]; i++) {
+            append(s, before.code[i], before.weight[i]);
+        }
     }
 
     private void append(int state, int outcome, double share) {

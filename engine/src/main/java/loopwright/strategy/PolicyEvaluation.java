@@ -1,6 +1,7 @@
 package loopwright.strategy;
 
 import java.util.Arrays;
+import java.util.function.IntPredicate;
 import loopwright.geo.Place;
 import loopwright.numerics.Watch;
 import org.jspecify.annotations.Nullable;
@@ -151,10 +152,30 @@ public final class PolicyEvaluation {
      * and its reliefs stay.
      */
     public double[] scoresWith(Ability day, Watch watch) {
-        HoleProblem other = problem.with(day);
-        GreenCells putted =
-                other.green.equals(problem.green) ? green : new GreenCells(problem.raster, problem.hole(), other.green);
-        return new ForwardPlay(nodes, rowsWith(day, DAY_PART, watch), this, putted).scores;
+        return new ForwardPlay(nodes, rowsWith(day, DAY_PART, watch), this, greenWith(day)).scores;
+    }
+
+    /** The policy ready to be played by many players who differ from one of this ability in some shots only. */
+    public PolicyVariations variations(Ability ability, Watch watch) {
+        return new PolicyVariations(this, ability, watch);
+    }
+
+    /** Scores with outcomes and a green that are known, to be compared with others of their kind. */
+    double[] scoresToCompare(OutcomeRows rows, GreenCells putted) {
+        return ForwardPlay.scoresToCompare(nodes, rows, this, putted);
+    }
+
+    /** As {@link #rowsWith(Ability, int, Watch)}, where only some shots lead elsewhere than in {@code before}. */
+    OutcomeRows rowsWith(Ability ability, OutcomeRows before, IntPredicate changed, Watch watch) {
+        return OutcomeRows.changed(problem.with(ability), policy, spots, fewerPoints(DAY_PART), before, changed, watch);
+    }
+
+    /** The green as a player of this ability putts it. */
+    GreenCells greenWith(Ability ability) {
+        HoleProblem other = problem.with(ability);
+        return other.green.equals(problem.green)
+                ? green
+                : GreenCells.toCount(problem.raster, problem.hole(), other.green);
     }
 
     double[] scoresOf(OutcomeRows outcomes) {
@@ -163,11 +184,15 @@ public final class PolicyEvaluation {
 
     /** Outcomes of the policy's choices with an ability, on a part of the points, and on few where play seldom comes by. */
     OutcomeRows rowsWith(Ability ability, int part, Watch watch) {
+        return OutcomeRows.of(problem.with(ability), policy, spots, fewerPoints(part), watch);
+    }
+
+    private int[] fewerPoints(int part) {
         int[] fewer = new int[points.length];
         for (int s = 0; s < fewer.length; s++) {
             fewer[s] = Math.abs(visits[s]) > SELDOM ? Math.max(LEAST_POINTS, points[s] / part) : LEAST_POINTS;
         }
-        return OutcomeRows.of(problem.with(ability), policy, spots, fewer, watch);
+        return fewer;
     }
 
     /** Expected visits of a state in one playing of the hole. */

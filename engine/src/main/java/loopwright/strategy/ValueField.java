@@ -98,7 +98,8 @@ final class ValueField {
 
     /** Averages over the area of a green cell, where the value bends too much for its centre alone. */
     static final class GreenCells {
-        private static final int PARTS = 3;
+        /** A cell is looked at in so many parts each way. */
+        static final int PARTS = 3;
 
         private GreenCells() {}
 

@@ -70,6 +70,7 @@ public final class Main {
         PlayerVerbs.addTo(line, results);
         RecordVerbs.addTo(line, results, keyboard);
         StoreVerbs.addTo(line);
+        PracticeVerbs.addTo(line, results);
         line.addSubcommand(new ServeVerb(Bench::launch));
         line.addSubcommand(putt(results));
         line.addSubcommand(new FlightVerb(new FlyShot(new ChartedFlights()), results));

@@ -33,6 +33,7 @@ class ArchitectureTest {
             "rules",
             "strategy",
             "scoring",
+            "practice",
             "handicap");
 
     private static final Map<String, Set<String>> ALLOWED = new TreeMap<>(Map.ofEntries(
@@ -47,6 +48,7 @@ class ArchitectureTest {
             Map.entry("rules", Set.of("course", "ground", "geo")),
             Map.entry("strategy", Set.of("player", "course", "rules", "putting", "flight", "ground", "geo")),
             Map.entry("scoring", Set.of("strategy", "player", "putting", "rules", "course", "ground", "geo")),
+            Map.entry("practice", Set.of("scoring", "strategy", "player", "putting", "course", "ground")),
             Map.entry("handicap", Set.of()),
             Map.entry("action", ENGINE),
             Map.entry("drawing", Set.of("course", "ground", "geo")),

@@ -1,0 +1,52 @@
+package loopwright.practice;
+
+import java.util.function.IntPredicate;
+import loopwright.numerics.Watch;
+import loopwright.strategy.Ability;
+import loopwright.strategy.PolicyEvaluation;
+import loopwright.strategy.PolicyVariations;
+import loopwright.strategy.ScoreDistribution;
+import loopwright.strategy.ScoreTable;
+
+/** One hole with its plan and the player's habit, both fixed, ready to be valued for other skills. */
+public final class PracticeHole {
+    private final PolicyEvaluation plan;
+    private final PolicyEvaluation habit;
+    private final ScoreTable table;
+    private final PolicyVariations planned;
+    private final PolicyVariations habitual;
+
+    /** A hole for a player of this ability. */
+    public PracticeHole(PolicyEvaluation plan, PolicyEvaluation habit, ScoreTable table, Ability today, Watch watch) {
+        this.plan = plan;
+        this.habit = habit;
+        this.table = table;
+        planned = plan.variations(today, watch);
+        habitual = habit.variations(today, watch);
+    }
+
+    /** The same hole, plan and habit for another player. */
+    PracticeHole of(Ability other, Watch watch) {
+        return new PracticeHole(plan, habit, table, other, watch);
+    }
+
+    /** What the hole counts if {@code habitShare} of the time it is played by habit. */
+    ScoreDistribution usual(double habitShare) {
+        return mixed(planned.usual(), habitual.usual(), habitShare);
+    }
+
+    /** The same for another ability, of which only some shots have changed. */
+    ScoreDistribution with(Ability other, IntPredicate changed, double habitShare, Watch watch) {
+        double[] byPlan = habitShare < 1 ? planned.with(other, changed, watch) : planned.usual();
+        double[] byHabit = habitShare > 0 ? habitual.with(other, changed, watch) : habitual.usual();
+        return mixed(byPlan, byHabit, habitShare);
+    }
+
+    private ScoreDistribution mixed(double[] plan, double[] habit, double habitShare) {
+        double[] out = new double[plan.length];
+        for (int k = 0; k < out.length; k++) {
+            out[k] = (1 - habitShare) * plan[k] + habitShare * habit[k];
+        }
+        return ScoreDistribution.of(0, out).countedBy(table);
+    }
+}

@@ -1,0 +1,136 @@
+package loopwright.practice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntPredicate;
+import loopwright.numerics.Watch;
+import loopwright.player.Player;
+import loopwright.player.StrikeModel;
+import loopwright.putting.GreenSpeed;
+import loopwright.putting.LevelGreenOdds;
+import loopwright.strategy.Ability;
+import loopwright.strategy.ScoreDistribution;
+
+/**
+ * A round with fixed plans and habits, ready to be valued for a player whose skills have changed. Strikes are played afresh
+ * with the same draws; plan, habit and reliefs stay what they are, so that what is gained is never more than what a new plan
+ * would gain.
+ *
+ * <p>All is valued on the ordinary day, on level greens; a shift brings expected score and log odds to what they are over good
+ * and bad days, as {@link #over} was told.
+ */
+public final class PracticeRound {
+    private final List<PracticeHole> holes;
+    private final Player today;
+    private final Ability ability;
+    private final GreenSpeed greens;
+    private final long seed;
+    private final int limit;
+    private final double expectedShift;
+    private final double oddsShift;
+
+    private PracticeRound(
+            List<PracticeHole> holes,
+            Player today,
+            Ability ability,
+            GreenSpeed greens,
+            long seed,
+            int limit,
+            double expectedShift,
+            double oddsShift) {
+        this.holes = List.copyOf(holes);
+        this.today = today;
+        this.ability = ability;
+        this.greens = greens;
+        this.seed = seed;
+        this.limit = limit;
+        this.expectedShift = expectedShift;
+        this.oddsShift = oddsShift;
+    }
+
+    /**
+     * A round.
+     *
+     * @param today the player, with whose ability the holes were made
+     * @param seed the ability's
+     * @param limit what the round may count at most
+     */
+    public PracticeRound(
+            List<PracticeHole> holes, Player today, Ability ability, GreenSpeed greens, long seed, int limit) {
+        this(holes, today, ability, greens, seed, limit, 0, 0);
+    }
+
+    /** The same, knowing what the plan comes to over good and bad days. */
+    public PracticeRound over(RoundOdds planOverDays) {
+        RoundOdds ordinary = at(SkillLevels.PLAN, Watch.NONE);
+        return new PracticeRound(
+                holes,
+                today,
+                ability,
+                greens,
+                seed,
+                limit,
+                expectedShift + planOverDays.expected() - ordinary.expected(),
+                oddsShift + RoundOdds.logOdds(planOverDays.chance()) - RoundOdds.logOdds(ordinary.chance()));
+    }
+
+    /** The same round for another player with the same swings: plans and habits stay. */
+    public PracticeRound of(Player other, Watch watch) {
+        Ability his = ability(other);
+        List<PracticeHole> out = new ArrayList<>();
+        for (PracticeHole hole : holes) {
+            watch.check();
+            out.add(hole.of(his, watch));
+        }
+        return new PracticeRound(out, other, his, greens, seed, limit, expectedShift, oddsShift);
+    }
+
+    public Player today() {
+        return today;
+    }
+
+    public int limit() {
+        return limit;
+    }
+
+    /** What the round comes to with these skills. */
+    public RoundOdds at(SkillLevels levels, Watch watch) {
+        ScoreDistribution total = distribution(levels, watch);
+        return new RoundOdds(
+                total.mean() + expectedShift,
+                RoundOdds.chance(RoundOdds.logOdds(total.probabilityAtMost(limit)) + oddsShift));
+    }
+
+    private ScoreDistribution distribution(SkillLevels levels, Watch watch) {
+        Player then = levels.player(today);
+        double habit = levels.habitShare();
+        boolean same = then.equals(today);
+        Ability his = same ? ability : ability(then);
+        IntPredicate changed = changed(levels);
+        List<ScoreDistribution> out = new ArrayList<>();
+        for (PracticeHole hole : holes) {
+            watch.check();
+            out.add(same ? hole.usual(habit) : hole.with(his, changed, habit, watch));
+        }
+        return ScoreDistribution.sumOf(out);
+    }
+
+    private IntPredicate changed(SkillLevels levels) {
+        StrikeModel strikes = ability.strikes();
+        boolean[] out = new boolean[strikes.shots()];
+        for (Skill skill : levels.left().keySet()) {
+            for (int shot = 0; shot < out.length; shot++) {
+                out[shot] |= skill.changes(today, strikes, shot);
+            }
+        }
+        return shot -> out[shot];
+    }
+
+    private Ability ability(Player other) {
+        boolean samePutts = other.putting().equals(today.putting());
+        return new Ability(
+                ability.strikes().of(other),
+                samePutts ? ability.putting() : new LevelGreenOdds(other.putting(), greens),
+                seed);
+    }
+}

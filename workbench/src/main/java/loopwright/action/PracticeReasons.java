@@ -1,0 +1,127 @@
+package loopwright.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import loopwright.practice.LearningTable;
+import loopwright.practice.PracticeHours;
+import loopwright.practice.Skill;
+import loopwright.practice.SplitDoubt;
+
+/** Says in sentences why the hours go where they go, and how far that can be trusted. */
+public final class PracticeReasons {
+    /** Usual cautions; common practice, no source. */
+    public static final List<String> CAUTIONS = List.of(
+            "Stop at pain, and let a doctor or physiotherapist look at it; warm up first; a day of rest between two days of"
+                    + " many full swings.",
+            "Juniors: shorter, fewer full swings, and breaks by age (a coach decides). Drink and rest in heat; leave at the first"
+                    + " thunder; nobody in front of or beside the ball.");
+
+    /** Wider than usual at his level by more than this is worth a word. */
+    private static final double NOTABLY_WIDER = 1.15;
+    /** A share of the week that moves with one assumption and has to be said. */
+    private static final double MUCH_MOVES = 0.2;
+
+    private final PracticePlan plan;
+
+    public PracticeReasons(PracticePlan plan) {
+        this.plan = plan;
+    }
+
+    /** Where the time goes and why, or that it cannot be said yet. */
+    public List<String> first() {
+        List<String> out = new ArrayList<>();
+        plan.first().ifPresent(skill -> {
+            if (!plan.canBeSaid()) {
+                out.add(say(
+                        "It cannot be said yet: %.0f %% of these hours rest on skills nobody has measured, so this is the split of"
+                                + " any player of this level.",
+                        100 * plan.unmeasuredShare()));
+                out.add("Measure first: " + measureFirst() + ".");
+            } else {
+                out.add(why(skill));
+            }
+        });
+        List<Skill> tied = plan.gradient().tiedWithBest();
+        if (!tied.isEmpty() && plan.canBeSaid()) {
+            out.add("By a single step these cannot be told from the best one ("
+                    + PracticeWords.of(plan.gradient().gains().get(0).skill()) + "): " + words(tied) + ".");
+        }
+        return out;
+    }
+
+    private String why(Skill skill) {
+        double beside = LearningTable.besideLevel(skill, plan.player());
+        String wide =
+                beside > NOTABLY_WIDER ? say(", where he is %.1f times as wide as usual at his level", beside) : "";
+        return say(
+                "Most of the time goes to %s%s: a step there is worth %+.1f points of the chance, and practice of %.0f hours is"
+                        + " assumed to bring most of what there is to gain.",
+                PracticeWords.of(skill),
+                wide,
+                100 * plan.gradient().gain(skill).chance(),
+                plan.curves().get(skill).hours());
+    }
+
+    /** How robust the split is, what it hangs on, and what to measure. */
+    public List<String> trust() {
+        List<String> out = new ArrayList<>();
+        for (PracticePlan.Beside b : plan.beside()) {
+            out.add(say(
+                    "Beside %s: %+.1f points on average over players and rates that may be as well; not better in %.0f of 100.",
+                    PracticeWords.of(b.kind()), 100 * b.lead(), 100 * b.behind()));
+        }
+        out.add("Hours per skill in 8 of 10 of those: " + ranges() + ".");
+        out.add(hangs());
+        out.add("To know more, measure: " + measureFirst() + ".");
+        return out;
+    }
+
+    private String hangs() {
+        List<SplitDoubt.Moved> much = plan.doubt().hangsOn().stream()
+                .filter(m -> m.share() >= MUCH_MOVES)
+                .limit(3)
+                .toList();
+        if (much.isEmpty()) {
+            return "No single assumed rate of learning, halved or doubled, moves a fifth of the hours.";
+        }
+        return "It hangs on how fast he learns (assumed): halved or doubled, "
+                + much.stream()
+                        .map(m -> say("%s moves %.0f %% of the hours", PracticeWords.of(m.skill()), 100 * m.share()))
+                        .collect(Collectors.joining(", "))
+                + ".";
+    }
+
+    private String ranges() {
+        return plan.curves().curves().keySet().stream()
+                .filter(s -> plan.doubt().usual(s).high() > 0)
+                .map(s -> say(
+                        "%s %s to %s",
+                        PracticeWords.of(s),
+                        hours(plan.doubt().usual(s).low()),
+                        hours(plan.doubt().usual(s).high())))
+                .collect(Collectors.joining("; "));
+    }
+
+    private String measureFirst() {
+        return words(plan.doubt().measure().stream()
+                .map(g -> g.skill())
+                .filter(s -> s != Skill.DECISIONS)
+                .limit(2)
+                .toList());
+    }
+
+    private static String words(List<Skill> skills) {
+        return skills.stream().map(PracticeWords::of).collect(Collectors.joining(", "));
+    }
+
+    private static String hours(int blocks) {
+        int minutes = blocks * PracticeHours.MINUTES;
+        return say("%d:%02d", minutes / 60, minutes % 60);
+    }
+
+    private static String say(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values);
+    }
+}

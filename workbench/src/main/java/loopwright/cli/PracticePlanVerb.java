@@ -1,0 +1,77 @@
+package loopwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import loopwright.action.PlanPractice;
+import loopwright.action.PlanRequest;
+import loopwright.action.PracticePlan;
+import loopwright.action.PracticeRequest;
+import loopwright.action.ResultFile;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code loopwright practice plan}: where the hours go. */
+@Command(
+        name = "plan",
+        mixinStandardHelpOptions = true,
+        description =
+                "Says what every skill is worth on this course for this target, and splits the hours accordingly.")
+public final class PracticePlanVerb implements Runnable {
+    private final PlanPractice action;
+    private final ResultFile results;
+
+    @Mixin
+    private RoundOptions round = new RoundOptions();
+
+    @Mixin
+    private HoursOptions hours = new HoursOptions();
+
+    @Option(
+            names = "--json",
+            paramLabel = "FILE",
+            description = "Write it as JSON (docs/schema/practice-plan.schema.json).")
+    private @Nullable Path json;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    public PracticePlanVerb(PlanPractice action, ResultFile results) {
+        this.action = action;
+        this.results = results;
+    }
+
+    @Override
+    public void run() {
+        PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        PracticePlan plan = action.plan(request(), new ProgressLine(err, "part"));
+        new PracticePage(out).print(plan);
+        if (json != null) {
+            results.write(json, PracticeJson.of(plan));
+            out.println("Practice plan written to " + json + ".");
+        }
+    }
+
+    private PracticeRequest request() {
+        return new PracticeRequest(
+                PlanRequest.usual(
+                        round.course(),
+                        round.player(),
+                        round.tees,
+                        round.target,
+                        round.holes,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        round.seed),
+                hours.hours(),
+                Map.of());
+    }
+}

@@ -1,0 +1,79 @@
+package loopwright.boot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Practice for one hole of the demo, as it is typed. */
+class PracticePlanIT {
+    private static final Path DEMO = Path.of("..", "demo");
+
+    @TempDir
+    Path folder;
+
+    private Typed plan(String... more) {
+        String[] usual = {
+            "practice",
+            "plan",
+            "--course",
+            DEMO.resolve("course.geojson").toString(),
+            "--player",
+            DEMO.resolve("player.json").toString(),
+            "--target",
+            "4",
+            "--holes",
+            "2"
+        };
+        String[] all = Arrays.copyOf(usual, usual.length + more.length);
+        System.arraycopy(more, 0, all, usual.length, more.length);
+        return Typed.run(all);
+    }
+
+    @Test
+    void splitsTheHoursAndSaysWhy() throws IOException {
+        Path json = folder.resolve("practice.json");
+        Typed run = plan("--hours", "2.5", "--weeks", "6", "--must", "chip=0.5", "--json", json.toString());
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.out())
+                .contains("Most of the time goes to")
+                .contains("under these assumed rates of learning")
+                .contains("rule of thumb")
+                .contains("Stop at pain");
+        Schema.assertFits("practice-plan.schema.json", json);
+        JsonNode all = new ObjectMapper().readTree(json.toFile());
+        int minutes = 0;
+        int chips = 0;
+        for (JsonNode cell : all.get("split")) {
+            minutes += cell.get("minutesAWeek").asInt();
+            chips += cell.get("skill").asText().equals("chip")
+                    ? cell.get("minutesAWeek").asInt()
+                    : 0;
+        }
+        assertThat(minutes).isEqualTo(150);
+        assertThat(chips).isGreaterThanOrEqualTo(30);
+        assertThat(all.get("after").get("chance").asDouble())
+                .isGreaterThan(all.get("byHabit").get("chance").asDouble());
+    }
+
+    @Test
+    void badHoursAreRefusedInOneSentence() {
+        Path json = folder.resolve("none.json");
+        assertRefused(plan("--hours", "0", "--json", json.toString()), "--hours 0.0 is no time to practise");
+        assertRefused(plan("--facilities", "pool"), "\"pool\" is no place to practise");
+        assertRefused(plan("--must", "juggling=1"), "\"juggling\" is no skill");
+        assertRefused(plan("--must", "chip=9"), "--must asks for more than the 4.0 hours");
+        assertThat(Files.exists(json)).isFalse();
+    }
+
+    private static void assertRefused(Typed run, String sentence) {
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).contains(sentence).doesNotContain("Exception");
+    }
+}
