@@ -22,7 +22,17 @@ public final class StrikeTable {
      * What gusts add, node by node: per deviation along the wind, per deviation squared (a head wind that is stronger
      * by some costs more than one that is weaker by as much gives), and per deviation across it.
      */
-    record Gusts(float[] along, float[] alongSquared, float[] across) {}
+    static final class Gusts {
+        private final float[] along;
+        private final float[] alongSquared;
+        private final float[] across;
+
+        Gusts(float[] along, float[] alongSquared, float[] across) {
+            this.along = along;
+            this.alongSquared = alongSquared;
+            this.across = across;
+        }
+    }
 
     StrikeTable(double carryStep, float[] nodes, @Nullable Gusts gusts) {
         this.carryStep = carryStep;
