@@ -62,9 +62,13 @@ class StartReadingTest {
     void aHeadWindAsksForClubsInHalves() {
         double club = straight.lengthMetres(number("6-iron")) - straight.lengthMetres(seven);
         StartReading reading = new StartReading(straight);
-        assertThat(reading.of(BALL, 0, 130, seven, wind(0.5 * club, 0)).moreClubs()).isEqualTo(0.5);
-        assertThat(reading.of(BALL, 0, 130, seven, wind(1.1 * club, 0)).moreClubs()).isEqualTo(1);
-        assertThat(reading.of(BALL, 0, 130, seven, wind(1.4 * club, 0)).moreClubs()).isEqualTo(1.5);
-        assertThat(reading.of(BALL, 0, 130, seven, wind(-2 * club, 0)).moreClubs()).isZero();
+        assertThat(reading.of(BALL, 0, 130, seven, wind(0.5 * club, 0)).moreClubs())
+                .isEqualTo(0.5);
+        assertThat(reading.of(BALL, 0, 130, seven, wind(1.1 * club, 0)).moreClubs())
+                .isEqualTo(1);
+        assertThat(reading.of(BALL, 0, 130, seven, wind(1.4 * club, 0)).moreClubs())
+                .isEqualTo(1.5);
+        assertThat(reading.of(BALL, 0, 130, seven, wind(-2 * club, 0)).moreClubs())
+                .isZero();
     }
 }
