@@ -24,7 +24,7 @@ public final class MeanSolver {
     /** Aims so far apart that only the ways ahead are left. */
     private static final double AHEAD_ONLY = 1000;
 
-    private static final int MOST_STEPS = 5;
+    private static final int MOST_STEPS = 3;
     /** A state so much worse than its neighbourhood has not seen its option yet, strokes. */
     private static final double SUSPICIOUS = 1;
 
@@ -43,6 +43,13 @@ public final class MeanSolver {
     private static final int TEE_POINTS = 16;
     /** The tee shot is reported from this many times the points. */
     private static final int TEE_REPORT = 16;
+    /** Points of the tee shot that tell where play comes by. */
+    private static final int TEE_VISITS = 2048;
+
+    /** Options this near each other, strokes, are told apart on more points where it matters. */
+    private static final double TOSS_UP = 0.03;
+    /** How many times the points. */
+    private static final int RUN_OFF = 8;
 
     private static final Option NOTHING = Option.stroke(0, 0, 0);
 
@@ -56,6 +63,9 @@ public final class MeanSolver {
     private final NodePolicy policy;
     /** Points of the clouds each state chooses on. */
     private final int[] points;
+
+    /** Points on which the best few are told apart at last; 0: they are not. */
+    private final int[] runOffPoints;
 
     private final Shortlist[] shortlists;
     private final Spot[] spots;
@@ -75,6 +85,7 @@ public final class MeanSolver {
         spots = spots(problem, nodes);
         importance = new double[nodes.states];
         this.points = new int[nodes.states];
+        runOffPoints = new int[nodes.states];
         Arrays.fill(this.points, points);
         Arrays.fill(importance, OFTEN);
     }
@@ -161,14 +172,15 @@ public final class MeanSolver {
         return (int) Math.max(64, Math.min(1, share) * problem.settings.reportPoints());
     }
 
-    /** States that are met choose on the full clouds, those met often on larger ones, the tee on the largest. */
+    /** States that are met choose on the full clouds, those met often at last on larger ones, the tee on the largest. */
     private void givePointsByVisits() {
         int base = problem.settings.finePoints();
         for (int s = 0; s < points.length; s++) {
             if (s == 0) {
                 points[s] = TEE_POINTS * base;
             } else if (isMet(s)) {
-                points[s] = importance[s] > OFTEN ? 2 * base : base;
+                points[s] = base;
+                runOffPoints[s] = importance[s] > OFTEN ? RUN_OFF * base : 0;
             }
         }
     }
@@ -194,8 +206,11 @@ public final class MeanSolver {
         return List.of(policy.option(state));
     }
 
+    /** From the tee all comes on one cloud, which must reach wherever a ball may lie. */
     private double[] visits(Watch watch) {
-        OutcomeRows rows = OutcomeRows.of(problem, policy, spots, points, watch);
+        int[] spread = points.clone();
+        spread[0] = TEE_VISITS;
+        OutcomeRows rows = OutcomeRows.of(problem, policy, spots, spread, watch);
         return Occupancy.of(nodes, rows, field, value);
     }
 
@@ -292,6 +307,9 @@ public final class MeanSolver {
                     break;
                 }
             }
+            if (runOffPoints[s] > 0) {
+                best.runOff(runOffPoints[s]);
+            }
             take(best);
         });
     }
@@ -323,6 +341,22 @@ public final class MeanSolver {
             }
             return better;
         }
+
+        /** Chooses again, on more points, among the options that the points so far can hardly tell apart. */
+        void runOff(int morePoints) {
+            List<Option> close = shortlist.within(TOSS_UP);
+            if (close.size() < 2) {
+                return;
+            }
+            value = Double.POSITIVE_INFINITY;
+            for (Option o : close) {
+                double v = valueOf(state, o, morePoints);
+                if (v < value) {
+                    value = v;
+                    option = o;
+                }
+            }
+        }
     }
 
     private void inBands(Watch watch, IntConsumer state) {
@@ -346,10 +380,14 @@ public final class MeanSolver {
     }
 
     private double valueOf(int state, Option o) {
+        return valueOf(state, o, points[state]);
+    }
+
+    private double valueOf(int state, Option o, int onPoints) {
         if (o.isDrop()) {
             return o.penalty() + field.ofCell(problem.raster.cell(o.column(), o.row()));
         }
-        evaluator.play(spots[state], o, points[state]);
+        evaluator.play(spots[state], o, onPoints);
         return evaluator.value(field, value[state]);
     }
 

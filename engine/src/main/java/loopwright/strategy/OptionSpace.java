@@ -24,7 +24,12 @@ final class OptionSpace {
     private static final double TOUCH_REACH_CELLS = 16;
 
     private static final double[] SIDE_CELLS = {0, -2, 2, -4, 4, -8, 8};
+    /** Where aims are wider apart than this, touch shots are too. */
+    private static final double FINE_STEP_CELLS = 4;
+
+    private static final double[] ROUGH_SIDE_CELLS = {0, -4, 4};
     private static final int ESCAPES = 16;
+    private static final int PUNCH_BEARINGS = 24;
     private static final double[] PUNCH_METRES = {20, 35, 55, 80, 110, 150};
     /** One step of aim in {@link #beside}, cells at the end of a swing. */
     private static final double AIM_STEP_CELLS = 3;
@@ -65,10 +70,10 @@ final class OptionSpace {
             }
             if (!strikes.isTouch(shot)) {
                 addSwing(out, shot, spot, stepCells);
-            } else if (strikes.touch(shot).kind() == TouchShot.Kind.PUNCH) {
-                addEscapes(out, shot, spot, PUNCH_METRES, 24);
+            } else if (isPunch(shot)) {
+                addEscapes(out, shot, spot, PUNCH_METRES, PUNCH_BEARINGS);
             } else {
-                addTouch(out, shot, spot);
+                addTouch(out, shot, spot, stepCells);
             }
         }
         if (out.isEmpty()) {
@@ -130,7 +135,8 @@ final class OptionSpace {
         return near + turn - 2 * Math.PI * Math.rint(turn / (2 * Math.PI));
     }
 
-    private void addTouch(List<Option> out, int shot, Spot spot) {
+    private void addTouch(List<Option> out, int shot, Spot spot, double stepCells) {
+        boolean roughly = stepCells > FINE_STEP_CELLS;
         TouchShot t = strikes.touch(shot);
         double toHole = Math.hypot(holeColumn - spot.column(), holeRow - spot.row());
         double most = t.maxMetres() / HoleRaster.CELL_METRES;
@@ -139,9 +145,9 @@ final class OptionSpace {
         if (toHole <= most + (atTheHole ? 0 : TOUCH_REACH_CELLS)) {
             double east = (holeColumn - spot.column()) / Math.max(1e-9, toHole);
             double north = (holeRow - spot.row()) / Math.max(1e-9, toHole);
-            for (double wanted = toHole - 12; wanted <= toHole + 8; wanted += 2) {
+            for (double wanted = toHole - 12; wanted <= toHole + 8; wanted += roughly ? 4 : 2) {
                 double length = Math.max(least, Math.min(most, wanted));
-                for (double side : SIDE_CELLS) {
+                for (double side : roughly ? ROUGH_SIDE_CELLS : SIDE_CELLS) {
                     out.add(touchAt(
                             shot,
                             spot,
@@ -156,6 +162,10 @@ final class OptionSpace {
         if (bad && !atTheHole) {
             addEscapes(out, shot, spot, new double[] {t.maxMetres(), 0.6 * t.maxMetres()}, ESCAPES);
         }
+    }
+
+    private boolean isPunch(int shot) {
+        return strikes.isTouch(shot) && strikes.touch(shot).kind() == TouchShot.Kind.PUNCH;
     }
 
     private void addEscapes(List<Option> out, int shot, Spot spot, double[] metres, int bearings) {

@@ -12,7 +12,8 @@ final class Shortlist {
     private final List<Double> values = new ArrayList<>(LENGTH + 1);
 
     void offer(Option option, double value) {
-        if (options.size() == LENGTH && !(value < values.get(LENGTH - 1))) {
+        boolean tooDear = options.size() == LENGTH && !(value < values.get(LENGTH - 1));
+        if (tooDear || options.contains(option)) {
             return;
         }
         int at = options.size();
@@ -37,6 +38,15 @@ final class Shortlist {
                 return;
             }
         }
+    }
+
+    /** Those that cost at most this much more than the cheapest. */
+    List<Option> within(double margin) {
+        int n = 0;
+        while (n < values.size() && values.get(n) <= values.get(0) + margin) {
+            n++;
+        }
+        return List.copyOf(options.subList(0, n));
     }
 
     List<Option> options() {

@@ -7,7 +7,7 @@ package loopwright.strategy;
  * @param middleCells node spacing of the second pass, yards, even
  * @param fineCells node spacing of the answer, yards, even
  * @param coarsePoints points per cloud in the first two passes
- * @param finePoints points per cloud for choosing; states often met get four times as many
+ * @param finePoints points per cloud for choosing; the best few at a state often met are told apart on eight times as many
  * @param reportPoints points of the independent clouds that values are reported from
  */
 public record SolverSettings(
