@@ -336,6 +336,16 @@ final class HolePlanner {
         return length * Math.sin(turn);
     }
 
+    /** Where a shot is meant to end so far beside the line of play: {@link #offset} the other way round. */
+    Place aimBeside(Place ball, int shot, double offsetMetres) {
+        Place straight = reach(ball, shot, hole.holeLocation());
+        double length = ball.distanceTo(straight);
+        double turn = Math.asin(Math.max(-1, Math.min(1, offsetMetres / length)));
+        return ball.along(
+                ball.bearingTo(straight) - Math.asin(Math.max(-1, Math.min(1, offset(ball, straight) / length))) + turn,
+                length);
+    }
+
     Surface surfaceAt(Place ball) {
         return map.surfaceAt(ball);
     }

@@ -5,10 +5,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -48,7 +50,7 @@ public final class KeepPlayer {
 
     /** A new player from an interview alone. */
     public Shelf.Document add(InterviewAnswers answers) {
-        Fitted fitted = fit(answers, List.of());
+        Fitted fitted = fit(answers, List.of(), List.of());
         Shelf.Document kept = room.store().players().add(fitted.name(), fitted.text(), "interview");
         room.store().setAnswers(kept.id(), answers.answers());
         remember(kept, fitted);
@@ -61,7 +63,7 @@ public final class KeepPlayer {
      * @param seen the version that the person looked at
      */
     public Shelf.Document change(String id, int seen, InterviewAnswers answers, String note) {
-        Fitted fitted = fit(answers, room.store().listLists(id));
+        Fitted fitted = fit(answers, room.store().listLists(id), breaks(id));
         Shelf.Document kept = room.store().players().change(id, seen, fitted.name(), fitted.text(), note);
         room.store().setAnswers(id, answers.answers());
         remember(kept, fitted);
@@ -73,7 +75,7 @@ public final class KeepPlayer {
         InterviewAnswers answers = new InterviewAnswers(room.store().listAnswers(id));
         List<KeptList> lists = new ArrayList<>(room.store().listLists(id));
         lists.add(new KeptList("new", kind, name, answers.get("on"), text, java.time.Instant.EPOCH));
-        Fitted fitted = fit(answers, lists);
+        Fitted fitted = fit(answers, lists, breaks(id));
         Shelf.Document kept =
                 room.store().players().change(id, seen, fitted.name(), fitted.text(), kind.word() + " from " + name);
         room.store().addList(id, kind, name, answers.get("on"), text);
@@ -104,11 +106,28 @@ public final class KeepPlayer {
 
     private record Fitted(String name, String text, FitResult result) {}
 
-    private Fitted fit(InterviewAnswers answers, List<KeptList> lists) {
+    private List<LocalDate> breaks(String id) {
+        return List.copyOf(room.store().records().listBreaks(id).keySet());
+    }
+
+    /** Breaks count where shots are dated; a list without dates cannot tell what lies behind them. */
+    private static List<LocalDate> counting(List<LocalDate> breaks, List<KeptList> lists) {
+        boolean dated = lists.stream()
+                .filter(l -> l.kind() == KeptList.Kind.SHOTS)
+                .anyMatch(l -> l.text()
+                        .lines()
+                        .findFirst()
+                        .orElse("")
+                        .toLowerCase(Locale.ROOT)
+                        .contains("date"));
+        return dated ? breaks : List.of();
+    }
+
+    private Fitted fit(InterviewAnswers answers, List<KeptList> lists, List<LocalDate> breaks) {
         try {
             Path folder = Files.createTempDirectory("loopwright-fit");
             try {
-                return fit(answers, lists, folder);
+                return fit(answers, lists, counting(breaks, lists), folder);
             } finally {
                 erase(folder);
             }
@@ -117,7 +136,8 @@ public final class KeepPlayer {
         }
     }
 
-    private Fitted fit(InterviewAnswers answers, List<KeptList> lists, Path folder) throws IOException {
+    private Fitted fit(InterviewAnswers answers, List<KeptList> lists, List<LocalDate> breaks, Path folder)
+            throws IOException {
         Path player = folder.resolve("player.json");
         FitPlayer.Request request = new FitPlayer.Request(
                 answers.interview(),
@@ -125,7 +145,7 @@ public final class KeepPlayer {
                 Map.of(),
                 answers.setting(),
                 answers.counts(),
-                List.of(),
+                breaks,
                 Habit.USUAL,
                 SEED);
         FitResult result = fitting.fit(

@@ -7,6 +7,7 @@ import java.util.Optional;
 import loopwright.course.Course;
 import loopwright.course.Hole;
 import loopwright.geo.Box;
+import loopwright.geo.Line;
 import loopwright.geo.Place;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
@@ -22,6 +23,7 @@ public final class SolvedHole {
     private static final double FIELD_MARGIN_METRES = 45;
 
     private static final double FIELD_CELL_METRES = 4;
+    private static final double LINE_STEP_METRES = 0.5;
 
     private final Course course;
     private final String tees;
@@ -117,6 +119,23 @@ public final class SolvedHole {
         Advice.Finish finish = advice.finish(ball, lie, situation, rated);
         return new Aimed(
                 planner.offset(ball, rated.target()), rated.target(), rated.expected(), rated.standardError(), finish);
+    }
+
+    /** A place so far from the hole, and so far beside the line of play, + right as the hole is looked at. */
+    public Place placeAt(double toHoleMetres, double rightMetres) {
+        Place pin = hole().holeLocation();
+        Line line = hole().lineFrom(plan.tee());
+        double along = line.lengthMetres();
+        while (along > 0 && line.placeAt(along).distanceTo(pin) < toHoleMetres) {
+            along -= LINE_STEP_METRES;
+        }
+        double turn = Math.asin(Math.max(-1, Math.min(1, rightMetres / Math.max(LINE_STEP_METRES, toHoleMetres))));
+        return pin.along(pin.bearingTo(line.placeAt(Math.max(0, along))) - turn, toHoleMetres);
+    }
+
+    /** The aim of a club so far beside the line of play, + right. */
+    public Place aimBeside(Place ball, String club, double offsetMetres) {
+        return planner.aimBeside(ball, planner.shotNamed(club), offsetMetres);
     }
 
     /** A club at an aim, rated. */

@@ -21,6 +21,7 @@ public record Standing(List<Outcome> outcomes, double gap, double error) {
     private static final double REACH = 1.645;
 
     private static final int ROUND_HOLES = 18;
+    private static final int FIFTHS = 5;
 
     public Standing {
         outcomes = List.copyOf(outcomes);
@@ -82,6 +83,40 @@ public record Standing(List<Outcome> outcomes, double gap, double error) {
                 .mapToDouble(o -> Math.pow(o.forecast().chance() - (o.beaten() ? 1 : 0), 2))
                 .average()
                 .orElse(Double.NaN);
+    }
+
+    /**
+     * Forecasts whose chance lies between two values.
+     *
+     * @param meant their mean chance
+     * @param beaten share of them that beat the target
+     */
+    public record Chances(double low, double high, int forecasts, double meant, double beaten) {}
+
+    /** Whether chances came true, by fifths; fifths without a forecast are left out. */
+    public List<Chances> chances() {
+        List<Chances> out = new ArrayList<>();
+        for (int fifth = 0; fifth < FIFTHS; fifth++) {
+            int f = fifth;
+            List<Outcome> of = outcomes.stream()
+                    .filter(o -> Math.min(FIFTHS - 1, (int) (o.forecast().chance() * FIFTHS)) == f)
+                    .toList();
+            if (!of.isEmpty()) {
+                out.add(new Chances(
+                        (double) f / FIFTHS,
+                        (double) (f + 1) / FIFTHS,
+                        of.size(),
+                        of.stream()
+                                .mapToDouble(o -> o.forecast().chance())
+                                .average()
+                                .orElseThrow(),
+                        of.stream()
+                                .mapToDouble(o -> o.beaten() ? 1 : 0)
+                                .average()
+                                .orElseThrow()));
+            }
+        }
+        return out;
     }
 
     /** What is to be said beside a chance of this player. */

@@ -94,7 +94,7 @@ final class Bench implements AutoCloseable {
         }
     }
 
-    private static String version() {
+    static String version() {
         String version = Bench.class.getPackage().getImplementationVersion();
         return version == null ? "built from source" : version;
     }

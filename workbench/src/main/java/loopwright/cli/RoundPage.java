@@ -7,9 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
-import loopwright.scoring.Band;
+import loopwright.action.ReportWords;
 import loopwright.scoring.Gain;
-import loopwright.scoring.PartOfGame;
 import loopwright.scoring.RoundRecord;
 import loopwright.scoring.RoundReview;
 import loopwright.scoring.Share;
@@ -104,7 +103,8 @@ final class RoundPage {
     }
 
     private void gain(Gain gain) {
-        say(String.format(Locale.ROOT, "  %-34s %7d %+9.2f", label(gain.band()), gain.strokes(), gain.gained()));
+        say(String.format(
+                Locale.ROOT, "  %-34s %7d %+9.2f", ReportWords.band(gain.band()), gain.strokes(), gain.gained()));
     }
 
     private void unpublished(RoundReview review) {
@@ -113,30 +113,6 @@ final class RoundPage {
             say("  " + count + (count == 1 ? " stroke was" : " strokes were")
                     + " nearer or farther than the published tables go; there our extension is used.");
         }
-    }
-
-    private static String label(Band band) {
-        return switch (band.part()) {
-            case TEE_SHOTS -> "tee shots (par 4 and longer)";
-            case APPROACH -> "approach " + range(band, false);
-            case AROUND_THE_GREEN -> "around the green (within 40 yd)";
-            case PUTTING -> "putts " + range(band, true);
-            case PENALTIES -> "penalty strokes";
-            case CONCEDED -> "conceded putts, unseen";
-            case TO_THE_GREEN -> "tee to green, not divided";
-            case WHOLE_HOLE -> "whole holes, not divided";
-        };
-    }
-
-    private static String range(Band band, boolean feet) {
-        long from = Math.round(feet ? band.from().feet() : band.from().yards());
-        long below = Math.round(feet ? band.below().feet() : band.below().yards());
-        String unit = feet ? " ft" : " yd";
-        long low = band.part() == PartOfGame.APPROACH && from == 0 ? 40 : from;
-        if (band.isOpen()) {
-            return from + unit + " and more";
-        }
-        return low == 0 ? "under " + below + unit : low + " to " + below + unit;
     }
 
     private void counts(Tally tally) {

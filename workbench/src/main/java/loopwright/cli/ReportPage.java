@@ -1,0 +1,183 @@
+package loopwright.cli;
+
+import java.io.PrintWriter;
+import java.util.Locale;
+import java.util.Optional;
+import loopwright.action.PlayerReport;
+import loopwright.action.ReportWords;
+import loopwright.scoring.Band;
+import loopwright.scoring.ClubMiss;
+import loopwright.scoring.Gain;
+import loopwright.scoring.RoundReview;
+import loopwright.scoring.ScoreGap;
+import loopwright.scoring.ShotAttribution;
+
+/** A player's report as plain text: three sentences first, then the ledgers behind them. */
+final class ReportPage {
+    private static final double LEAST_SHOWN = 0.3;
+
+    private final PrintWriter out;
+
+    ReportPage(PrintWriter out) {
+        this.out = out;
+    }
+
+    void print(PlayerReport r) {
+        say("%s, round of %s%s: %s.", r.name(), r.latest().day(), course(r), score(r));
+        say("%s", ReportWords.doneWell(r));
+        say("%s", ReportWords.decision(r));
+        say("%s", ReportWords.practice(r));
+        gains(r);
+        causes(r);
+        ordinary(r);
+        r.gap().ifPresent(gap -> gap(gap, r.target()));
+        misses(r);
+        standing(r);
+        out.flush();
+    }
+
+    private static String course(PlayerReport r) {
+        return r.latest().course().isEmpty() ? "" : " on " + r.latest().course();
+    }
+
+    private static String score(PlayerReport r) {
+        if (r.latest().lesson()) {
+            return "a lesson, no score";
+        }
+        return r.latest().score().isPresent()
+                ? r.latest().score().getAsInt() + " on " + r.latest().holes() + " holes"
+                : "no total";
+    }
+
+    private void gains(PlayerReport r) {
+        if (r.tour().rows().isEmpty()) {
+            say("%nStrokes gained: nothing to measure; neither lengths, first putts nor strokes are written down.");
+            return;
+        }
+        say(
+                "%nStrokes gained; each column adds up to what its player needs from the same places less the strokes played:");
+        say("  a  %s", r.tour().baseline());
+        say(
+                "  b  %s",
+                r.benchmark()
+                        .map(RoundReview::baseline)
+                        .orElse("no benchmark: the course is not in the store, or nobody solved it yet"));
+        say("  c  %s", r.past().map(RoundReview::baseline).orElse("no round before this one"));
+        say("  %-34s %7s %8s %8s %8s", "", "strokes", "a", "b", "c");
+        for (Gain row : r.tour().rows()) {
+            say(
+                    "  %-34s %7d %+8.2f %8s %8s",
+                    ReportWords.band(row.band()),
+                    row.strokes(),
+                    row.gained(),
+                    in(r.benchmark(), row.band()),
+                    in(r.past(), row.band()));
+        }
+        say(
+                "  %-34s %7d %+8.2f %8s %8s",
+                "sum", r.tour().strokes(), r.tour().total(), total(r.benchmark()), total(r.past()));
+    }
+
+    private static String in(Optional<RoundReview> review, Band band) {
+        return review.map(v -> String.format(Locale.ROOT, "%+.2f", ReportWords.gained(v.rows(), band)))
+                .orElse("");
+    }
+
+    private static String total(Optional<RoundReview> review) {
+        return review.map(v -> String.format(Locale.ROOT, "%+.2f", v.total())).orElse("");
+    }
+
+    private void causes(PlayerReport r) {
+        if (r.causes().isEmpty()) {
+            return;
+        }
+        double decision =
+                r.causes().stream().mapToDouble(ShotAttribution::decision).sum();
+        double execution =
+                r.causes().stream().mapToDouble(ShotAttribution::execution).sum();
+        double luck = r.causes().stream().mapToDouble(ShotAttribution::luck).sum();
+        say(
+                "%nStrokes lost against the best this player could expect, on the holes with places: %.2f = decision %.2f"
+                        + " + execution %.2f + luck of the lie %.2f. Bounces are not recorded and stand in execution.",
+                decision + execution + luck, decision, execution, luck);
+        for (ShotAttribution s : r.causes()) {
+            if (s.lost() > LEAST_SHOWN || s.decision() > LEAST_SHOWN) {
+                say(
+                        "  hole %d, stroke %d%s: lost %.2f = %.2f + %.2f + %.2f (%s). %s",
+                        s.hole(),
+                        s.shot(),
+                        s.club().isEmpty() ? "" : ", " + s.club(),
+                        s.lost(),
+                        s.decision(),
+                        s.execution(),
+                        s.luck(),
+                        ReportWords.knowledge(s.knowledge()),
+                        ReportWords.ordinaryMiss(s));
+            }
+        }
+    }
+
+    private void ordinary(PlayerReport r) {
+        if (!r.ordinary().isEmpty()) {
+            say("%nHow ordinary the shots at the hole were (level ground, still air):");
+            r.ordinary().forEach(m -> say("  %s", ReportWords.ordinaryMiss(m)));
+        }
+    }
+
+    private void gap(ScoreGap gap, int target) {
+        say(
+                "%nWhat stands between this player and %d, strokes a round against the benchmark (9 in 10), from %d rounds:",
+                target, gap.rounds());
+        for (ScoreGap.Row row : gap.rows()) {
+            say(
+                    "  %-48s %+5.1f (%+.1f to %+.1f)%s",
+                    ReportWords.obstacle(row.obstacle()),
+                    row.cost(),
+                    row.low(),
+                    row.high(),
+                    gap.tied().size() > 1 && gap.tied().contains(row.obstacle()) ? "  tied for the most" : "");
+        }
+        say(
+                gap.separated()
+                        ? "  The rows overlap (a penalty can make a double), so they do not add up."
+                        : "  Cannot separate these yet: %s. The rows overlap, so they do not add up.",
+                ReportWords.rounds(gap));
+    }
+
+    private void misses(PlayerReport r) {
+        if (r.misses().isEmpty()) {
+            return;
+        }
+        say("%nMisses by club against what the plan assumes:");
+        for (ClubMiss m : r.misses()) {
+            if (m.noted() > 0) {
+                say(
+                        "  %-12s %3d swings with aim: %.1f degrees %s of the assumed line (within %.1f), %.1f times as wide",
+                        m.club(),
+                        m.noted(),
+                        Math.toDegrees(Math.abs(m.bias())),
+                        m.bias() < 0 ? "left" : "right",
+                        Math.toDegrees(2 * m.biasError()),
+                        m.spread());
+            }
+            if (m.approaches() > 0) {
+                say(
+                        "  %-12s %3d approaches counted: %d on the green, %d left, %d right, %d short, %d long",
+                        m.club(), m.approaches(), m.onGreen(), m.left(), m.right(), m.shortOf(), m.longOf());
+            }
+        }
+    }
+
+    private void standing(PlayerReport r) {
+        say("%nDoes the model know this player: %s.", r.standing().sentence());
+        if (!r.standing().outcomes().isEmpty()) {
+            say(
+                    "  Forecasts of the target so far: Brier score %.3f over %d (0 is perfect, a coin earns 0.25).",
+                    r.standing().brier(), r.standing().outcomes().size());
+        }
+    }
+
+    private void say(String format, Object... values) {
+        out.println(String.format(Locale.ROOT, format, values));
+    }
+}

@@ -1,0 +1,92 @@
+package loopwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import loopwright.action.BenchStore;
+import loopwright.action.PlayerReport;
+import loopwright.action.ReportPlayer;
+import loopwright.action.ResultFile;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code loopwright report}: what a player's kept rounds say. */
+@Command(
+        name = "report",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Reviews a kept round of a player: one thing done well, one decision, one practice item; then strokes gained"
+                    + " against tour, benchmark and own past, what stands between the player and the target, misses by"
+                    + " club, and whether the model knows the player.",
+            "The benchmark is a player of the target score with this player's length, solved on the round's course; the"
+                    + " first time that takes as long as a plan."
+        })
+public final class ReportVerb implements Runnable {
+    private final StoreWork stores;
+    private final Function<BenchStore, ReportPlayer> reports;
+    private final ResultFile results;
+
+    @Mixin
+    private PlayerInStore of = new PlayerInStore();
+
+    @Option(names = "--round", paramLabel = "ID", description = "The round, as round list shows it; else the latest.")
+    private @Nullable String round;
+
+    @Option(names = "--target", paramLabel = "SCORE", description = "Over 18 holes; else the goal of the player file.")
+    private @Nullable Integer target;
+
+    @Option(names = "--no-solve", description = "Use a benchmark only if it was solved before.")
+    private boolean noSolve;
+
+    @Option(
+            names = "--causes",
+            description = "Divide the strokes of holes with places into decision, execution and luck.")
+    private boolean causes;
+
+    @Option(names = "--two-parts", description = "Do not infer aims that were not noted: divide into two parts only.")
+    private boolean twoParts;
+
+    @Option(
+            names = "--json",
+            paramLabel = "FILE",
+            description = "Also write it as JSON (docs/schema/report.schema.json).")
+    private @Nullable Path json;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    public ReportVerb(StoreWork stores, Function<BenchStore, ReportPlayer> reports, ResultFile results) {
+        this.stores = stores;
+        this.reports = reports;
+        this.results = results;
+    }
+
+    @Override
+    public void run() {
+        PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        PlayerReport report = stores.of(
+                of.where,
+                of.player,
+                (store, id) -> reports.apply(store)
+                        .report(
+                                new ReportPlayer.Request(
+                                        id,
+                                        Optional.ofNullable(round),
+                                        Optional.ofNullable(target),
+                                        !noSolve,
+                                        causes,
+                                        !twoParts),
+                                new ProgressLine(err, "hole")));
+        new ReportPage(out).print(report);
+        if (json != null) {
+            results.write(json, ReportJson.of(report));
+        }
+    }
+}
