@@ -38,6 +38,7 @@ import loopwright.strategy.PolicyEvaluation;
 import loopwright.strategy.ShotRules;
 import loopwright.strategy.SolverSettings;
 import loopwright.strategy.TestCourses;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -46,6 +47,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AttributionTest {
     private static final double EXACT = 1e-9; // sums of a hundred numbers below 10
     private static final int HOLES = 120;
+    private static final int SEEDS = 30;
     /** Of 99.7 %: each seed and cause is looked at once. */
     private static final double ERRORS = 3;
     /** What raster, nodes and clouds of coarse settings leave between plan and referee on a hole, measured 0.01. */
@@ -91,7 +93,12 @@ class AttributionTest {
         NONE,
         AIMS_AT_THE_HOLE,
         WIDER,
-        LUCKY
+        LUCKY;
+
+        /** Which of decision, execution and luck it belongs to; -1 none. */
+        int part() {
+            return ordinal() - 1;
+        }
     }
 
     private static List<HoleRecord> play(Cause cause, long seed, int holes) {
@@ -252,6 +259,41 @@ class AttributionTest {
         assertThat(luck.mean() + ERRORS * luck.error()).isNegative();
         Part.of(holes, ShotAttribution::decision).assertIs(0, MODEL, "decision");
         Part.of(holes, ShotAttribution::execution).assertIs(0, MODEL, "execution");
+    }
+
+    /** How often the 90 % interval of a cause's mean holds what the referee says it costs, and nothing else is found. */
+    @Test
+    @Tag("long")
+    void causesAreRecoveredOverThirtySeeds() {
+        for (Cause cause : Cause.values()) {
+            double whole = cause == Cause.NONE || cause == Cause.LUCKY ? 0 : refereed(cause) - EVALUATION.expected();
+            int[] held = new int[3];
+            double[] mean = new double[3];
+            for (long seed = 100; seed < 100 + SEEDS; seed++) {
+                List<List<ShotAttribution>> holes = split(play(cause, seed, HOLES), true);
+                List<Part> parts = List.of(
+                        Part.of(holes, ShotAttribution::decision),
+                        Part.of(holes, ShotAttribution::execution),
+                        Part.of(holes, ShotAttribution::luck));
+                for (int i = 0; i < 3; i++) {
+                    double truth = i == cause.part() ? whole : 0;
+                    mean[i] += parts.get(i).mean() / SEEDS;
+                    held[i] += Math.abs(parts.get(i).mean() - truth)
+                                    <= 1.645 * parts.get(i).error() + MODEL
+                            ? 1
+                            : 0;
+                }
+            }
+            System.out.printf(
+                    "%s: costs %.3f a hole; decision %.3f (%d of 30), execution %.3f (%d), luck %.3f (%d)%n",
+                    cause, whole, mean[0], held[0], mean[1], held[1], mean[2], held[2]);
+            for (int i = 0; i < 3; i++) {
+                if (cause != Cause.LUCKY || i < 2) {
+                    // 27 of 30 are due; three standard errors of a binomial are 4.9
+                    assertThat(held[i]).as("%s, part %d", cause, i).isGreaterThanOrEqualTo(22);
+                }
+            }
+        }
     }
 
     @Test

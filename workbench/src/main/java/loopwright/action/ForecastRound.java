@@ -3,7 +3,11 @@ package loopwright.action;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import loopwright.numerics.Watch;
 import loopwright.strategy.DayAbility;
@@ -19,15 +23,18 @@ import loopwright.strategy.ScoreDistribution;
  */
 public final class ForecastRound {
     private static final long SEED = 1;
+    private static final int ROUND_HOLES = 18;
 
     private final Workroom room;
+    private final KeepRounds rounds;
     private final CourseFiles courses;
     private final PlayerFiles players;
     private final String engine;
 
     /** {@code engine} is the version of the program. */
-    public ForecastRound(Workroom room, CourseFiles courses, PlayerFiles players, String engine) {
+    public ForecastRound(Workroom room, KeepRounds rounds, CourseFiles courses, PlayerFiles players, String engine) {
         this.room = room;
+        this.rounds = rounds;
         this.courses = courses;
         this.players = players;
         this.engine = engine;
@@ -40,6 +47,15 @@ public final class ForecastRound {
     public record Foretold(KeptForecast kept, ScoreDistribution scores, Standing standing) {}
 
     public Foretold foretell(Request request, Watch watch) {
+        RoundSetup setup = setup(request);
+        Counting.STROKES.checkTarget(request.target(), setup.holes().size());
+        ScoreDistribution scores = scores(setup, watch);
+        KeptForecast kept = keep(
+                request.player(), request, setup.tees().name(), setup.holes().size(), request.target(), scores);
+        return new Foretold(kept, scores, Standing.of(room.store().records(), request.player()));
+    }
+
+    private RoundSetup setup(Request request) {
         Shelf.Document player = room.store().players().get(request.player());
         PlanRequest plan = PlanRequest.usual(
                 room.courseFile(request.course().id(), request.course().version()),
@@ -51,26 +67,78 @@ public final class ForecastRound {
                 List.of(),
                 List.of(),
                 SEED);
-        RoundSetup setup = RoundSetup.read(plan, PlanDay.USUAL, courses, players);
-        plan.counting().checkTarget(request.target(), setup.holes().size());
-        ScoreDistribution scores = scores(setup, watch);
-        KeptForecast kept = room.store()
+        return RoundSetup.read(plan, PlanDay.USUAL, courses, players);
+    }
+
+    private KeptForecast keep(
+            String player, Request request, String tees, int holes, int target, ScoreDistribution scores) {
+        return room.store()
                 .records()
                 .addForecast(
-                        player.id(),
+                        player,
                         new KeptForecast(
                                 "",
                                 request.day(),
                                 request.course().name(),
-                                setup.tees().name(),
-                                setup.holes().size(),
-                                request.target(),
+                                tees,
+                                holes,
+                                target,
                                 scores.mean(),
                                 scores.standardDeviation(),
-                                scores.probabilityAtMost(request.target()),
+                                scores.probabilityAtMost(target),
                                 engine,
                                 Instant.EPOCH));
-        return new Foretold(kept, scores, Standing.of(room.store().records(), player.id()));
+    }
+
+    /**
+     * Models the last kept rounds of a player after the fact, as he plays now, where that was not done before and the course
+     * is in the store: does the model know him? Forecasts made so are never scored as forecasts.
+     *
+     * @return how many were modelled
+     */
+    public int modelPlayed(String player, int last, Watch watch) {
+        List<KeptForecast> known = room.store().records().listForecasts(player);
+        Map<String, ScoreDistribution> solved = new HashMap<>();
+        int done = 0;
+        List<KeepRounds.Kept> played = rounds.rounds(player).stream()
+                .filter(k -> !k.entry().lesson()
+                        && !k.record().team()
+                        && k.entry().score().isPresent())
+                .toList();
+        for (KeepRounds.Kept round : played.subList(Math.max(0, played.size() - last), played.size())) {
+            Optional<Shelf.Entry> course = room.store().courses().list().stream()
+                    .filter(c -> c.name().equalsIgnoreCase(round.entry().course()))
+                    .findFirst();
+            boolean modelled = known.stream()
+                    .anyMatch(f -> f.day().equals(round.entry().day())
+                            && f.holes() == round.entry().holes());
+            if (course.isPresent() && !modelled) {
+                model(player, round, course.get(), solved, watch);
+                done++;
+            }
+        }
+        return done;
+    }
+
+    private void model(
+            String player,
+            KeepRounds.Kept round,
+            Shelf.Entry course,
+            Map<String, ScoreDistribution> solved,
+            Watch watch) {
+        String tees = round.entry().tees().isEmpty() ? "middle" : round.entry().tees();
+        String holes = round.record().holes().stream()
+                .map(h -> String.valueOf(h.number()))
+                .collect(Collectors.joining(","));
+        Request request =
+                new Request(player, course, tees, holes, 0, round.entry().day());
+        String key = course.id() + tees + holes + locations(request);
+        ScoreDistribution scores = solved.computeIfAbsent(key, k -> scores(setup(request), watch));
+        Intake intake = new Intake(room.store().records().listIntake(player));
+        double goal = intake.goalScore().isPresent()
+                ? (double) intake.goalScore().getAsInt() * round.entry().holes() / ROUND_HOLES
+                : scores.mean();
+        keep(player, request, tees, round.entry().holes(), (int) Math.floor(goal), scores);
     }
 
     private List<String> locations(Request request) {

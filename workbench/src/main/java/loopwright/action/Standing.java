@@ -1,12 +1,13 @@
 package loopwright.action;
 
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Whether the model knows a player: his forecasts beside the scores of the rounds they were made for. Until there are
+ * Whether the model knows a player: forecasts beside the scores of the rounds they were made for, before or after. Until there are
  * enough of them, and while they disagree, every chance of his is marked "not yet calibrated".
  *
  * @param outcomes forecasts whose round was played, in the order of their days
@@ -31,6 +32,12 @@ public record Standing(List<Outcome> outcomes, double gap, double error) {
     public record Outcome(KeptForecast forecast, int score) {
         public boolean beaten() {
             return score <= forecast.target();
+        }
+
+        /** False if it was made after the day of the round, to see whether the model knows the player. */
+        public boolean foretold() {
+            return !forecast.at()
+                    .isAfter(forecast.day().plusDays(1).atStartOfDay().toInstant(ZoneOffset.UTC));
         }
     }
 
@@ -77,9 +84,14 @@ public record Standing(List<Outcome> outcomes, double gap, double error) {
         return !outcomes.isEmpty() && Math.abs(gap) > REACH * error;
     }
 
-    /** Mean squared difference of chance and outcome; 0 is perfect, 0.25 is what a coin earns. */
+    /** The outcomes whose forecast was made before; only these are scored. */
+    public List<Outcome> foretold() {
+        return outcomes.stream().filter(Outcome::foretold).toList();
+    }
+
+    /** Mean squared difference of chance and outcome; 0 is perfect, 0.25 is what a coin earns; NaN without any. */
     public double brier() {
-        return outcomes.stream()
+        return foretold().stream()
                 .mapToDouble(o -> Math.pow(o.forecast().chance() - (o.beaten() ? 1 : 0), 2))
                 .average()
                 .orElse(Double.NaN);
@@ -98,7 +110,7 @@ public record Standing(List<Outcome> outcomes, double gap, double error) {
         List<Chances> out = new ArrayList<>();
         for (int fifth = 0; fifth < FIFTHS; fifth++) {
             int f = fifth;
-            List<Outcome> of = outcomes.stream()
+            List<Outcome> of = foretold().stream()
                     .filter(o -> Math.min(FIFTHS - 1, (int) (o.forecast().chance() * FIFTHS)) == f)
                     .toList();
             if (!of.isEmpty()) {
@@ -122,11 +134,11 @@ public record Standing(List<Outcome> outcomes, double gap, double error) {
     /** What is to be said beside a chance of this player. */
     public String sentence() {
         if (outcomes.isEmpty()) {
-            return "not yet calibrated: no round that was foretold has been played";
+            return "not yet calibrated: no kept round stands beside a forecast";
         }
         String gapWords = String.format(
                 Locale.ROOT,
-                "%d rounds foretold, real scores %.1f strokes %s than the model's (90 %% interval %+.1f to %+.1f)",
+                "%d rounds modelled, real scores %.1f strokes %s than the model's (90 %% interval %+.1f to %+.1f)",
                 outcomes.size(),
                 Math.abs(gap),
                 gap > 0 ? "higher" : "lower",

@@ -80,7 +80,12 @@ final class RecordVerbs {
     }
 
     static ForecastRound forecasts(BenchStore store) {
-        return new ForecastRound(StoreVerbs.room(store), new OsmCourseFiles(), new JsonPlayerFiles(), Bench.version());
+        return new ForecastRound(
+                StoreVerbs.room(store),
+                new KeepRounds(store, new RoundCsv()),
+                new OsmCourseFiles(),
+                new JsonPlayerFiles(),
+                Bench.version());
     }
 
     static LearnFromRounds learning(BenchStore store) {

@@ -52,7 +52,7 @@ public final class ForecastVerb implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                Objects.requireNonNull(spec).commandLine(), "Say what to do with forecasts: make or list.");
+                Objects.requireNonNull(spec).commandLine(), "Say what to do with forecasts: make, check or list.");
     }
 
     @Command(name = "make", description = "Foretells a round, by the player's habits, and keeps the forecast.")
@@ -108,6 +108,29 @@ public final class ForecastVerb implements Runnable {
         write(json, of.player, List.of(told.kept()), told.standing());
     }
 
+    @Command(
+            name = "check",
+            description =
+                    "Models the last kept rounds as the player plays now and says whether the model knows him; made"
+                            + " after the fact, so it is not scored as a forecast.")
+    void check(
+            @Mixin PlayerInStore of,
+            @Option(names = "--last", paramLabel = "N", defaultValue = "5", description = "How many rounds.") int last,
+            @Option(
+                            names = "--json",
+                            paramLabel = "FILE",
+                            description = "Also write the forecasts as JSON (docs/schema/forecasts.schema.json).")
+                    @Nullable
+                    Path json) {
+        PrintWriter err = Objects.requireNonNull(spec).commandLine().getErr();
+        int done = stores.of(
+                of.where,
+                of.player,
+                (store, id) -> forecasts.apply(store).modelPlayed(id, last, new ProgressLine(err, "hole")));
+        say("Modelled " + done + (done == 1 ? " round" : " rounds") + " that had not been modelled before.");
+        list(of, json);
+    }
+
     @Command(name = "list", description = "Shows the forecasts of a player and how they came out.")
     void list(
             @Mixin PlayerInStore of,
@@ -131,7 +154,7 @@ public final class ForecastVerb implements Runnable {
                     .orElse("");
             say("  " + sentence(f) + outcome);
         }
-        if (!standing[0].outcomes().isEmpty()) {
+        if (!standing[0].foretold().isEmpty()) {
             say(String.format(Locale.ROOT, "Brier score %.3f (0 is perfect, a coin earns 0.25).", standing[0].brier()));
             standing[0]
                     .chances()

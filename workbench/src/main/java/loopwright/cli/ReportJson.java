@@ -117,7 +117,7 @@ final class ReportJson {
         out.put("gap", s.gap());
         out.put("error", s.error());
         out.put("calibrated", s.calibrated());
-        if (!s.outcomes().isEmpty()) {
+        if (!s.foretold().isEmpty()) {
             out.put("brier", s.brier());
         }
         out.put(

@@ -170,10 +170,10 @@ final class ReportPage {
 
     private void standing(PlayerReport r) {
         say("%nDoes the model know this player: %s.", r.standing().sentence());
-        if (!r.standing().outcomes().isEmpty()) {
+        if (!r.standing().foretold().isEmpty()) {
             say(
                     "  Forecasts of the target so far: Brier score %.3f over %d (0 is perfect, a coin earns 0.25).",
-                    r.standing().brier(), r.standing().outcomes().size());
+                    r.standing().brier(), r.standing().foretold().size());
         }
     }
 
