@@ -207,5 +207,6 @@ class ReportIT {
         assertThat(refused("lesson", "play", "--player", PLAYER, "--course", course, "--holes", "15-19"))
                 .contains("15");
         assertThat(refused("report", "--player", PLAYER, "--round", "none")).contains("round list");
+        assertThat(refused("report", "--player", PLAYER, "--target", "40")).contains("60 to 130");
     }
 }
