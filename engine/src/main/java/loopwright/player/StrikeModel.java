@@ -53,6 +53,9 @@ public final class StrikeModel {
         if (touch.stream().noneMatch(t -> t.kind() == TouchShot.Kind.PUNCH)) {
             touch.add(Punch.assumed(player));
         }
+        AroundTheGreen.assumed(player).stream()
+                .filter(more -> touch.stream().noneMatch(t -> t.kind() == more.kind()))
+                .forEach(touch::add);
         touchShots = List.copyOf(touch);
     }
 
@@ -123,6 +126,8 @@ public final class StrikeModel {
             return switch (touch(shot).kind()) {
                 case BUNKER_SHOT -> surface == Surface.BUNKER;
                 case PUNCH -> surface == Surface.WOODS;
+                case FRINGE_PUTT -> surface == Surface.FAIRWAY;
+                case LOB -> surface == Surface.FAIRWAY || surface == Surface.ROUGH || surface == Surface.DEEP_ROUGH;
                 case CHIP, PITCH ->
                     surface != Surface.BUNKER && surface != Surface.TEE && situation != Situation.SIDEWAYS_ONLY;
             };
@@ -269,6 +274,8 @@ public final class StrikeModel {
             case PITCH -> 0.25;
             case BUNKER_SHOT -> 0.3;
             case PUNCH -> 0.015;
+            case FRINGE_PUTT -> 0;
+            case LOB -> 0.5;
         };
     }
 

@@ -3,7 +3,7 @@ package loopwright.player;
 import java.util.List;
 
 /**
- * A short shot whose length the player chooses: chip, pitch or bunker shot.
+ * A short shot whose length the player chooses: putt from off the green, chip, pitch, lob, bunker shot or punch.
  *
  * <p>For an intended total distance d (landing plus run) the solid ball finishes at distance N(d, (a + b d)^2) in
  * direction N(0, sd^2); {@code runShare} of it is run on a green. Mishits scale d by their carry factor.
@@ -26,12 +26,17 @@ public record TouchShot(
         List<Mishit> mishits,
         Evidence evidence) {
 
-    /** The trade's short shots. A bunker shot is played from sand only, the others from anywhere else; a punch stays under branches. */
+    /**
+     * The trade's short shots. A bunker shot is played from sand only, a putt from off the green only where the grass is mown
+     * short, a punch under branches, the others from anywhere but sand.
+     */
     public enum Kind {
         CHIP,
         PITCH,
         BUNKER_SHOT,
-        PUNCH
+        PUNCH,
+        FRINGE_PUTT,
+        LOB
     }
 
     public TouchShot {

@@ -105,6 +105,17 @@ public final class Advice {
         return out;
     }
 
+    /** The best aim of one shot from a spot; fails where the lie does not allow it. */
+    public Rated aimed(Place ball, Surface surface, Situation situation, int shot) {
+        Spot spot = spot(ball, surface, situation);
+        Found best = space.all(spot, AIM_CELLS).stream()
+                .filter(o -> o.shot() == shot && !o.isDrop())
+                .map(o -> search(spot, o))
+                .reduce(Found::cheaper)
+                .orElseThrow(() -> new IllegalArgumentException("shot " + shot + " is not played from " + surface));
+        return rate(spot, climb(spot, best).option);
+    }
+
     private record Found(Option option, double value) {
         Found cheaper(Found other) {
             return other.value < value ? other : this;
@@ -150,6 +161,21 @@ public final class Advice {
         double row = problem.raster.row(ball);
         boolean onTee = surface == Surface.TEE && ball.distanceTo(problem.tee()) < 1;
         return new Spot(column, row, surface, situation, onTee, problem.treesFrom(column, row, surface, situation));
+    }
+
+    /** A place where a choice may end, with its chance; the surface of trouble too. */
+    public record Rest(Place place, Surface surface, double chance) {}
+
+    /** All the places where a choice may end, on the clouds for reporting. */
+    public List<Rest> rests(Place ball, Surface surface, Situation situation, Rated choice) {
+        Option o = Option.stroke(
+                choice.shot(), problem.raster.column(choice.target()), problem.raster.row(choice.target()));
+        evaluator.report(spot(ball, surface, situation), o, problem.settings.reportPoints(), 0);
+        List<Rest> out = new ArrayList<>();
+        for (int i = 0; i < evaluator.size; i++) {
+            out.add(new Rest(rest(evaluator.code[i]), surfaceOf(evaluator.code[i]), evaluator.weight[i]));
+        }
+        return out;
     }
 
     /** Where a choice ends. */

@@ -135,7 +135,8 @@ final class OptionSpace {
         double toHole = Math.hypot(holeColumn - spot.column(), holeRow - spot.row());
         double most = t.maxMetres() / HoleRaster.CELL_METRES;
         double least = t.minMetres() / HoleRaster.CELL_METRES;
-        if (toHole <= most + TOUCH_REACH_CELLS) {
+        boolean atTheHole = t.kind() == TouchShot.Kind.FRINGE_PUTT || t.kind() == TouchShot.Kind.LOB;
+        if (toHole <= most + (atTheHole ? 0 : TOUCH_REACH_CELLS)) {
             double east = (holeColumn - spot.column()) / Math.max(1e-9, toHole);
             double north = (holeRow - spot.row()) / Math.max(1e-9, toHole);
             for (double wanted = toHole - 12; wanted <= toHole + 8; wanted += 2) {
@@ -149,9 +150,10 @@ final class OptionSpace {
                 }
             }
         }
-        if (spot.surface() == Surface.BUNKER
+        boolean bad = spot.surface() == Surface.BUNKER
                 || spot.surface() == Surface.WOODS
-                || spot.surface() == Surface.DEEP_ROUGH) {
+                || spot.surface() == Surface.DEEP_ROUGH;
+        if (bad && !atTheHole) {
             addEscapes(out, shot, spot, new double[] {t.maxMetres(), 0.6 * t.maxMetres()}, ESCAPES);
         }
     }

@@ -200,6 +200,20 @@ public final class PolicyEvaluation {
         return visits[state];
     }
 
+    /** Balls out of bounds, not found or in a penalty area, expected in one playing of the hole. */
+    public double expectedLost() {
+        OutcomeRows outcomes = rows();
+        int cells = problem.raster.restCells();
+        double lost = 0;
+        for (int s = 0; s < visits.length; s++) {
+            for (int i = outcomes.start[s]; !outcomes.drop[s] && i < outcomes.start[s + 1]; i++) {
+                int code = outcomes.code[i];
+                lost += visits[s] * outcomes.weight[i] * (code < cells ? field.replay[code] : 1);
+            }
+        }
+        return lost;
+    }
+
     /** Probability that the hole is played without a penalty stroke, from the tee. */
     public double withoutPenalty() {
         return new CleanPlay(problem, nodes, this).fromTee();

@@ -14,6 +14,9 @@ public record SolverSettings(
         int coarseCells, int middleCells, int fineCells, int coarsePoints, int finePoints, int reportPoints) {
     public static final SolverSettings STANDARD = new SolverSettings(16, 8, 4, 32, 128, 1024);
 
+    /** To set many ways of playing side by side; what it costs stands in the ledger ({@code FOR_COMPARISON}). */
+    public static final SolverSettings FOR_COMPARISON = new SolverSettings(16, 8, 8, 32, 64, 256);
+
     public SolverSettings {
         if (Math.min(coarseCells, Math.min(middleCells, fineCells)) < 2
                 || (coarseCells | middleCells | fineCells) % 2 != 0) {

@@ -38,6 +38,7 @@ import loopwright.strategy.ScoreTable;
 import loopwright.strategy.ShotRules;
 import loopwright.strategy.SolverSettings;
 import loopwright.strategy.TargetHole;
+import loopwright.units.Distance;
 
 /** Plans one hole: solves it, evaluates plan and habit, words the shots, and lets the referee play it. */
 final class HolePlanner {
@@ -45,6 +46,11 @@ final class HolePlanner {
     private static final int ALTERNATIVES = 2;
     /** A usual choice that costs less than this is the plan's, strokes: the player knows it and can see the target. */
     private static final double PREFER_CONVENTIONAL = 0.05;
+    /** A mapped edge may lie so far from the real one, metres: 4 yd, assumed. */
+    private static final double MAP_ERROR_METRES = 4 * Distance.METRES_PER_YARD;
+    /** Choices that cost more do not turn on a few yards. */
+    private static final double NEAR_ENOUGH_TO_TURN = 0.3;
+
     /** Shots that aim nearer to the hole than this are approaches: the room that counts is the green. */
     private static final double APPROACH_METRES = 25;
 
@@ -55,6 +61,9 @@ final class HolePlanner {
     private final RoundGreens greens;
     private final Habit habits;
     private final ScoreTable table;
+    /** What is known of today's bias: it is held against, also where the usual target is kept. */
+    private final double todaysBiasRadians;
+
     private final StrikeModel strikes;
     private final CourseMap map;
     private final SafetyCheck safety;
@@ -67,10 +76,12 @@ final class HolePlanner {
             ShotRules rules,
             RoundGreens greens,
             Habit habits,
-            ScoreTable table) {
+            ScoreTable table,
+            double todaysBiasRadians) {
         this.greens = greens;
         this.habits = habits;
         this.table = table;
+        this.todaysBiasRadians = todaysBiasRadians;
         this.hole = hole;
         this.tee = tee;
         this.ability = ability;
@@ -101,6 +112,7 @@ final class HolePlanner {
         RoundPlan.HolePlan plan = describe(
                 solution,
                 evaluation,
+                round,
                 averaged(byDay, round),
                 byDay.get(0).mean(),
                 new Advice(solution, evaluation),
@@ -125,7 +137,15 @@ final class HolePlanner {
         Advice advice = new Advice(solution, evaluation);
         List<ScoreDistribution> byDay = byDay(evaluation, round, watch);
         RoundPlan.HolePlan plan = describe(
-                solution, evaluation, averaged(byDay, round), byDay.get(0).mean(), advice, habit, green, watch);
+                solution,
+                evaluation,
+                round,
+                averaged(byDay, round),
+                byDay.get(0).mean(),
+                advice,
+                habit,
+                green,
+                watch);
         evaluation.forgetRows();
         return new SolvedHole(map.course(), tees, this, evaluation, advice, habit, plan);
     }
@@ -134,6 +154,7 @@ final class HolePlanner {
     private RoundPlan.HolePlan describe(
             MeanSolution solution,
             PolicyEvaluation evaluation,
+            PlannedRound round,
             double[] scores,
             double usual,
             Advice advice,
@@ -141,6 +162,7 @@ final class HolePlanner {
             RoundGreens.Green green,
             Watch watch) {
         double badDays = mean(scores) - usual;
+        List<RoundPlan.ShotPlan> shots = shots(advice, habit);
         OptionalDouble lockCost = rules.equals(ShotRules.FREE)
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(evaluation.expected()
@@ -159,7 +181,8 @@ final class HolePlanner {
                 evaluation.expected() + badDays,
                 Arrays.stream(scores).boxed().toList(),
                 1 - evaluation.withoutPenalty(),
-                shots(advice, habit),
+                shots,
+                startLines(shots.get(0), solution, evaluation, round),
                 lockCost,
                 habit.evaluate(watch).expected() + badDays,
                 evaluation.expected() - solution.expectedWhenChosen(),
@@ -253,7 +276,9 @@ final class HolePlanner {
         if (locked) {
             return best;
         }
-        Advice.Rated rated = advice.rate(ball, lie, situation, usual.shot(), usual.target());
+        double bearing = ball.bearingTo(usual.target()) - (strikes.isTouch(usual.shot()) ? 0 : todaysBiasRadians);
+        Place target = ball.along(bearing, ball.distanceTo(usual.target()));
+        Advice.Rated rated = advice.rate(ball, lie, situation, usual.shot(), target);
         return rated.costBeside(best) < PREFER_CONVENTIONAL ? rated : best;
     }
 
@@ -288,6 +313,8 @@ final class HolePlanner {
                 offset,
                 line.words(),
                 line.blind(),
+                new StartReading(strikes).of(ball, bearing, length, chosen.shot(), playing),
+                isAssumed(chosen.shot()),
                 playing,
                 chosen.expected(),
                 finish.share(),
@@ -304,7 +331,7 @@ final class HolePlanner {
         List<RoundPlan.Alternative> out = new ArrayList<>();
         for (Advice.Rated r : advice.byShot(ball, lie, situation)) {
             if (r.shot() != chosen.shot() && out.size() < ALTERNATIVES) {
-                out.add(alternative(ball, r, chosen));
+                out.add(alternative(ball, r, chosen, turnsOnTheMap(advice, ball, lie, situation, r, chosen)));
             }
         }
         return out;
@@ -313,16 +340,76 @@ final class HolePlanner {
     private RoundPlan.Alternative habitual(
             Advice advice, HabitPlay habit, Place ball, Surface lie, Situation situation, Advice.Rated chosen) {
         Choice.Stroke s = habit.from(ball, lie, situation);
-        return alternative(ball, advice.rate(ball, lie, situation, s.shot(), s.target()), chosen);
+        Advice.Rated rated = advice.rate(ball, lie, situation, s.shot(), s.target());
+        return alternative(ball, rated, chosen, turnsOnTheMap(advice, ball, lie, situation, rated, chosen));
+    }
+
+    /** True if a tee shot beats the chosen one with everything on the map moved by its error to one side or along. */
+    private boolean turnsOnTheMap(
+            Advice advice, Place ball, Surface lie, Situation situation, Advice.Rated other, Advice.Rated chosen) {
+        double cost = other.costBeside(chosen);
+        if (lie != Surface.TEE || cost > NEAR_ENOUGH_TO_TURN || cost < 2 * other.costError(chosen)) {
+            return false;
+        }
+        double bearing = ball.bearingTo(chosen.target());
+        for (int quarter = 0; quarter < 4; quarter++) {
+            double way = bearing + quarter * Math.PI / 2;
+            Place from = ball.along(way, MAP_ERROR_METRES);
+            Advice.Rated a = advice.rate(
+                    from, lie, situation, chosen.shot(), chosen.target().along(way, MAP_ERROR_METRES));
+            Advice.Rated b = advice.rate(
+                    from, lie, situation, other.shot(), other.target().along(way, MAP_ERROR_METRES));
+            if (b.costBeside(a) < 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The planned tee club on the plan's line, and its best lines on days when all balls go left, and right. */
+    private List<RoundPlan.StartLine> startLines(
+            RoundPlan.ShotPlan tee, MeanSolution solution, PolicyEvaluation evaluation, PlannedRound round) {
+        List<RoundPlan.StartLine> out = new ArrayList<>();
+        out.add(new RoundPlan.StartLine(
+                RoundPlan.BallsGo.AS_USUAL, 0, tee.aim(), tee.offsetMetres(), tee.line(), 0, 0));
+        for (PlannedRound.BiasedDay day : round.biasedDays()) {
+            Advice then = new Advice(solution, evaluation, day.ability());
+            int shot = shotNamed(tee.club());
+            Advice.Rated best = then.aimed(tee.from(), Surface.TEE, Situation.ORDINARY, shot);
+            Advice.Rated usual = then.rate(tee.from(), Surface.TEE, Situation.ORDINARY, shot, tee.aim());
+            Place aim = tee.from().along(tee.from().bearingTo(best.target()), tee.aimMetres());
+            double offset = offset(tee.from(), aim);
+            out.add(new RoundPlan.StartLine(
+                    day.biasRadians() < 0 ? RoundPlan.BallsGo.LEFT : RoundPlan.BallsGo.RIGHT,
+                    tee.aimMetres() * Math.tan(day.biasRadians()),
+                    aim,
+                    offset,
+                    new Landmarks(map).line(tee.from(), aim, offset).words(),
+                    Math.max(0, usual.costBeside(best)),
+                    usual.costError(best)));
+        }
+        return out;
+    }
+
+    private boolean isAssumed(int shot) {
+        return (strikes.isTouch(shot)
+                        ? strikes.touch(shot).evidence()
+                        : strikes.swing(shot).evidence())
+                .isMostlyAssumed();
     }
 
     RoundPlan.Alternative alternative(Place ball, Advice.Rated r, Advice.Rated chosen) {
+        return alternative(ball, r, chosen, false);
+    }
+
+    private RoundPlan.Alternative alternative(Place ball, Advice.Rated r, Advice.Rated chosen, boolean turnsOnTheMap) {
         return new RoundPlan.Alternative(
                 strikes.label(r.shot()),
                 r.target(),
                 offset(ball, r.target()),
                 r.costBeside(chosen),
-                r.costError(chosen));
+                r.costError(chosen),
+                turnsOnTheMap);
     }
 
     /** How far beside the line of play a target lies, seen from the ball: + right. */

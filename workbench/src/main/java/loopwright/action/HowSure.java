@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param draws of the player as he may be, on each of which the same plan was valued
  * @param measureNext the swing whose balls would shrink the doubt most, if any is in the plan
  * @param assumed swings and short shots of the plan that are mostly assumed
+ * @param beats how often each planned tee shot beats the next best
  */
 public record HowSure(
         int draws,
@@ -17,11 +18,16 @@ public record HowSure(
         double targetLow,
         double targetHigh,
         Optional<Measure> measureNext,
-        List<String> assumed) {
+        List<String> assumed,
+        List<Beats> beats) {
     public HowSure {
+        beats = List.copyOf(beats);
         assumed = List.copyOf(assumed);
     }
 
     /** A swing to measure, and how many strokes a round its doubt is worth (one standard deviation). */
     public record Measure(String swing, double strokes) {}
+
+    /** A planned tee shot, the next best, and the probability that the first is the better one for this player. */
+    public record Beats(int hole, String club, String next, double probability) {}
 }

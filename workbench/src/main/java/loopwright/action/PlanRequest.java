@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param forbid "hole 1: driver"
  * @param require "hole 1: 3-wood" for the tee shot
  * @param days what to plan for: the first is the plan, others are set beside it; at least one
+ * @param today what is known of the day beside its weather
  * @param seed of every draw
  */
 public record PlanRequest(
@@ -34,6 +35,7 @@ public record PlanRequest(
         List<String> forbid,
         List<String> require,
         List<PlanDay> days,
+        TodayRequest today,
         long seed,
         Optional<Path> pictures,
         Optional<Path> audit) {
@@ -62,6 +64,7 @@ public record PlanRequest(
                 forbid,
                 require,
                 List.of(PlanDay.USUAL),
+                TodayRequest.USUAL,
                 seed,
                 Optional.empty(),
                 Optional.empty());
@@ -75,5 +78,21 @@ public record PlanRequest(
         if (days.isEmpty()) {
             throw new IllegalArgumentException("a plan is made for a day");
         }
+    }
+
+    /** The same with other draws. */
+    PlanRequest withSeed(long other) {
+        return with(holeLocations, other);
+    }
+
+    /** The same with other hole locations. */
+    PlanRequest withHoleLocations(List<String> others) {
+        return with(others, seed);
+    }
+
+    private PlanRequest with(List<String> locations, long draws) {
+        return new PlanRequest(
+                course, player, tees, target, counting, forTarget, howSure, holes, startHole, locations, forbid,
+                require, days, today, draws, pictures, audit);
     }
 }

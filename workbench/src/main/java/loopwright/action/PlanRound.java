@@ -10,7 +10,6 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import loopwright.course.Hole;
 import loopwright.numerics.Watch;
-import loopwright.strategy.PolicyEvaluation;
 import loopwright.strategy.ScoreDistribution;
 import loopwright.strategy.ScoreTable;
 import loopwright.strategy.ShotRules;
@@ -88,12 +87,13 @@ public final class PlanRound {
                 locks.getOrDefault(hole.number(), ShotRules.FREE),
                 setup.greens(),
                 setup.profile().habit(),
-                setup.tables().get(i));
+                setup.tables().get(i),
+                setup.today().biasRadians());
     }
 
     private static HowSure howSure(RoundSetup setup, List<HolePlanner.Planned> planned, RoundPlan plan, Watch watch) {
-        List<PolicyEvaluation> holes =
-                planned.stream().map(p -> p.solved().orElseThrow().evaluation()).toList();
+        List<TargetHole> holes =
+                planned.stream().map(p -> p.solved().orElseThrow()).toList();
         return new SkillDoubts(setup, holes, watch).of(plan, onDay(setup.tables(), planned, 0));
     }
 
@@ -131,6 +131,7 @@ public final class PlanRound {
                 habit,
                 simulated(planned),
                 setup.profile().day(),
+                setup.today(),
                 List.of(),
                 state,
                 Optional.empty());

@@ -14,24 +14,36 @@ import loopwright.strategy.DayAbility;
  * What all holes of a round share.
  *
  * @param days the ordinary day first, then the good and bad ones that stand for all
+ * @param biasedDays those of them that are nothing but biased, left before right
  * @param simulatedDays a day for each round of the referee
  * @param keepsSolutions true if solved holes are needed after they were planned
  */
-record PlannedRound(long seed, List<DayAbility> days, List<StrikeModel> simulatedDays, boolean keepsSolutions) {
+record PlannedRound(
+        long seed,
+        List<DayAbility> days,
+        List<BiasedDay> biasedDays,
+        List<StrikeModel> simulatedDays,
+        boolean keepsSolutions) {
     private static final int REFEREE_ROUNDS = 2000;
 
     PlannedRound {
         days = List.copyOf(days);
+        biasedDays = List.copyOf(biasedDays);
         simulatedDays = List.copyOf(simulatedDays);
     }
 
     static PlannedRound of(
             StrikeModel usual, DayEffect effect, PuttingOdds putting, long seed, boolean keepsSolutions) {
         List<DayAbility> days = new ArrayList<>();
+        List<BiasedDay> biased = new ArrayList<>();
         for (RoundDay day : effect.days()) {
-            days.add(new DayAbility(new Ability(usual.on(day), putting, seed), day.weight()));
+            Ability ability = new Ability(usual.on(day), putting, seed);
+            days.add(new DayAbility(ability, day.weight()));
+            if (day.biasRadians() != 0) {
+                biased.add(new BiasedDay(ability, day.biasRadians()));
+            }
         }
-        return new PlannedRound(seed, days, drawn(usual, effect, seed, REFEREE_ROUNDS), keepsSolutions);
+        return new PlannedRound(seed, days, biased, drawn(usual, effect, seed, REFEREE_ROUNDS), keepsSolutions);
     }
 
     /** The player on days drawn at random. */
@@ -48,6 +60,9 @@ record PlannedRound(long seed, List<DayAbility> days, List<StrikeModel> simulate
     List<StrikeModel> moreDays(DayEffect effect, int rounds) {
         return drawn(ordinary().strikes(), effect, seed, rounds);
     }
+
+    /** A day on which all swings go aside by this much. */
+    record BiasedDay(Ability ability, double biasRadians) {}
 
     Ability ordinary() {
         return days.get(0).ability();

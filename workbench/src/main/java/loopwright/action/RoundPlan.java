@@ -26,6 +26,7 @@ import loopwright.strategy.ScoreDistribution;
  * @param simulated the strokes as the referee played them out, each round on a day of its own
  * @param dayEffect how rounds differ; every distribution and chance is averaged over it
  * @param stateOfPlay what playing for the target is worth, if that was asked for
+ * @param today what the warm-up and the coach's dial change of the player
  * @param otherDays the same round in other weather, to be set beside it
  * @param howSure how far the numbers can be trusted, if that was asked for
  */
@@ -41,6 +42,7 @@ public record RoundPlan(
         double habitExpected,
         Simulated simulated,
         DayEffect dayEffect,
+        Today today,
         List<RoundPlan> otherDays,
         Optional<StateOfPlay> stateOfPlay,
         Optional<HowSure> howSure) {
@@ -71,6 +73,7 @@ public record RoundPlan(
                 habitExpected,
                 simulated,
                 dayEffect,
+                today,
                 others,
                 stateOfPlay,
                 sure);
@@ -115,6 +118,7 @@ public record RoundPlan(
      * @param scores probability of each score, index = strokes
      * @param penalty probability of at least one penalty stroke
      * @param shots the plan from the tee, then the same again from each typical finish
+     * @param startLines of the tee shot: the plan's, then those for a day on which all balls go left, and right
      * @param lockCost what the coach's locks cost on this hole, if there are any
      * @param habitExpected expected score by habit
      */
@@ -131,6 +135,7 @@ public record RoundPlan(
             List<Double> scores,
             double penalty,
             List<ShotPlan> shots,
+            List<StartLine> startLines,
             OptionalDouble lockCost,
             double habitExpected,
             double bias,
@@ -138,6 +143,7 @@ public record RoundPlan(
         public HolePlan {
             scores = List.copyOf(scores);
             shots = List.copyOf(shots);
+            startLines = List.copyOf(startLines);
         }
 
         /** Probability of a score from {@code low} to {@code high} strokes. */
@@ -157,6 +163,8 @@ public record RoundPlan(
      * @param offsetMetres of the aim from the line of play, + right
      * @param landmark what to aim at, in words
      * @param blind the aim cannot be seen from here: the landmark names a line over something that can
+     * @param start how the ball is started
+     * @param assumedSkill true if the pattern of this shot is mostly assumed
      * @param playing what the day makes of its length; empty where the day changes nothing or the shot is judged by eye
      * @param expected strokes to hole out from here, this one included
      * @param finish probability by surface
@@ -177,6 +185,8 @@ public record RoundPlan(
             double offsetMetres,
             String landmark,
             boolean blind,
+            Start start,
+            boolean assumedSkill,
             Optional<PlayingLength> playing,
             double expected,
             Map<Surface, Double> finish,
@@ -200,6 +210,40 @@ public record RoundPlan(
         }
     }
 
+    /**
+     * How the ball is started: along the line of the aim, over a spot two club-lengths ahead.
+     *
+     * @param finish where solid balls finish on average, the player's own shape and the wind included
+     * @param spot on the start line
+     * @param spotOffsetMetres of the spot from the straight line to the finish, + right
+     * @param moreClubs how many more than in still air the wind asks for, in halves; 0: none
+     */
+    public record Start(Place finish, Place spot, double spotOffsetMetres, double moreClubs) {}
+
+    /** When a start line is right. */
+    public enum BallsGo {
+        AS_USUAL,
+        LEFT,
+        RIGHT
+    }
+
+    /**
+     * A start line of the tee shot, the planned club.
+     *
+     * @param balls what the player sees of his balls today
+     * @param beyondMetres how far beside the usual they finish on that day, + right
+     * @param offsetMetres of the aim from the line of play, + right
+     * @param gain strokes it saves on that day beside the usual line
+     */
+    public record StartLine(
+            BallsGo balls,
+            double beyondMetres,
+            Place aim,
+            double offsetMetres,
+            String landmark,
+            double gain,
+            double standardError) {}
+
     /** A hazard on the line: what it is and the carry that clears it. */
     public record Carry(String hazard, double metres) {}
 
@@ -213,10 +257,15 @@ public record RoundPlan(
         }
     }
 
-    /** Another choice; below two standard errors its cost is "the same for you". */
-    public record Alternative(String club, Place aim, double offsetMetres, double cost, double standardError) {
+    /**
+     * Another choice. Its cost is "the same for you" below two standard errors, and where the map decides.
+     *
+     * @param turnsOnTheMap true if it is the better one with everything on the map 4 yd to one side
+     */
+    public record Alternative(
+            String club, Place aim, double offsetMetres, double cost, double standardError, boolean turnsOnTheMap) {
         public boolean same() {
-            return cost < 2 * standardError;
+            return turnsOnTheMap || cost < 2 * standardError;
         }
 
         /** "+0.12", or that it makes no difference. */

@@ -28,16 +28,23 @@ record RoundSetup(
         PlanDay day,
         PlayerProfile profile,
         PlannedRound round,
-        RoundGreens greens) {
+        RoundGreens greens,
+        Today today) {
 
     static RoundSetup read(PlanRequest request, PlanDay day, CourseFiles courses, PlayerFiles players) {
-        Course course = TemporaryGreen.inPlay(courses.read(request.course()).course());
+        return of(courses.read(request.course()).course(), players.read(request.player()), request, day);
+    }
+
+    /** The same for a course and a player that were read already, and perhaps changed. */
+    static RoundSetup of(Course read, PlayerProfile usual, PlanRequest request, PlanDay day) {
+        Today today = Today.of(request.today(), usual);
+        PlayerProfile profile = today.apply(usual);
+        Course course = TemporaryGreen.inPlay(read);
         for (String location : request.holeLocations()) {
             course = HoleLocations.apply(course, location);
         }
         TeeSet tees = tees(course, request.tees());
         List<Hole> holes = HoleNumberList.startingAt(request.startHole(), HoleNumberList.read(request.holes(), course));
-        PlayerProfile profile = players.read(request.player());
         RoundGreens greens = new RoundGreens(course, profile.player().putting(), day.greens());
         PlannedRound round = PlannedRound.of(
                 strikes(profile.player(), day, course),
@@ -46,7 +53,7 @@ record RoundSetup(
                 request.seed(),
                 request.forTarget() || request.howSure());
         List<ScoreTable> tables = request.counting().tables(course, holes);
-        return new RoundSetup(course, tees, holes, tables, day, profile, round, greens);
+        return new RoundSetup(course, tees, holes, tables, day, profile, round, greens, today);
     }
 
     /** On the usual day and level ground a pattern is what it is; anything else is flown. */

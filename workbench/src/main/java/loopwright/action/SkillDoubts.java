@@ -14,8 +14,8 @@ import loopwright.player.StrikeModel;
 import loopwright.player.Swing;
 import loopwright.putting.LevelGreenOdds;
 import loopwright.strategy.Ability;
-import loopwright.strategy.PolicyEvaluation;
 import loopwright.strategy.ScoreDistribution;
+import loopwright.strategy.TargetHole;
 
 /**
  * Carries what is not known of the player's skill through to the plan: the plan stays what it is and is valued for the
@@ -27,15 +27,14 @@ final class SkillDoubts {
     /** Standard deviations of a normal law that hold 90 % either side. */
     private static final double NINETY = 1.645;
 
-    private static final double MOSTLY_ASSUMED = 0.8;
     private static final int MOST_SWINGS = 4;
 
     private final RoundSetup setup;
-    private final List<PolicyEvaluation> holes;
+    private final List<TargetHole> holes;
     private final SkillDoubt doubt;
     private final Watch watch;
 
-    SkillDoubts(RoundSetup setup, List<PolicyEvaluation> holes, Watch watch) {
+    SkillDoubts(RoundSetup setup, List<TargetHole> holes, Watch watch) {
         this.setup = setup;
         this.holes = holes;
         this.watch = watch;
@@ -50,7 +49,10 @@ final class SkillDoubts {
         for (int i = 0; i < DRAWS; i++) {
             players.add(doubt.draw(random));
         }
-        List<ScoreDistribution> drawn = Cores.all(players, this::round, watch);
+        ChoiceDoubt choices =
+                new ChoiceDoubt(plan, holes, setup.round().ordinary().strikes());
+        List<Valued> valued = Cores.all(players, p -> valued(p, choices), watch);
+        List<ScoreDistribution> drawn = valued.stream().map(Valued::round).toList();
         double[] shift =
                 drawn.stream().mapToDouble(d -> d.mean() - usual.mean()).toArray();
         double base = logOdds(usual.probabilityAtMost(limit));
@@ -65,21 +67,33 @@ final class SkillDoubts {
                 chance(middle + mean(odds) - NINETY * sd(odds)),
                 chance(middle + mean(odds) + NINETY * sd(odds)),
                 measureNext(plan, usual),
-                assumed(plan));
+                assumed(plan),
+                choices.beats(plan, valued.stream().map(Valued::costs).toList()));
     }
 
-    private ScoreDistribution round(Player player) {
+    /** The plan for one drawn player: what the round counts, and what the next best tee shots cost. */
+    private record Valued(ScoreDistribution round, double[] costs) {}
+
+    private Valued valued(Player player, ChoiceDoubt choices) {
+        Ability ability = ability(player);
+        return new Valued(round(ability), choices.costs(ability));
+    }
+
+    private Ability ability(Player player) {
         LevelGreenOdds putting =
                 player.putting().equals(setup.profile().player().putting())
                         ? (LevelGreenOdds) setup.round().ordinary().putting()
                         : new LevelGreenOdds(player.putting(), setup.day().greens());
-        Ability ability = new Ability(
+        return new Ability(
                 RoundSetup.strikes(player, setup.day(), setup.course()),
                 putting,
                 setup.round().seed());
+    }
+
+    private ScoreDistribution round(Ability ability) {
         List<ScoreDistribution> counted = new ArrayList<>();
         for (int i = 0; i < holes.size(); i++) {
-            counted.add(ScoreDistribution.of(0, holes.get(i).scoresWith(ability, watch.withoutProgress()))
+            counted.add(ScoreDistribution.of(0, holes.get(i).evaluation().scoresWith(ability, watch.withoutProgress()))
                     .countedBy(setup.tables().get(i)));
         }
         return ScoreDistribution.sumOf(counted);
@@ -93,7 +107,7 @@ final class SkillDoubts {
                         .reversed())
                 .limit(MOST_SWINGS)
                 .toList();
-        List<ScoreDistribution> wider = Cores.all(swings, s -> round(doubt.wider(s)), watch.withoutProgress());
+        List<ScoreDistribution> wider = Cores.all(swings, s -> round(ability(doubt.wider(s))), watch.withoutProgress());
         Optional<HowSure.Measure> best = Optional.empty();
         for (int i = 0; i < swings.size(); i++) {
             double strokes = Math.abs(wider.get(i).mean() - usual.mean());
@@ -108,14 +122,14 @@ final class SkillDoubts {
         Map<String, Integer> uses = uses(plan);
         List<String> out = new ArrayList<>();
         setup.profile().player().swings().stream()
-                .filter(s -> s.evidence().assumedShare() > MOSTLY_ASSUMED)
+                .filter(s -> s.evidence().isMostlyAssumed())
                 .map(Swing::label)
                 .filter(uses::containsKey)
                 .forEach(out::add);
         StrikeModel strikes = setup.round().ordinary().strikes();
         for (int s = 0; s < strikes.shots(); s++) {
             if (strikes.isTouch(s)
-                    && strikes.touch(s).evidence().assumedShare() > MOSTLY_ASSUMED
+                    && strikes.touch(s).evidence().isMostlyAssumed()
                     && uses.containsKey(strikes.label(s))) {
                 out.add(strikes.label(s));
             }

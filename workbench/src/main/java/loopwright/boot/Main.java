@@ -68,6 +68,7 @@ public final class Main {
         line.addSubcommand(course(results));
         PlayerVerbs.addTo(line, results);
         RecordVerbs.addTo(line, results, keyboard);
+        AnswerVerbs.addTo(line, results);
         StoreVerbs.addTo(line);
         PracticeVerbs.addTo(line, results);
         line.addSubcommand(new ServeVerb(Bench::launch));

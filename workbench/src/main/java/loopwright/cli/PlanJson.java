@@ -10,6 +10,7 @@ import loopwright.action.HowSure;
 import loopwright.action.LocalRuleWords;
 import loopwright.action.RoundPlan;
 import loopwright.action.StateOfPlay;
+import loopwright.action.Today;
 import loopwright.course.Course;
 import loopwright.geo.LocalFrame;
 import loopwright.geo.Place;
@@ -49,6 +50,7 @@ final class PlanJson {
         out.put("counting", plan.counting().form().name().toLowerCase(Locale.ROOT));
         out.put("goodAndBadDays", goodAndBadDays(plan));
         out.put("unsurveyedHoles", plan.unsurveyed());
+        out.put("today", today(plan.today()));
         out.put("score", score(plan));
         out.put("decisions", plan.decisions().stream().map(this::decision).toList());
         out.put("holes", plan.holes().stream().map(this::hole).toList());
@@ -117,7 +119,27 @@ final class PlanJson {
                 "expected", map("low", sure.expectedLow(), "high", sure.expectedHigh()),
                 "pTarget", map("low", sure.targetLow(), "high", sure.targetHigh()),
                 "assumed", sure.assumed());
+        out.put(
+                "beats",
+                sure.beats().stream()
+                        .map(b -> map("hole", b.hole(), "club", b.club(), "next", b.next(), "p", b.probability()))
+                        .toList());
         sure.measureNext().ifPresent(m -> out.put("measureNext", map("swing", m.swing(), "strokes", m.strokes())));
+        return out;
+    }
+
+    private static Map<String, Object> today(Today today) {
+        Map<String, Object> out = map("playsLongerPercent", today.playsLongerPercent());
+        today.balls()
+                .ifPresent(r -> out.put(
+                        "balls",
+                        map(
+                                "count", r.balls(),
+                                "seenYards", yards(today.seenMetres()),
+                                "takenYards", yards(today.sideMetres()),
+                                "sdYards", yards(today.sideSdMetres()),
+                                "spread", r.day().spread(),
+                                "lengthFactor", r.lengthFactor())));
         return out;
     }
 
@@ -178,7 +200,27 @@ final class PlanJson {
         h.lockCost().ifPresent(c -> out.put("lockCost", c));
         out.put("scores", h.scores());
         out.put("shots", h.shots().stream().map(this::shot).toList());
+        out.put("startLines", h.startLines().stream().map(this::startLine).toList());
         return out;
+    }
+
+    private Map<String, Object> startLine(RoundPlan.StartLine s) {
+        Map<String, Object> out = point(s.aim());
+        out.put("ballsGo", s.balls().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        out.put("beyondYards", yards(s.beyondMetres()));
+        out.put("offsetYards", yards(s.offsetMetres()));
+        out.put("landmark", s.landmark());
+        out.put("gain", s.gain());
+        out.put("standardError", s.standardError());
+        return out;
+    }
+
+    private Map<String, Object> start(RoundPlan.Start s) {
+        return map(
+                "finish", point(s.finish()),
+                "spot", point(s.spot()),
+                "spotOffsetInches", s.spotOffsetMetres() / Distance.METRES_PER_INCH,
+                "moreClubs", s.moreClubs());
     }
 
     private Map<String, Object> shot(RoundPlan.ShotPlan s) {
@@ -194,6 +236,8 @@ final class PlanJson {
         aim.put("landmark", s.landmark());
         aim.put("blind", s.blind());
         out.put("aim", aim);
+        out.put("start", start(s.start()));
+        out.put("assumedSkill", s.assumedSkill());
         s.playing().ifPresent(p -> out.put("plays", PlayingWords.json(p)));
         out.put("expected", s.expected());
         Map<String, Object> finish = new TreeMap<>();

@@ -16,6 +16,9 @@ import loopwright.units.Distance;
 
 /** Prints a plan for a person to read: first what to change, then hole by hole, then the round. */
 final class PlanPage {
+    /** Below this a choice is told as a toss-up: assumed. */
+    private static final double TOSS_UP = 0.7;
+
     private final PrintWriter out;
     private final String remark;
 
@@ -41,6 +44,7 @@ final class PlanPage {
         if (!remark.isEmpty()) {
             line("%s", remark);
         }
+        new TodayPage(out).print(plan.today());
         measuredGreens(plan);
         unsurveyed(plan);
         decisions(plan);
@@ -141,20 +145,27 @@ final class PlanPage {
             line("  no tee of this set here: the %s tee stands in", h.standIn());
         }
         h.lockCost().ifPresent(c -> line("  your locks cost %.2f strokes here", c));
-        h.shots().forEach(this::shot);
+        for (int i = 0; i < h.shots().size(); i++) {
+            shot(h.shots().get(i));
+            if (i == 0) {
+                StartWords.otherLines(h).ifPresent(text -> line("      %s", text));
+            }
+        }
     }
 
     private void shot(RoundPlan.ShotPlan s) {
         line(
-                "  %.0f yd from the %s: %s, aim %.0f yd %s%s. Expect %.2f from here.",
+                "  %.0f yd from the %s: %s%s, aim %.0f yd %s%s. Expect %.2f from here.",
                 yards(s.toHoleMetres()),
                 word(s.lie()),
                 s.club(),
+                s.assumedSkill() ? " (not measured)" : "",
                 yards(s.aimMetres()),
                 aim(s),
                 side(s.offsetMetres()),
                 s.expected());
         s.playing().map(PlayingWords::of).filter(text -> !text.isEmpty()).ifPresent(text -> line("      %s", text));
+        StartWords.of(s).forEach(text -> line("      %s", text));
         line("      finishes: %s", finish(s.finish()));
         if (!s.hazards().isEmpty()) {
             line(
@@ -241,10 +252,22 @@ final class PlanPage {
                     "Not measured, mostly assumed: %s. Advice that hangs on them is only as good.",
                     String.join(", ", sure.assumed()));
         }
+        if (sure.assumed().stream().anyMatch(PlanPage::isPartial)) {
+            line("Your partial swings have not been measured.");
+        }
+        sure.beats().stream()
+                .filter(b -> b.probability() < TOSS_UP)
+                .forEach(b -> line(
+                        "Hole %d: %s beats %s with %.0f of 100, by what is known of your skill; no more than a toss-up.",
+                        b.hole(), b.club(), b.next(), 100 * b.probability()));
         sure.measureNext()
                 .ifPresent(m -> line(
                         "Measure next: %s; what is not known of its spread is worth %.2f strokes a round.",
                         m.swing(), m.strokes()));
+    }
+
+    private static boolean isPartial(String swing) {
+        return swing.endsWith("three-quarter") || swing.endsWith("half");
     }
 
     private static String finish(Map<Surface, Double> share) {

@@ -88,6 +88,9 @@ public final class PlanVerb implements Runnable {
     @Mixin
     private DayOptions day = new DayOptions();
 
+    @Mixin
+    private TodayOptions today = new TodayOptions();
+
     @Option(
             names = "--json",
             paramLabel = "FILE",
@@ -158,6 +161,7 @@ public final class PlanVerb implements Runnable {
                 forbid,
                 require,
                 day.days(),
+                today.request(),
                 round.seed,
                 Optional.ofNullable(pictures),
                 Optional.ofNullable(audit));

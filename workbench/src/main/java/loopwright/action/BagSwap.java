@@ -1,0 +1,120 @@
+package loopwright.action;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import loopwright.player.Club;
+import loopwright.player.ClubTable;
+import loopwright.player.Player;
+import loopwright.player.PlayerPrior;
+import loopwright.player.Swing;
+import loopwright.units.Distance;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A change of the bag as it is typed: "5-iron=7-wood 190 carry" (out, in, and how far the new one carries, if that is known),
+ * "5-iron=" (out), "=7-wood" (in). A new club's pattern is what the prior has for the player's level and length; a stated
+ * carry moves it.
+ */
+record BagSwap(String text, List<String> out, List<Swing> in) {
+    /** Rule 4.1b. */
+    static final int MOST_CLUBS = 14;
+
+    private static final Pattern FORM =
+            Pattern.compile("\\s*([^=]*?)\\s*=\\s*([^=]*?)(?:\\s+(\\d{2,3})\\s*(?:yd)?(?:\\s*carry)?)?\\s*");
+    private static final double LEAST_CARRY_YARDS = 20;
+    private static final double MOST_CARRY_YARDS = 350;
+
+    static BagSwap read(String text, Player player) {
+        Matcher m = FORM.matcher(text);
+        if (!m.matches() || (m.group(1).isEmpty() && m.group(2).isEmpty())) {
+            throw new UserFault("--swap " + text + " is no change; write club out=club in and its carry in yards, for"
+                    + " example \"5-iron=7-wood 190 carry\".");
+        }
+        List<String> out = m.group(1).isEmpty() ? List.of() : List.of(inBag(m.group(1), player));
+        List<Swing> in = m.group(2).isEmpty() ? List.of() : made(m.group(2), m.group(3), text, player, out);
+        return new BagSwap(text, out, in);
+    }
+
+    private static String inBag(String name, Player player) {
+        List<String> clubs = player.clubs().stream().map(Club::name).toList();
+        String known = ClubTable.find(name).map(Club::name).orElse(name);
+        if (!clubs.contains(known)) {
+            throw new UserFault("--swap: \"" + name + "\" is not in this bag; the nearest is "
+                    + Nearest.to(known, clubs) + " (it holds " + String.join(", ", clubs) + ").");
+        }
+        return known;
+    }
+
+    private static List<Swing> made(String name, @Nullable String carry, String text, Player player, List<String> out) {
+        Club club = ClubTable.find(name)
+                .orElseThrow(() -> new UserFault("--swap: \"" + name
+                        + "\" is no club; write for example 7-wood, 4-hybrid, 5-iron or 50-wedge."));
+        if (club.equals(ClubTable.PUTTER)) {
+            throw new UserFault("--swap " + text + ": the putter stays; its odds are fitted from putts.");
+        }
+        if (player.clubs().contains(club) && !out.contains(club.name())) {
+            throw new UserFault("--swap " + text + ": the " + club.name() + " is in the bag already.");
+        }
+        List<Swing> usual = PlayerPrior.of(player.level(), player.hand())
+                .withDriverCarry(
+                        Distance.ofMetres(player.swings().get(0).pattern().carryMetres()))
+                .withBag(List.of(club))
+                .player("new club")
+                .swings();
+        double factor =
+                carry == null ? 1 : stated(carry, text) / usual.get(0).pattern().carryMetres();
+        return usual.stream()
+                .map(s -> new Swing(s.club(), s.effort(), s.pattern().longer(factor), s.evidence()))
+                .toList();
+    }
+
+    private static double stated(String yards, String text) {
+        double value = Double.parseDouble(yards);
+        if (value < LEAST_CARRY_YARDS || value > MOST_CARRY_YARDS) {
+            throw new UserFault("--swap " + text + ": a club carries 20 to 350 yd.");
+        }
+        return Distance.ofYards(value).metres();
+    }
+
+    /** The player with the other bag; more than fourteen clubs, the putter among them, are refused. */
+    Player apply(Player player) {
+        List<Swing> swings = new ArrayList<>(player.swings());
+        swings.removeIf(s -> out.contains(s.club().name()));
+        swings.addAll(in);
+        swings.sort(Comparator.comparingDouble((Swing s) -> s.pattern().carryMetres())
+                .reversed());
+        Player changed = new Player(
+                player.name(),
+                player.hand(),
+                player.level(),
+                swings,
+                player.touchShots(),
+                player.putting(),
+                player.lostBallsPerRound());
+        checkCount(changed);
+        return changed;
+    }
+
+    static void checkCount(Player player) {
+        int clubs = player.clubs().size() + 1;
+        if (clubs > MOST_CLUBS) {
+            throw new UserFault(String.format(
+                    Locale.ROOT,
+                    "That makes %d clubs with the putter; Rule 4.1b allows %d. Take one out as well: one of %s.",
+                    clubs,
+                    MOST_CLUBS,
+                    player.clubs().stream().map(Club::name).collect(Collectors.joining(", "))));
+        }
+    }
+
+    /** "7-wood for 5-iron". */
+    String words() {
+        String added = in.isEmpty() ? "nothing" : in.get(0).club().name();
+        return out.isEmpty() ? added + " added" : added + " for " + out.get(0);
+    }
+}

@@ -1,0 +1,92 @@
+package loopwright.action;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import loopwright.course.Course;
+import loopwright.course.TeePlan;
+import loopwright.numerics.Watch;
+
+/**
+ * Sets a player's tees side by side. Every hole is solved once from every place that any of the sets has; sets made hole by
+ * hole cost nothing more.
+ *
+ * <p>Recommended is the longest set that leaves a middle iron or less into {@link TeeSide#ENOUGH} of the par 4s, mishits included,
+ * and has no forced carry beyond the player; where none does, the shortest. That the right tees let most par 4s be reached
+ * with a middle or short iron is common practice, no source; the share is ours.
+ */
+public final class CompareTees {
+    private final CourseFiles courses;
+    private final PlayerFiles players;
+
+    public CompareTees(CourseFiles courses, PlayerFiles players) {
+        this.courses = courses;
+        this.players = players;
+    }
+
+    public TeesAnswer compare(TeesRequest request, Watch watch) {
+        Course course = withMixedSets(courses.read(request.round().course()).course(), request.mixed());
+        TeeSide own = side(request, request.round().player(), course, watch);
+        Optional<TeesAnswer.Partner> partner =
+                request.partner().map(file -> pair(own, side(request, file, course, watch), request.byDistance()));
+        return new TeesAnswer(
+                course.name(),
+                own.player(),
+                own.holes(),
+                request.round().counting().words(request.round().target()),
+                own.published(),
+                own.rows(),
+                own.choice(),
+                partner);
+    }
+
+    private TeeSide side(TeesRequest request, Path player, Course course, Watch watch) {
+        return TeeSide.of(request, course, players.read(player), watch);
+    }
+
+    private static Course withMixedSets(Course course, List<String> mixed) {
+        Course out = course;
+        for (String text : mixed) {
+            TeePlan plan = MixedTees.read(text, out);
+            if (out.findTeeSet(plan.name()).isPresent()) {
+                throw new UserFault("--mixed " + text
+                        + " takes a name that the course has; choose another, for example \"" + plan.name() + "2\".");
+            }
+            out = plan.addedTo(out);
+        }
+        return out;
+    }
+
+    /** One of the two plays his recommended set; the other the one that gives him the most alike clubs. */
+    private static TeesAnswer.Partner pair(TeeSide own, TeeSide other, boolean byDistance) {
+        String pairOwn = own.choice().set();
+        String pairOther = other.choice().set();
+        double least = Double.POSITIVE_INFINITY;
+        for (TeesAnswer.Row a : own.candidates()) {
+            for (TeesAnswer.Row b : other.candidates()) {
+                boolean known = a.name().equals(own.choice().set())
+                        || b.name().equals(other.choice().set());
+                double difference = byDistance ? ratioDifference(own, a, other, b) : clubDifference(a, b);
+                if (known && difference < least) {
+                    least = difference;
+                    pairOwn = a.name();
+                    pairOther = b.name();
+                }
+            }
+        }
+        return new TeesAnswer.Partner(
+                other.player(), other.published(), other.rows(), other.choice(), pairOwn, pairOther, least);
+    }
+
+    private static double clubDifference(TeesAnswer.Row a, TeesAnswer.Row b) {
+        return a.play()
+                .orElseThrow()
+                .approaches()
+                .differenceTo(b.play().orElseThrow().approaches());
+    }
+
+    private static double ratioDifference(TeeSide own, TeesAnswer.Row a, TeeSide other, TeesAnswer.Row b) {
+        return Math.abs(Math.log(a.lengthMetres() / own.published().driveMetres())
+                - Math.log(b.lengthMetres() / other.published().driveMetres()));
+    }
+}

@@ -1,0 +1,19 @@
+package loopwright.action;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is known of the day beside its weather.
+ *
+ * @param balls of the warm-up: "driver: R8 R12 L3"
+ * @param playsLonger settings of the coach's dial: "3", "wet=2"
+ */
+public record TodayRequest(Optional<String> balls, List<String> playsLonger) {
+    /** A day like any other. */
+    public static final TodayRequest USUAL = new TodayRequest(Optional.empty(), List.of());
+
+    public TodayRequest {
+        playsLonger = List.copyOf(playsLonger);
+    }
+}

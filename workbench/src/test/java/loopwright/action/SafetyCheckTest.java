@@ -1,0 +1,122 @@
+package loopwright.action;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import loopwright.course.Area;
+import loopwright.course.AreaKind;
+import loopwright.course.Course;
+import loopwright.course.Hole;
+import loopwright.course.HoleSurvey;
+import loopwright.course.TeePlace;
+import loopwright.course.TeeSet;
+import loopwright.geo.LatLon;
+import loopwright.geo.Line;
+import loopwright.geo.Place;
+import loopwright.geo.Region;
+import loopwright.numerics.Watch;
+import loopwright.player.DayEffect;
+import loopwright.player.Player;
+import loopwright.player.PlayerPrior;
+import loopwright.player.PlayerProfile;
+import org.junit.jupiter.api.Test;
+
+/** A plan must warn where people may be: a road along a hole on which drives finish. */
+class SafetyCheckTest {
+    private static final Place TEE = new Place(0, 0);
+    private static final Place GREEN = new Place(0, 330);
+
+    private final PlayerProfile player =
+            new PlayerProfile(PlayerPrior.of(95, Player.Hand.RIGHT).player("test"), DayEffect.ASSUMED);
+
+    @Test
+    void aRoadInPlayIsFlagged() {
+        List<RoundPlan.Risk> risks = teeShotBeside(14);
+        assertThat(risks).anySatisfy(r -> {
+            assertThat(r.where()).isEqualTo("a road");
+            assertThat(r.isFlagged()).as("chance %s", r.chance()).isTrue();
+        });
+    }
+
+    @Test
+    void aRoadOutOfReachIsNot() {
+        assertThat(teeShotBeside(200)).noneMatch(RoundPlan.Risk::isFlagged);
+    }
+
+    /** Risks of the planned tee shot where a road 8 m wide runs along the hole, so far right of its line. */
+    private List<RoundPlan.Risk> teeShotBeside(double metres) {
+        Course course = course(metres);
+        CourseFiles courses = new OneCourse(course);
+        PlanRound planning = new PlanRound(courses, new OnePlayer(player), (p, t) -> {}, folder -> {
+            throw new IllegalStateException("no audit is asked for");
+        });
+        Path none = Path.of("none");
+        PlanRequest request = PlanRequest.usual(none, none, "back", 5, "", List.of(), List.of(), List.of(), 1);
+        return planning.plan(request, Watch.NONE).holes().get(0).shots().get(0).risks();
+    }
+
+    private static Course course(double roadMetres) {
+        List<Area> areas = new ArrayList<>();
+        areas.add(Area.of("fairway", AreaKind.FAIRWAY, box(-15, 100, 12, 330)));
+        areas.add(Area.of("road", AreaKind.ROAD, box(roadMetres, -20, roadMetres + 8, 400)));
+        Hole hole = new Hole(
+                1,
+                4,
+                "tag",
+                OptionalInt.empty(),
+                new Line(List.of(TEE, GREEN)),
+                Region.circle(GREEN, 12),
+                false,
+                GREEN,
+                new HoleSurvey(true, true, true, true));
+        TeeSet tees = new TeeSet("tees", 0, Map.of(1, new TeePlace(TEE, Optional.empty())));
+        return new Course(
+                "by the road",
+                new LatLon(0, 0),
+                Optional.empty(),
+                false,
+                areas,
+                List.of(),
+                List.of(hole),
+                List.of(tees));
+    }
+
+    private static Region box(double west, double south, double east, double north) {
+        return Region.of(List.of(
+                new Place(west, south), new Place(east, south), new Place(east, north), new Place(west, north)));
+    }
+
+    private record OneCourse(Course course) implements CourseFiles {
+        @Override
+        public CourseImport read(Path file, CourseChoice choice) {
+            return new CourseImport(course, List.of());
+        }
+
+        @Override
+        public List<CourseListing> listCourses(Path file) {
+            return List.of();
+        }
+
+        @Override
+        public void write(Course written, Path target) {
+            throw new IllegalStateException("nothing is written");
+        }
+    }
+
+    private record OnePlayer(PlayerProfile profile) implements PlayerFiles {
+        @Override
+        public PlayerProfile read(Path file) {
+            return profile;
+        }
+
+        @Override
+        public void write(PlayerProfile written, Path target) {
+            throw new IllegalStateException("nothing is written");
+        }
+    }
+}

@@ -1,0 +1,80 @@
+package loopwright.boot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Tees of two holes of the demo, as it is typed. */
+class TeesIT {
+    private static final Path DEMO = Path.of("..", "demo");
+
+    @TempDir
+    Path folder;
+
+    private static Typed tees(String... more) {
+        List<String> args = new ArrayList<>(List.of(
+                "tees",
+                "--course",
+                DEMO.resolve("course.geojson").toString(),
+                "--player",
+                DEMO.resolve("player.json").toString()));
+        args.addAll(List.of(more));
+        return Typed.run(args.toArray(String[]::new));
+    }
+
+    @Test
+    void shorterTeesAreEasier() throws IOException {
+        Path json = folder.resolve("tees.json");
+        Typed run =
+                tees("--target", "8", "--holes", "2,3", "--mixed", "blend=back, forward 3", "--json", json.toString());
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.out()).contains("Recommended:").contains("Solved coarsely");
+        Schema.assertFits("tees.schema.json", json);
+        JsonNode sets = new ObjectMapper().readTree(json.toFile()).get("sets");
+        JsonNode first = sets.get(0);
+        JsonNode last = sets.get(sets.size() - 1);
+        assertThat(first.get("lengthYards").asDouble())
+                .isGreaterThan(last.get("lengthYards").asDouble());
+        assertThat(first.get("expected").asDouble())
+                .isGreaterThan(last.get("expected").asDouble());
+        assertThat(first.get("pTarget").asDouble())
+                .isLessThan(last.get("pTarget").asDouble());
+        JsonNode blend = null;
+        for (JsonNode set : sets) {
+            double clubs = 0;
+            for (JsonNode share : set.get("approaches")) {
+                clubs += share.asDouble();
+            }
+            assertThat(clubs).isCloseTo(1, within(1e-6)); // shares of one par 4
+            blend = set.get("name").asText().equals("blend") ? set : blend;
+        }
+        // The par 3 from the front, the par 4 from the back: between the two, and the back tee's clubs.
+        assertThat(blend).isNotNull();
+        assertThat(blend.get("approaches")).isEqualTo(first.get("approaches"));
+        assertThat(blend.get("expected").asDouble())
+                .isLessThan(first.get("expected").asDouble())
+                .isGreaterThan(last.get("expected").asDouble());
+    }
+
+    @Test
+    void theDrivingDistanceAloneNeedsNoSolving() {
+        Typed run = tees("--target", "89", "--driving-distance-only");
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.out()).contains("published").contains("nothing was solved");
+    }
+
+    @Test
+    void unknownTeesOfAMixedSetNameTheChoices() {
+        Typed run = tees("--target", "8", "--holes", "2,3", "--mixed", "blend=back, purple 3");
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).contains("purple 3").contains("the sets are").doesNotContain("Exception");
+    }
+}
