@@ -2,8 +2,6 @@ package loopwright.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -33,6 +31,9 @@ public final class PlanVerb implements Runnable {
     @Mixin
     private RoundOptions round = new RoundOptions();
 
+    @Mixin
+    private HoleOptions holes = new HoleOptions();
+
     @Option(
             names = "--objective",
             defaultValue = "mean",
@@ -57,13 +58,6 @@ public final class PlanVerb implements Runnable {
     private @Nullable Integer maximum;
 
     @Option(
-            names = "--start-hole",
-            defaultValue = "0",
-            paramLabel = "H",
-            description = "The hole the round begins with, e.g. 10; the others follow in their order.")
-    private int startHole;
-
-    @Option(
             names = "--how-sure",
             description = "Carry what is not known of your skill through to the expected score and the chance.")
     private boolean howSure;
@@ -72,18 +66,6 @@ public final class PlanVerb implements Runnable {
             names = "--state-of-play",
             description = "With --objective target: the chances on the last three tees, by strokes in hand.")
     private boolean stateOfPlay;
-
-    @Option(
-            names = "--hole-location",
-            paramLabel = "H:FRONT,LEFT",
-            description = "Paces from the front and from the left edge of green H, e.g. 7:12,5 (or 7:12,right 4).")
-    private List<String> holeLocations = new ArrayList<>();
-
-    @Option(names = "--forbid", paramLabel = "LOCK", description = "\"hole 1: driver\" is not played on hole 1.")
-    private List<String> forbid = new ArrayList<>();
-
-    @Option(names = "--require", paramLabel = "LOCK", description = "\"hole 1: 3-wood\" is played from the tee.")
-    private List<String> require = new ArrayList<>();
 
     @Mixin
     private DayOptions day = new DayOptions();
@@ -156,10 +138,10 @@ public final class PlanVerb implements Runnable {
                 forTarget(),
                 howSure,
                 round.holes,
-                startHole,
-                holeLocations,
-                forbid,
-                require,
+                holes.startHole,
+                holes.holeLocations,
+                holes.forbid,
+                holes.require,
                 day.days(),
                 today.request(),
                 round.seed,
