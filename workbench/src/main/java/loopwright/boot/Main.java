@@ -5,6 +5,7 @@ import java.io.Reader;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
 import loopwright.action.CourseFiles;
+import loopwright.action.CourseWalk;
 import loopwright.action.DrawHoles;
 import loopwright.action.ExpectRound;
 import loopwright.action.FlyShot;
@@ -34,6 +35,7 @@ import loopwright.cli.CourseDrawCommand;
 import loopwright.cli.CourseListCommand;
 import loopwright.cli.CourseReadCommand;
 import loopwright.cli.CourseSurveyCommand;
+import loopwright.cli.CourseWalkCommand;
 import loopwright.cli.DemoVerb;
 import loopwright.cli.ExpectVerb;
 import loopwright.cli.FlightVerb;
@@ -80,7 +82,7 @@ public final class Main {
         PlanRound planning =
                 new PlanRound(new OsmCourseFiles(), new JsonPlayerFiles(), new ChartedHoles(), AuditFolder::new);
         line.addSubcommand(new PlanVerb(planning, results));
-        line.addSubcommand(new BookVerb(AnswerVerbs.book(planning), new PrintedBook(), results));
+        line.addSubcommand(new BookVerb(AnswerVerbs.book(planning), new PrintedBook(), new ChartedHoles(), results));
         Path home = Path.of(System.getProperty("loopwright.home", "."));
         line.addSubcommand(new DemoVerb(home.resolve("demo")));
         return line;
@@ -99,6 +101,7 @@ public final class Main {
                 .addSubcommand(new CourseReadCommand(read))
                 .addSubcommand(new CourseDrawCommand(read, new DrawHoles(new ChartedHoles())))
                 .addSubcommand(new CourseListCommand(read))
-                .addSubcommand(new CourseSurveyCommand(new SurveyCourse(files)));
+                .addSubcommand(new CourseSurveyCommand(new SurveyCourse(files)))
+                .addSubcommand(new CourseWalkCommand(new CourseWalk(files), new PrintedBook()));
     }
 }

@@ -3,6 +3,7 @@ package loopwright.boot;
 import loopwright.action.FitPlayer;
 import loopwright.action.MeasuringSheet;
 import loopwright.action.ResultFile;
+import loopwright.adapter.book.PrintedBook;
 import loopwright.adapter.chart.ChartedPatterns;
 import loopwright.adapter.table.JsonPlayerFiles;
 import loopwright.adapter.table.PlainTextFile;
@@ -22,6 +23,6 @@ final class PlayerVerbs {
         line.addSubcommand(new FitVerb(fit));
         line.addSubcommand(new CommandLine(new PlayerCommand())
                 .addSubcommand(new PlayerNewVerb(fit))
-                .addSubcommand(new PlayerSheetVerb(new MeasuringSheet(new PlainTextFile()))));
+                .addSubcommand(new PlayerSheetVerb(new MeasuringSheet(new PlainTextFile()), new PrintedBook())));
     }
 }
