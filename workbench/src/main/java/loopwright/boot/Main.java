@@ -5,6 +5,7 @@ import java.io.Reader;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
 import loopwright.action.CourseFiles;
+import loopwright.action.CourseWalk;
 import loopwright.action.DrawHoles;
 import loopwright.action.ExpectRound;
 import loopwright.action.FlyShot;
@@ -16,6 +17,7 @@ import loopwright.action.PuttFitting;
 import loopwright.action.ReadCourse;
 import loopwright.action.ResultFile;
 import loopwright.action.SurveyCourse;
+import loopwright.adapter.book.PrintedBook;
 import loopwright.adapter.chart.ChartedCourses;
 import loopwright.adapter.chart.ChartedFlights;
 import loopwright.adapter.chart.ChartedHoles;
@@ -28,11 +30,13 @@ import loopwright.adapter.table.PinSheetCsv;
 import loopwright.adapter.table.PuttCsv;
 import loopwright.adapter.table.ScoreHistoryCsv;
 import loopwright.adapter.terrain.RasterTerrain;
+import loopwright.cli.BookVerb;
 import loopwright.cli.CourseCommand;
 import loopwright.cli.CourseDrawCommand;
 import loopwright.cli.CourseListCommand;
 import loopwright.cli.CourseReadCommand;
 import loopwright.cli.CourseSurveyCommand;
+import loopwright.cli.CourseWalkCommand;
 import loopwright.cli.DemoVerb;
 import loopwright.cli.ExpectVerb;
 import loopwright.cli.FlightVerb;
@@ -69,16 +73,17 @@ public final class Main {
         line.addSubcommand(course(results));
         PlayerVerbs.addTo(line, results);
         RecordVerbs.addTo(line, results, keyboard);
+        AnswerVerbs.addTo(line, results);
         StoreVerbs.addTo(line);
         PracticeVerbs.addTo(line, results);
         line.addSubcommand(new ServeVerb(Bench::launch));
         line.addSubcommand(putt(results));
         line.addSubcommand(new FlightVerb(new FlyShot(new ChartedFlights()), results));
         line.addSubcommand(new ExpectVerb(new ExpectRound(new OsmCourseFiles(), new JsonPlayerFiles()), results));
-        line.addSubcommand(new PlanVerb(
-                new PlanRound(new OsmCourseFiles(), new JsonPlayerFiles(), new ChartedHoles(), AuditFolder::new),
-                new PinSheetCsv(),
-                results));
+        PlanRound planning =
+                new PlanRound(new OsmCourseFiles(), new JsonPlayerFiles(), new ChartedHoles(), AuditFolder::new);
+        line.addSubcommand(new PlanVerb(planning, new PinSheetCsv(), results));
+        line.addSubcommand(new BookVerb(AnswerVerbs.book(planning), new PrintedBook(), new ChartedHoles(), results));
         AnswerVerbs.addTo(line, results);
         Path home = Path.of(System.getProperty("loopwright.home", "."));
         line.addSubcommand(new DemoVerb(home.resolve("demo")));
@@ -98,6 +103,7 @@ public final class Main {
                 .addSubcommand(new CourseReadCommand(read))
                 .addSubcommand(new CourseDrawCommand(read, new DrawHoles(new ChartedHoles())))
                 .addSubcommand(new CourseListCommand(read))
-                .addSubcommand(new CourseSurveyCommand(new SurveyCourse(files)));
+                .addSubcommand(new CourseSurveyCommand(new SurveyCourse(files)))
+                .addSubcommand(new CourseWalkCommand(new CourseWalk(files), new PrintedBook()));
     }
 }
