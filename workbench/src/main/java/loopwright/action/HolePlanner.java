@@ -45,6 +45,8 @@ final class HolePlanner {
     private static final int ALTERNATIVES = 2;
     /** A usual choice that costs less than this is the plan's, strokes: the player knows it and can see the target. */
     private static final double PREFER_CONVENTIONAL = 0.05;
+    /** Coarse enough to be there while the hand is still on the flag. */
+    private static final SolverSettings FIRST_ANSWER = new SolverSettings(16, 16, 8, 16, 32, 128);
     /** Shots that aim nearer to the hole than this are approaches: the room that counts is the green. */
     private static final double APPROACH_METRES = 25;
 
@@ -93,18 +95,24 @@ final class HolePlanner {
             List<Integer> simulated,
             Optional<TargetHole> solved) {}
 
+    int number() {
+        return hole.number();
+    }
+
     Planned plan(PlannedRound round, Optional<AuditFiles> audit, Watch watch) {
         RoundGreens.Green green = greens.of(hole);
-        MeanSolution solution = solve(rules, green.odds(), watch);
+        MeanSolution solution = solve(SolverSettings.STANDARD, rules, green.odds(), watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
         List<ScoreDistribution> byDay = byDay(evaluation, round, watch);
+        HabitPlay habit = new HabitPlay(solution, habits);
         RoundPlan.HolePlan plan = describe(
                 solution,
                 evaluation,
                 averaged(byDay, round),
                 byDay.get(0).mean(),
                 new Advice(solution, evaluation),
-                new HabitPlay(solution, habits),
+                habit,
+                habit.evaluate(watch).expected(),
                 green,
                 watch);
         audit.ifPresent(a -> a.write(solution, evaluation, round.seed()));
@@ -119,15 +127,42 @@ final class HolePlanner {
     /** The hole solved and kept to answer questions; the referee does not play it. */
     SolvedHole solved(String tees, PlannedRound round, Watch watch) {
         RoundGreens.Green green = greens.of(hole);
-        MeanSolution solution = solve(rules, green.odds(), watch);
+        MeanSolution solution = solve(SolverSettings.STANDARD, rules, green.odds(), watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
         HabitPlay habit = new HabitPlay(solution, habits);
         Advice advice = new Advice(solution, evaluation);
         List<ScoreDistribution> byDay = byDay(evaluation, round, watch);
-        RoundPlan.HolePlan plan = describe(
-                solution, evaluation, averaged(byDay, round), byDay.get(0).mean(), advice, habit, green, watch);
+        double byHabit = habit.evaluate(watch).expected();
+        double usual = byDay.get(0).mean();
+        RoundPlan.HolePlan plan =
+                describe(solution, evaluation, averaged(byDay, round), usual, advice, habit, byHabit, green, watch);
         evaluation.forgetRows();
-        return new SolvedHole(map.course(), tees, this, evaluation, advice, habit, plan);
+        return new SolvedHole(map.course(), tees, this, evaluation, advice, habit, plan, false);
+    }
+
+    /**
+     * A first answer in a fraction of the time: coarser nodes and clouds, an ordinary day for the player instead of good
+     * and bad ones, no value of the habit (NaN) and none of the locks.
+     */
+    SolvedHole first(String tees, Watch watch) {
+        RoundGreens.Green green = greens.of(hole);
+        MeanSolution solution = solve(FIRST_ANSWER, rules, green.odds(), watch);
+        PolicyEvaluation evaluation = solution.evaluate(watch);
+        HabitPlay habit = new HabitPlay(solution, habits);
+        Advice advice = new Advice(solution, evaluation);
+        double[] scores = evaluation.scores();
+        RoundPlan.HolePlan plan = describe(
+                solution,
+                evaluation,
+                Arrays.copyOf(scores, PolicyEvaluation.MOST_STROKES + 1),
+                mean(scores),
+                advice,
+                habit,
+                Double.NaN,
+                green,
+                watch);
+        evaluation.forgetRows();
+        return new SolvedHole(map.course(), tees, this, evaluation, advice, habit, plan, true);
     }
 
     /** {@code scores} over good and bad days, {@code usual} the mean score of an ordinary one. */
@@ -138,13 +173,14 @@ final class HolePlanner {
             double usual,
             Advice advice,
             HabitPlay habit,
+            double byHabit,
             RoundGreens.Green green,
             Watch watch) {
         double badDays = mean(scores) - usual;
-        OptionalDouble lockCost = rules.equals(ShotRules.FREE)
+        OptionalDouble lockCost = rules.equals(ShotRules.FREE) || Double.isNaN(byHabit)
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(evaluation.expected()
-                        - solve(ShotRules.FREE, green.odds(), watch)
+                        - solve(SolverSettings.STANDARD, ShotRules.FREE, green.odds(), watch)
                                 .evaluate(watch)
                                 .expected());
         return new RoundPlan.HolePlan(
@@ -161,7 +197,7 @@ final class HolePlanner {
                 1 - evaluation.withoutPenalty(),
                 shots(advice, habit),
                 lockCost,
-                habit.evaluate(watch).expected() + badDays,
+                byHabit + badDays,
                 evaluation.expected() - solution.expectedWhenChosen(),
                 solution.searchLoss());
     }
@@ -200,9 +236,8 @@ final class HolePlanner {
         return new StateOfPlay.TeeShot(strikes.label(shot.shot()), shot.aim(), offset, landmark, shot.gain());
     }
 
-    private MeanSolution solve(ShotRules under, GreenOdds green, Watch watch) {
-        return MeanSolver.solve(
-                new HoleProblem(map, tee.place(), ability, SolverSettings.STANDARD, under, green), watch);
+    private MeanSolution solve(SolverSettings settings, ShotRules under, GreenOdds green, Watch watch) {
+        return MeanSolver.solve(new HoleProblem(map, tee.place(), ability, settings, under, green), watch);
     }
 
     /** Every round on the day that all its holes share. */

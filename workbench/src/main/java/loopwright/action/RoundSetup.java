@@ -8,8 +8,6 @@ import loopwright.course.CourseMap;
 import loopwright.course.Hole;
 import loopwright.course.TeeSet;
 import loopwright.course.TemporaryGreen;
-import loopwright.numerics.Watch;
-import loopwright.player.DayFlight;
 import loopwright.player.Player;
 import loopwright.player.PlayerProfile;
 import loopwright.player.StrikeModel;
@@ -31,6 +29,11 @@ record RoundSetup(
         RoundGreens greens) {
 
     static RoundSetup read(PlanRequest request, PlanDay day, CourseFiles courses, PlayerFiles players) {
+        return read(request, day, courses, players, new Flights());
+    }
+
+    static RoundSetup read(
+            PlanRequest request, PlanDay day, CourseFiles courses, PlayerFiles players, Flights flights) {
         Course course = TemporaryGreen.inPlay(courses.read(request.course()).course());
         for (String location : request.holeLocations()) {
             course = HoleLocations.apply(course, location);
@@ -40,7 +43,7 @@ record RoundSetup(
         PlayerProfile profile = players.read(request.player());
         RoundGreens greens = new RoundGreens(course, profile.player().putting(), day.greens());
         PlannedRound round = PlannedRound.of(
-                strikes(profile.player(), day, course),
+                flights.strikes(profile.player(), day, course),
                 profile.day(),
                 greens.level(),
                 request.seed(),
@@ -49,11 +52,8 @@ record RoundSetup(
         return new RoundSetup(course, tees, holes, tables, day, profile, round, greens);
     }
 
-    /** On the usual day and level ground a pattern is what it is; anything else is flown. */
     static StrikeModel strikes(Player player, PlanDay day, Course course) {
-        return day.isUsual() && course.heights().isEmpty()
-                ? new StrikeModel(player)
-                : new StrikeModel(player, new DayFlight(player.swings(), day.conditions(), Watch.NONE));
+        return new Flights().strikes(player, day, course);
     }
 
     private static TeeSet tees(Course course, String wanted) {

@@ -12,6 +12,8 @@ import loopwright.action.PlanBench;
 import loopwright.action.PlanRound;
 import loopwright.action.PuttAdviser;
 import loopwright.action.PuttFitting;
+import loopwright.action.RememberedCourses;
+import loopwright.action.RememberedPlayers;
 import loopwright.action.Workroom;
 import loopwright.adapter.chart.ChartedCourses;
 import loopwright.adapter.chart.ChartedHoles;
@@ -43,8 +45,11 @@ final class Bench implements AutoCloseable {
     private Bench(BenchStore store) {
         this.store = store;
         Workroom room = StoreVerbs.room(store);
-        PlanRound planning =
-                new PlanRound(new OsmCourseFiles(), new JsonPlayerFiles(), new ChartedHoles(), AuditFolder::new);
+        PlanRound planning = new PlanRound(
+                new RememberedCourses(new OsmCourseFiles()),
+                new RememberedPlayers(new JsonPlayerFiles()),
+                new ChartedHoles(),
+                AuditFolder::new);
         plans = new PlanBench(room, planning, Clock.systemUTC(), version());
         server = new BenchServer(
                 store.folder(),

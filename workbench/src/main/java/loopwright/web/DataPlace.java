@@ -31,7 +31,9 @@ import j2html.tags.DomContent;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import loopwright.action.BenchStore;
 import loopwright.action.BenchStore.Selection;
 import loopwright.action.CarryStore;
@@ -86,7 +88,7 @@ public final class DataPlace implements Place {
                                         .withHref("/data/export?all=1")
                                         .withClass("button")),
                                 restoreForm()),
-                        section(h2(Texts.say("data.units")), unitsForm()),
+                        section(h2(Texts.say("data.unitsTitle")), unitsForm()),
                         section(
                                 h2(Texts.say("data.checks")),
                                 p(a(Texts.say("data.ledger")).withHref("/data/ledger"))),
@@ -181,22 +183,29 @@ public final class DataPlace implements Place {
     }
 
     private DomContent unitsForm() {
-        boolean metric = Units.of(room.store().listPreferences()).metric();
+        Map<String, String> now = room.store().listPreferences();
         return form(
-                        PlanForm.field(
-                                "data.lengths",
-                                select(
-                                                option(Texts.say("units.yards"))
-                                                        .withValue("yards")
-                                                        .withCondSelected(!metric),
-                                                option(Texts.say("units.metres"))
-                                                        .withValue("metres")
-                                                        .withCondSelected(metric))
-                                        .withName("units")),
+                        div(each(
+                                        Units.CHOICES.entrySet().stream().toList(),
+                                        c -> PlanForm.field(
+                                                "data." + c.getKey(),
+                                                unitSelect(
+                                                        c.getKey(),
+                                                        c.getValue(),
+                                                        now.getOrDefault(
+                                                                c.getKey(),
+                                                                c.getValue().get(0))))))
+                                .withClass("fields"),
                         button(Texts.say("data.set")).withType("submit"))
                 .withMethod("post")
                 .withAction("/data/units")
                 .withClass("sheet");
+    }
+
+    private static DomContent unitSelect(String name, List<String> units, String now) {
+        return select(each(
+                        units, u -> option(Texts.say("unit." + u)).withValue(u).withCondSelected(u.equals(now))))
+                .withName(name);
     }
 
     private DomContent eraseForm() {
@@ -278,12 +287,22 @@ public final class DataPlace implements Place {
     }
 
     private void units(Context ctx) {
-        String units = String.valueOf(ctx.formParam("units"));
-        if (!units.equals("yards") && !units.equals("metres")) {
-            throw new UserFault(Texts.say("data.unitsUnknown"));
-        }
-        room.store().setPreference(Units.PREFERENCE, units);
-        Said.then(ctx, Texts.say("data.unitsSet", Texts.say("units." + units)), "/data");
+        Map<String, String> chosen = new LinkedHashMap<>();
+        Units.CHOICES.forEach((name, units) -> {
+            String unit = ctx.formParam(name);
+            if (unit != null) {
+                if (!units.contains(unit)) {
+                    throw new UserFault(Texts.say("data.unitsUnknown", unit, String.join(", ", units)));
+                }
+                chosen.put(name, unit);
+            }
+        });
+        chosen.forEach(room.store()::setPreference);
+        List<String> words = chosen.values().stream()
+                .map(u -> Texts.say("unit." + u))
+                .distinct()
+                .toList();
+        Said.then(ctx, Texts.say("data.unitsSet", String.join(", ", words)), "/data");
     }
 
     private void erase(Context ctx) {

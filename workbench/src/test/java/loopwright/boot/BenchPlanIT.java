@@ -136,6 +136,64 @@ class BenchPlanIT {
     }
 
     @Test
+    void theWindIsTurnedAndTheHoleFollows() throws Exception {
+        browser().go("/plan/hole?tees=white&target=79&hole=3").await(".chart[data-first=false]");
+        String still = browser().text("#expected");
+        type("#wind-speed", "15");
+        browser().awaitTrue("location.search.includes('wind=6.7056')");
+        type("#wind-from", "270");
+        browser().awaitTrue("location.search.includes('from=270')");
+        browser().awaitTrue("document.querySelector('.chart[data-first=false]:not(.stale)') !== null");
+        Path json = folder.resolve("wind.json");
+        Typed typed = Typed.run(
+                "plan",
+                "--course",
+                "../demo/course.geojson",
+                "--player",
+                "../demo/player.json",
+                "--tees",
+                "white",
+                "--target",
+                "3",
+                "--holes",
+                "3",
+                "--wind",
+                "15 mph from 270",
+                "--json",
+                json.toString());
+        assertThat(typed.exitCode()).as(typed.err()).isZero();
+        JsonNode plan = new ObjectMapper().readTree(json.toFile());
+        assertThat(browser().text("#expected"))
+                .isNotEqualTo(still)
+                .isEqualTo(String.format(
+                        Locale.ROOT, "%.2f", plan.at("/holes/0/expected").asDouble()));
+        assertThat(browser().text("#answer")).contains("Plays").contains("wind");
+        browser().assertAccessible();
+        browser().screenshots("hole-wind");
+        browser().driver().navigate().back();
+        browser().driver().navigate().back();
+        browser().awaitTrue("document.querySelector('#expected')?.textContent === '" + still + "'");
+        browser().assertNoForeignRequest();
+    }
+
+    private static void type(String css, String value) {
+        WebElement field = browser().get(css);
+        field.clear();
+        field.sendKeys(value, Keys.TAB);
+    }
+
+    @Test
+    void theRoundIsPlayedForTheTargetAndSaysHowSureItIs() {
+        browser()
+                .go("/plan?tees=white&target=3&holes=3&objective=target&sure=yes")
+                .await("#target-chance");
+        assertThat(browser().text(".lead")).contains("playing for the target").contains(" to ");
+        assertThat(browser().text("main")).contains("State of play").contains("Measuring");
+        browser().assertAccessible();
+        browser().screenshots("plan-target");
+    }
+
+    @Test
     void aSolveIsStoppedAndStartedAgain() {
         browser().go("/plan?tees=blue&target=79").await(".job button").click();
         browser().await(".job.stopped");
