@@ -32,20 +32,22 @@ public record DayChoice(
 
     /** How firm the ground is, in three words. */
     public enum Ground {
-        SOFT(Firmness.SOFT),
-        ORDINARY(Firmness.ORDINARY),
-        FIRM(Firmness.FIRM);
+        SOFT,
+        ORDINARY,
+        FIRM;
 
-        private final Firmness firmness;
-
-        Ground(Firmness firmness) {
-            this.firmness = firmness;
+        Firmness firmness() {
+            return switch (this) {
+                case SOFT -> Firmness.SOFT;
+                case ORDINARY -> Firmness.ORDINARY;
+                case FIRM -> Firmness.FIRM;
+            };
         }
     }
 
     public PlanDay day() {
         Air air = Air.atAltitude(celsius + Air.ZERO_CELSIUS_KELVIN, altitudeMetres, humidity);
-        return new PlanDay(new DayConditions(air, wind, ground.firmness, greens.rollingResistance()), greens);
+        return new PlanDay(new DayConditions(air, wind, ground.firmness(), greens.rollingResistance()), greens);
     }
 
     public DayChoice withWind(Wind other) {

@@ -71,6 +71,8 @@ public final class PlanBench implements AutoCloseable {
 
     /** The job of a round or a hole by its key. */
     public Job<?> job(String key) {
+        String[] parts = key.split("[ .]", 3);
+        room.store().requireReadable(parts.length < 3 ? "" : parts[1]);
         return rounds.find(key)
                 .or(() -> holes.find(key))
                 .orElseThrow(() -> new UserFault("This work is not known any longer; load the page again."));

@@ -68,7 +68,7 @@ public final class Main {
         line.addSubcommand(course(results));
         PlayerVerbs.addTo(line, results);
         RecordVerbs.addTo(line, results, keyboard);
-        StoreVerbs.addTo(line);
+        StoreVerbs.addTo(line, keyboard);
         line.addSubcommand(new ServeVerb(Bench::launch));
         line.addSubcommand(putt(results));
         line.addSubcommand(new FlightVerb(new FlyShot(new ChartedFlights()), results));

@@ -88,7 +88,7 @@ public final class DataPlace implements Place {
                                         .withHref("/data/export?all=1")
                                         .withClass("button")),
                                 restoreForm()),
-                        section(h2(Texts.say("data.unitsTitle")), unitsForm()),
+                        section(h2(Texts.say("data.unitsTitle")), UnitsForm.form(store.listPreferences(), "/data")),
                         section(
                                 h2(Texts.say("data.checks")),
                                 p(a(Texts.say("data.ledger")).withHref("/data/ledger"))),
@@ -180,32 +180,6 @@ public final class DataPlace implements Place {
                 .withAction("/data/restore")
                 .withEnctype("multipart/form-data")
                 .withClass("sheet");
-    }
-
-    private DomContent unitsForm() {
-        Map<String, String> now = room.store().listPreferences();
-        return form(
-                        div(each(
-                                        Units.CHOICES.entrySet().stream().toList(),
-                                        c -> PlanForm.field(
-                                                "data." + c.getKey(),
-                                                unitSelect(
-                                                        c.getKey(),
-                                                        c.getValue(),
-                                                        now.getOrDefault(
-                                                                c.getKey(),
-                                                                c.getValue().get(0))))))
-                                .withClass("fields"),
-                        button(Texts.say("data.set")).withType("submit"))
-                .withMethod("post")
-                .withAction("/data/units")
-                .withClass("sheet");
-    }
-
-    private static DomContent unitSelect(String name, List<String> units, String now) {
-        return select(each(
-                        units, u -> option(Texts.say("unit." + u)).withValue(u).withCondSelected(u.equals(now))))
-                .withName(name);
     }
 
     private DomContent eraseForm() {
@@ -302,7 +276,8 @@ public final class DataPlace implements Place {
                 .map(u -> Texts.say("unit." + u))
                 .distinct()
                 .toList();
-        Said.then(ctx, Texts.say("data.unitsSet", String.join(", ", words)), "/data");
+        String back = "/account".equals(ctx.formParam("back")) ? "/account" : "/data";
+        Said.then(ctx, Texts.say("data.unitsSet", String.join(", ", words)), back);
     }
 
     private void erase(Context ctx) {

@@ -21,6 +21,9 @@ class BenchPlanIT {
     /** Two holes are enough to see everything a round shows. */
     private static final String PLAN = "/plan?tees=white&target=8&holes=1,3";
 
+    /** A hole's chart once the full answer is on it. */
+    private static final String SOLVED = ".chart[data-first=false][data-ready]:not(.stale)";
+
     @TempDir
     private static Path folder;
 
@@ -81,7 +84,7 @@ class BenchPlanIT {
 
     @Test
     void anAimThatIsDraggedShowsWhatItCosts() {
-        browser().go("/plan/hole?tees=white&target=79&hole=1").await(".chart svg");
+        browser().go("/plan/hole?tees=white&target=79&hole=1").await(SOLVED);
         browser().assertAccessible();
         browser().screenshots("hole");
         browser().get("#contours").click();
@@ -102,7 +105,7 @@ class BenchPlanIT {
 
     @Test
     void theBallMovesByArrowKeys() {
-        browser().go("/plan/hole?tees=white&target=79&hole=1").await(".chart svg");
+        browser().go("/plan/hole?tees=white&target=79&hole=1").await(SOLVED);
         WebElement ball = browser().get(".handle.ball");
         int before = yardsLeft(ball);
         browser().run("arguments[0].focus()", ball);
@@ -124,7 +127,7 @@ class BenchPlanIT {
 
     @Test
     void aHoleCutElsewhereIsSolvedAgainUnderAnAddressOfItsOwn() {
-        browser().go("/plan/hole?tees=white&target=79&hole=3").await(".chart svg");
+        browser().go("/plan/hole?tees=white&target=79&hole=3").await(SOLVED);
         new Actions(browser().driver())
                 .dragAndDropBy(browser().get(".handle.pin"), 5, 5)
                 .perform();
@@ -137,13 +140,12 @@ class BenchPlanIT {
 
     @Test
     void theWindIsTurnedAndTheHoleFollows() throws Exception {
-        browser().go("/plan/hole?tees=white&target=79&hole=3").await(".chart[data-first=false]");
+        browser().go("/plan/hole?tees=white&target=79&hole=3").await(SOLVED);
         String still = browser().text("#expected");
-        type("#wind-speed", "15");
-        browser().awaitTrue("location.search.includes('wind=6.7056')");
         type("#wind-from", "270");
-        browser().awaitTrue("location.search.includes('from=270')");
-        browser().awaitTrue("document.querySelector('.chart[data-first=false]:not(.stale)') !== null");
+        type("#wind-speed", "15");
+        browser().awaitTrue("location.search.includes('wind=6.7056') && location.search.includes('from=270')");
+        browser().await(SOLVED);
         Path json = folder.resolve("wind.json");
         Typed typed = Typed.run(
                 "plan",
@@ -170,7 +172,6 @@ class BenchPlanIT {
         assertThat(browser().text("#answer")).contains("Plays").contains("wind");
         browser().assertAccessible();
         browser().screenshots("hole-wind");
-        browser().driver().navigate().back();
         browser().driver().navigate().back();
         browser().awaitTrue("document.querySelector('#expected')?.textContent === '" + still + "'");
         browser().assertNoForeignRequest();

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import loopwright.action.AccessBook;
 import loopwright.action.BenchStore;
 import loopwright.action.KeptList;
 import loopwright.action.KeptPlan;
@@ -258,6 +259,11 @@ final class SqlStore implements BenchStore {
             ZipImport.eraseAll(h);
             read.into(h, true);
         });
+    }
+
+    @Override
+    public AccessBook access() {
+        return new SqlAccess(jdbi);
     }
 
     @Override

@@ -7,7 +7,9 @@ let wanted = location.search.slice(1);
 // Shows the hole for other inputs. Of several asked for in a row only the last is shown.
 async function load(query, first) {
   wanted = query;
-  part.querySelector(".chart")?.classList.add("stale");
+  if (first) {
+    part.querySelector(".chart")?.classList.add("stale");
+  }
   const response = await fetch(`/plan/hole/part?${query}&page=${page}${first ? "&first=yes" : ""}`);
   if (query !== wanted || response.status === 204) {
     return;
@@ -77,7 +79,7 @@ function mountWind(box) {
     idle = setTimeout(() => {
       const query = new URLSearchParams(part.querySelector(".chart").dataset.query);
       ["wind", "from", "gust"].forEach((name) => query.delete(name));
-      const blow = Number(speed.value) * Number(box.dataset.perUnit);
+      const blow = Math.round(Number(speed.value) * Number(box.dataset.perUnit) * 1e6) / 1e6;
       if (blow > 0) {
         query.set("wind", blow);
         query.set("from", from.value);
@@ -126,7 +128,9 @@ function mountWind(box) {
   });
   from.addEventListener("change", () => {
     turn(Number(from.value));
-    solve(0);
+    if (Number(speed.value) > 0) {
+      solve(0);
+    }
   });
 }
 
