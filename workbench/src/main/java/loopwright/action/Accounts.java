@@ -74,7 +74,8 @@ public final class Accounts {
 
     public Account getByName(String name) {
         return book.listAccounts().stream()
-                .filter(a -> a.name().toLowerCase(Locale.ROOT).equals(name.strip().toLowerCase(Locale.ROOT)))
+                .filter(a ->
+                        a.name().toLowerCase(Locale.ROOT).equals(name.strip().toLowerCase(Locale.ROOT)))
                 .findFirst()
                 .orElseThrow(() -> new UserFault(
                         "There is no account \"" + name + "\"; \"loopwright coach list\" shows those there are."));
@@ -99,13 +100,15 @@ public final class Accounts {
             throw new UserFault("A player or guardian is invited to one player, a coach to none.");
         }
         String token = Tokens.fresh();
-        book.addInvitation(Tokens.hash(token), new Invitation(role, player, clock.instant().plus(INVITED)));
+        book.addInvitation(
+                Tokens.hash(token), new Invitation(role, player, clock.instant().plus(INVITED)));
         return token;
     }
 
     /** The invitation of a token while it is worth something. */
     public Optional<Invitation> findInvitation(String token) {
-        return book.findInvitation(Tokens.hash(token)).filter(i -> clock.instant().isBefore(i.expires()));
+        return book.findInvitation(Tokens.hash(token))
+                .filter(i -> clock.instant().isBefore(i.expires()));
     }
 
     /** Makes the account somebody was invited to; an invitation is good once. */

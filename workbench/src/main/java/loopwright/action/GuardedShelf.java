@@ -16,7 +16,8 @@ final class GuardedShelf implements Shelf {
      * @param maySee documents by id; what may not be seen does not exist
      * @param added is called with the id of every document the visitor has added
      */
-    record Rules(Predicate<String> maySee, BooleanSupplier mayChange, BooleanSupplier mayErase, Consumer<String> added) {}
+    record Rules(
+            Predicate<String> maySee, BooleanSupplier mayChange, BooleanSupplier mayErase, Consumer<String> added) {}
 
     GuardedShelf(Shelf shelf, Rules rules) {
         this.shelf = shelf;
@@ -31,7 +32,9 @@ final class GuardedShelf implements Shelf {
 
     /** The id if it may be seen; else the same fault as for an id that never was. */
     String seen(String id) {
-        return rules.maySee().test(id) ? id : shelf.get("(not yours) " + id.hashCode()).id();
+        return rules.maySee().test(id)
+                ? id
+                : shelf.get("(not yours) " + id.hashCode()).id();
     }
 
     @Override

@@ -48,8 +48,11 @@ public final class GuardedStore implements BenchStore {
     private GuardedShelf shelfOfPlayers() {
         return new GuardedShelf(
                 store.players(),
-                new GuardedShelf.Rules(this::maySeePlayer, this::isCoach, this::isCoach, id -> visits.account()
-                        .ifPresent(a -> store.access().grant(a.id(), id))));
+                new GuardedShelf.Rules(
+                        this::maySeePlayer,
+                        this::isCoach,
+                        this::isCoach,
+                        id -> visits.account().ifPresent(a -> store.access().grant(a.id(), id))));
     }
 
     /** The id of a player who may be seen; else the fault for one that never was. */

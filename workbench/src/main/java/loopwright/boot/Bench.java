@@ -100,8 +100,9 @@ final class Bench implements AutoCloseable {
         BenchStore store = StoreVerbs.open(where);
         try {
             if (doors.locked() && !Accounts.hasCoach(store.access())) {
-                throw new UserFault("This bench has no coach yet, and whoever reaches it could do everything; add one first"
-                        + " with \"loopwright coach add NAME\", or serve it to this computer alone.");
+                throw new UserFault(
+                        "This bench has no coach yet, and whoever reaches it could do everything; add one first"
+                                + " with \"loopwright coach add NAME\", or serve it to this computer alone.");
             }
             if (demo) {
                 fill(store);

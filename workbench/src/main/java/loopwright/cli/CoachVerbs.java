@@ -127,8 +127,8 @@ public final class CoachVerbs {
         public void run() {
             with((store, out) -> {
                 var all = store.access().listAccounts();
-                all.forEach(a -> out.println(
-                        a.name() + " (" + a.role().name().toLowerCase(java.util.Locale.ROOT) + ")"));
+                all.forEach(
+                        a -> out.println(a.name() + " (" + a.role().name().toLowerCase(java.util.Locale.ROOT) + ")"));
                 if (all.isEmpty()) {
                     out.println("Nobody may log in yet; \"loopwright coach add NAME\" adds the owner.");
                 }

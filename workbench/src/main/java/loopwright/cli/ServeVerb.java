@@ -20,7 +20,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "serve",
         mixinStandardHelpOptions = true,
-        description = "Serves the bench to the browser; Ctrl-C ends it. Without accounts it answers this computer only.")
+        description =
+                "Serves the bench to the browser; Ctrl-C ends it. Without accounts it answers this computer only.")
 public final class ServeVerb implements Runnable {
     private static final int LARGEST_PORT = 65_535;
 
@@ -83,11 +84,12 @@ public final class ServeVerb implements Runnable {
         StoreOptions.Where place = demo ? where.whereOr(Path.of(demoFolder())) : where.where();
         int used = launcher.launch(place, demo, listen, proxy, port);
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
-        out.println("The bench is at "
-                + proxy.map(URI::toString).orElse("http://" + listen + ":" + used + "/") + " (Ctrl-C ends it).");
+        out.println("The bench is at " + proxy.map(URI::toString).orElse("http://" + listen + ":" + used + "/")
+                + " (Ctrl-C ends it).");
         if (proxy.isEmpty() && !isLoopback(host)) {
-            out.println("Passwords travel unencrypted to it; put a proxy with TLS before it (docs/serving.md) where others"
-                    + " share the network.");
+            out.println(
+                    "Passwords travel unencrypted to it; put a proxy with TLS before it (docs/serving.md) where others"
+                            + " share the network.");
         }
         out.flush();
         waitForever();
@@ -112,7 +114,8 @@ public final class ServeVerb implements Runnable {
             return InetAddress.getByName(name).isLoopbackAddress();
         } catch (UnknownHostException e) {
             throw new UserFault(
-                    "--host " + name + " is not known; give an address of this computer, such as 127.0.0.1 or 0.0.0.0.", e);
+                    "--host " + name + " is not known; give an address of this computer, such as 127.0.0.1 or 0.0.0.0.",
+                    e);
         }
     }
 

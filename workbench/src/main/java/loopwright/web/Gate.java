@@ -80,8 +80,9 @@ public final class Gate {
         if (!doors.locked() || ctx.path().startsWith("/static/")) {
             return false;
         }
-        Optional<Account> account =
-                Optional.ofNullable(ctx.cookie(cookieName())).flatMap(sessions::findAccount).flatMap(book::find);
+        Optional<Account> account = Optional.ofNullable(ctx.cookie(cookieName()))
+                .flatMap(sessions::findAccount)
+                .flatMap(book::find);
         account.ifPresent(a -> {
             ctx.attribute(ACCOUNT, a);
             visits.begin(a);
@@ -129,7 +130,8 @@ public final class Gate {
     }
 
     private static Optional<String> form(Context ctx, String name) {
-        boolean isForm = ctx.contentType() != null && !String.valueOf(ctx.contentType()).contains("json");
+        boolean isForm =
+                ctx.contentType() != null && !String.valueOf(ctx.contentType()).contains("json");
         return isForm ? Optional.ofNullable(ctx.formParam(name)) : Optional.empty();
     }
 
@@ -152,8 +154,7 @@ public final class Gate {
     }
 
     private void set(Context ctx, String token, int seconds) {
-        ctx.cookie(new Cookie(
-                cookieName(), token, "/", seconds, doors.encrypted(), true, null, SameSite.LAX));
+        ctx.cookie(new Cookie(cookieName(), token, "/", seconds, doors.encrypted(), true, null, SameSite.LAX));
     }
 
     /** Whence a request comes: behind a proxy, what the proxy says. */

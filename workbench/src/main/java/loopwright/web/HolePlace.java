@@ -156,7 +156,8 @@ public final class HolePlace implements loopwright.web.Place {
 
     /** The hole, solved by now or soon. */
     private SolvedHole solved(Context ctx, Asked asked) {
-        Job<SolvedHole> job = plans.first(asked.choice(), asked.number(), PlanQuery.text(ctx, "page", "answers " + ctx.queryString()));
+        Job<SolvedHole> job = plans.first(
+                asked.choice(), asked.number(), PlanQuery.text(ctx, "page", "answers " + ctx.queryString()));
         if (job.await(PATIENCE_MILLIS) == State.FAILED) {
             throw job.findFailure().orElseThrow();
         }

@@ -138,7 +138,9 @@ public final class LoginPlace implements Place {
                 .answer(
                         ctx,
                         h1(Texts.say("join.title")),
-                        p(Texts.say("join.means", Texts.say("role." + invitation.get().role()))),
+                        p(Texts.say(
+                                "join.means",
+                                Texts.say("role." + invitation.get().role()))),
                         form(
                                         hidden("token", token),
                                         PlanForm.field("login.name", line("name", "username")),
@@ -189,7 +191,8 @@ public final class LoginPlace implements Place {
     private void password(Context ctx) {
         Account account = Gate.account(ctx).orElseThrow(() -> new UserFault(Texts.say("account.here")));
         String key = "name " + account.name().toLowerCase(Locale.ROOT);
-        if (!attempts.mayTry(key) || accounts.check(account.name(), param(ctx, "old")).isEmpty()) {
+        if (!attempts.mayTry(key)
+                || accounts.check(account.name(), param(ctx, "old")).isEmpty()) {
             attempts.failed(key);
             throw new UserFault(Texts.say("account.oldWrong"));
         }

@@ -80,7 +80,10 @@ public final class PeoplePlace implements Place {
                         Said.on(ctx),
                         news,
                         section(h2(Texts.say("people.accounts")), list(ctx, players)),
-                        section(h2(Texts.say("people.invite")), p(Texts.say("people.inviteMeans")), inviteForm(players)),
+                        section(
+                                h2(Texts.say("people.invite")),
+                                p(Texts.say("people.inviteMeans")),
+                                inviteForm(players)),
                         section(h2(Texts.say("people.share")), p(Texts.say("people.shareMeans")), shareForm(players)),
                         isOwner(ctx) ? section(h2(Texts.say("people.log")), log(players)) : text(""));
     }
@@ -88,7 +91,9 @@ public final class PeoplePlace implements Place {
     /** A coach sees the accounts that share players with him; the owner sees all. */
     private DomContent list(Context ctx, List<Shelf.Entry> players) {
         List<Account> seen = book().listAccounts().stream()
-                .filter(a -> isOwner(ctx) || a.role().isCoach() || !namesOf(a, players).isEmpty())
+                .filter(a -> isOwner(ctx)
+                        || a.role().isCoach()
+                        || !namesOf(a, players).isEmpty())
                 .toList();
         if (seen.isEmpty()) {
             return p(Texts.say("people.none"));
@@ -167,7 +172,8 @@ public final class PeoplePlace implements Place {
                                                 "people.with",
                                                 select(each(
                                                                 coaches,
-                                                                a -> option(a.name()).withValue(a.id())))
+                                                                a -> option(a.name())
+                                                                        .withValue(a.id())))
                                                         .withName("account")),
                                         PlanForm.field(
                                                 "people.how",

@@ -33,9 +33,7 @@ final class UnitsForm {
                 "data." + choice.getKey(),
                 select(each(
                                 choice.getValue(),
-                                u -> option(Texts.say("unit." + u))
-                                        .withValue(u)
-                                        .withCondSelected(u.equals(chosen))))
+                                u -> option(Texts.say("unit." + u)).withValue(u).withCondSelected(u.equals(chosen))))
                         .withName(choice.getKey()));
     }
 }

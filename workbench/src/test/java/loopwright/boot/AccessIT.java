@@ -155,8 +155,20 @@ class AccessIT {
             throws Exception {
         String path = route.substring(route.indexOf(' ') + 1);
         String form = form(
-                "player", player.id(), "hole", "99", "version", "1", "seen", "1", "list", "x", "what", "player:" + player.id())
-                + "&role=PLAYER&x=1&y=1&ax=1&ay=1&club=x&key=" + form("", "round " + player.id() + ".1 x").substring(1);
+                        "player",
+                        player.id(),
+                        "hole",
+                        "99",
+                        "version",
+                        "1",
+                        "seen",
+                        "1",
+                        "list",
+                        "x",
+                        "what",
+                        "player:" + player.id())
+                + "&role=PLAYER&x=1&y=1&ax=1&ay=1&club=x&key="
+                + form("", "round " + player.id() + ".1 x").substring(1);
         if (route.startsWith("GET")) {
             return send(request(path + "?" + form, cookie));
         }
@@ -198,7 +210,9 @@ class AccessIT {
                 String cookie = COOKIES.get(who.getKey());
                 boolean may = entry.getValue().allows(who.getValue());
                 HttpResponse<String> foreign = ask(route, cookie, Objects.requireNonNull(others));
-                if (may ? ABOUT_A_PLAYER.contains(route) && foreign.statusCode() < 400 : foreign.statusCode() != FORBIDDEN) {
+                if (may
+                        ? ABOUT_A_PLAYER.contains(route) && foreign.statusCode() < 400
+                        : foreign.statusCode() != FORBIDDEN) {
                     wrong.add(who.getKey() + " " + route + " another's: " + foreign.statusCode());
                 }
                 if (foreign.body().contains("Not mine")) {
@@ -254,7 +268,8 @@ class AccessIT {
     @Test
     void whoGuessesPasswordsHasToWait() throws Exception {
         for (int i = 0; i < 5; i++) {
-            assertThat(post("/login", null, form("name", "Other", "password", "wrong " + i)).statusCode())
+            assertThat(post("/login", null, form("name", "Other", "password", "wrong " + i))
+                            .statusCode())
                     .isEqualTo(UNAUTHORIZED);
         }
         HttpResponse<String> answer = post("/login", null, form("name", "other", "password", PASSWORD));
@@ -264,8 +279,7 @@ class AccessIT {
 
     @Test
     void aPageWithoutASessionLeadsToTheLogInAndBack() throws Exception {
-        HttpResponse<String> answer =
-                send(request("/plan?target=79", null).header("Accept", "text/html"));
+        HttpResponse<String> answer = send(request("/plan?target=79", null).header("Accept", "text/html"));
         assertThat(answer.statusCode()).isEqualTo(302);
         assertThat(answer.headers().firstValue("Location")).contains("/login?to=%2Fplan%3Ftarget%3D79");
         assertThat(send(request("/login?to=//elsewhere.example", null)).body()).doesNotContain("elsewhere");

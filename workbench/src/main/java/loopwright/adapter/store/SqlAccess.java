@@ -160,15 +160,15 @@ final class SqlAccess implements AccessBook {
 
     @Override
     public List<Change> listChanges(int most) {
-        return jdbi.withHandle(
-                h -> h.createQuery("SELECT at, who, what, subject, outcome FROM change_log ORDER BY at DESC LIMIT ?")
-                        .bind(0, most)
-                        .map((r, c) -> new Change(
-                                Instant.ofEpochMilli(r.getLong(1)),
-                                r.getString(2),
-                                r.getString(3),
-                                r.getString(4),
-                                r.getInt(5)))
-                        .list());
+        return jdbi.withHandle(h -> h.createQuery(
+                        "SELECT at, who, what, subject, outcome FROM change_log ORDER BY at DESC LIMIT ?")
+                .bind(0, most)
+                .map((r, c) -> new Change(
+                        Instant.ofEpochMilli(r.getLong(1)),
+                        r.getString(2),
+                        r.getString(3),
+                        r.getString(4),
+                        r.getInt(5)))
+                .list());
     }
 }
