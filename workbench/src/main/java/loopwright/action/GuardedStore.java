@@ -127,6 +127,22 @@ public final class GuardedStore implements BenchStore {
     }
 
     @Override
+    public String localRules(String course, String day) {
+        return store.localRules(course, day);
+    }
+
+    @Override
+    public void setLocalRules(String course, String day, String rules) {
+        require(isCoach());
+        store.setLocalRules(course, day, rules);
+    }
+
+    @Override
+    public PlayerRecords records() {
+        return new GuardedRecords(store.records(), this::own, () -> require(isCoach()));
+    }
+
+    @Override
     public List<KeptPlan> listPlans() {
         return store.listPlans().stream().filter(p -> maySeePlayer(p.player())).toList();
     }
