@@ -7,6 +7,7 @@ import java.util.Optional;
 import loopwright.action.AccessBook.Invitation;
 import loopwright.action.AccessBook.Secret;
 import loopwright.action.Account.Role;
+import org.jspecify.annotations.Nullable;
 
 /** Makes accounts, checks passwords, invites. */
 public final class Accounts {
@@ -21,13 +22,12 @@ public final class Accounts {
     private final Passwords passwords;
     private final Clock clock;
     /** Checked where there is no such account, so that the answer takes as long as for a wrong password. */
-    private final String nobody;
+    private @Nullable String nobody;
 
     public Accounts(AccessBook book, Passwords passwords, Clock clock) {
         this.book = book;
         this.passwords = passwords;
         this.clock = clock;
-        this.nobody = passwords.hash(Tokens.fresh());
     }
 
     /** True once somebody can log in and make accounts for others. */
@@ -63,8 +63,15 @@ public final class Accounts {
     public Optional<Account> check(String name, String password) {
         Optional<Secret> secret = book.findSecret(name.strip());
         boolean right = password.length() <= LONGEST_PASSWORD
-                && passwords.matches(password, secret.map(Secret::hash).orElse(nobody));
+                && passwords.matches(password, secret.map(Secret::hash).orElseGet(this::nobody));
         return right ? secret.map(Secret::account) : Optional.empty();
+    }
+
+    private synchronized String nobody() {
+        if (nobody == null) {
+            nobody = passwords.hash(Tokens.fresh());
+        }
+        return nobody;
     }
 
     public void setPassword(Account account, String password) {

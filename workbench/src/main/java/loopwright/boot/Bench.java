@@ -11,12 +11,15 @@ import loopwright.action.CourseChoice;
 import loopwright.action.FitPlayer;
 import loopwright.action.GuardedStore;
 import loopwright.action.KeepPlayer;
+import loopwright.action.KeepRounds;
 import loopwright.action.PlanBench;
 import loopwright.action.PlanRound;
 import loopwright.action.PuttAdviser;
 import loopwright.action.PuttFitting;
 import loopwright.action.RememberedCourses;
 import loopwright.action.RememberedPlayers;
+import loopwright.action.TakeRounds;
+import loopwright.action.TodayList;
 import loopwright.action.UserFault;
 import loopwright.action.Visits;
 import loopwright.action.Workroom;
@@ -30,12 +33,15 @@ import loopwright.adapter.table.AuditFolder;
 import loopwright.adapter.table.JsonPlayerFiles;
 import loopwright.adapter.table.JsonResultFile;
 import loopwright.adapter.table.PuttCsv;
+import loopwright.adapter.table.RoundCsv;
 import loopwright.adapter.table.ShotCsv;
 import loopwright.cli.StoreOptions;
 import loopwright.web.BenchServer;
 import loopwright.web.CoursePlace;
+import loopwright.scoring.TourBaseline;
 import loopwright.web.DataPlace;
 import loopwright.web.Doors;
+import loopwright.web.EntryPlace;
 import loopwright.web.Gate;
 import loopwright.web.GreenPlace;
 import loopwright.web.HolePlace;
@@ -44,6 +50,8 @@ import loopwright.web.LoginPlace;
 import loopwright.web.PeoplePlace;
 import loopwright.web.PlanPlace;
 import loopwright.web.PlayerPlace;
+import loopwright.web.RoundsPlace;
+import loopwright.web.TodayPlace;
 
 /** The bench, wired: store, background work and server, closed together. */
 final class Bench implements AutoCloseable {
@@ -71,6 +79,9 @@ final class Bench implements AutoCloseable {
                 List.of(
                         new LoginPlace(gate, accounts, new Attempts(clock), room),
                         new PeoplePlace(room, accounts, gate),
+                        new TodayPlace(room, new TodayList(List.of()), clock),
+                        rounds(room, clock),
+                        new EntryPlace(room, new ScreenedHoles()),
                         new PlanPlace(room, plans),
                         new HolePlace(room, plans, new ScreenedHoles()),
                         new JobPlace(plans),
@@ -78,6 +89,11 @@ final class Bench implements AutoCloseable {
                         new PlayerPlace(room, keeping(room)),
                         new GreenPlace(room, new PuttAdviser(new ChartedPutts())),
                         new DataPlace(room, StoreVerbs.carrying(room))));
+    }
+
+    private static RoundsPlace rounds(Workroom room, Clock clock) {
+        KeepRounds keeping = new KeepRounds(room.store(), new RoundCsv());
+        return new RoundsPlace(room, keeping, new TakeRounds(keeping, new RoundCsv()), new TourBaseline(), clock);
     }
 
     private static KeepPlayer keeping(Workroom room) {

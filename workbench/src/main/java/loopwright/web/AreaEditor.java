@@ -84,6 +84,7 @@ final class AreaEditor {
                                         tool("add"),
                                         tool("cut"),
                                         tool("remove"),
+                                        tool("mark"),
                                         tool("undo"),
                                         tool("redo"),
                                         button(Texts.say("edit.save"))

@@ -63,7 +63,10 @@ public final class BenchServer implements AutoCloseable {
         });
         config.routes.before(this::guard);
         config.routes.after(gate::log);
-        config.routes.get("/", ctx -> ctx.redirect("/plan"));
+        config.routes.get(
+                "/",
+                ctx -> ctx.redirect(
+                        Gate.account(ctx).map(a -> a.role().isCoach()).orElse(true) ? "/today" : "/rounds"));
         places.forEach(place -> place.routes(config.routes));
         config.routes.exception(UserFault.class, (e, ctx) -> say(ctx, BAD_REQUEST, message(e)));
         config.routes.exception(Shelf.Outdated.class, (e, ctx) -> say(ctx, CONFLICT, message(e)));

@@ -26,11 +26,12 @@ import loopwright.action.Account;
 /** The sheet every page is laid on: head, the way to the other places, cautions. */
 final class Page {
     private static final List<String> PLACES =
-            List.of("plan", "course", "player", "green", "data", "people", "account");
+            List.of("today", "plan", "course", "player", "rounds", "green", "data", "people", "account");
 
     private final String place;
     private final String title;
     private final List<String> modules = new ArrayList<>();
+    private final List<String> styles = new ArrayList<>();
 
     /** {@code place} is one of the places, or empty. */
     Page(String place, String title) {
@@ -44,6 +45,12 @@ final class Page {
         return this;
     }
 
+    /** Adds a style sheet by its name. */
+    Page withStyle(String sheet) {
+        styles.add(sheet);
+        return this;
+    }
+
     void answer(Context ctx, DomContent... content) {
         ctx.html(document(html(
                         head(
@@ -51,6 +58,9 @@ final class Page {
                                 meta().withName("viewport").withContent("width=device-width, initial-scale=1"),
                                 title(title + " - Loopwright"),
                                 link().withRel("stylesheet").withHref("/static/bench.css"),
+                                j2html.TagCreator.each(
+                                        styles,
+                                        name -> link().withRel("stylesheet").withHref("/static/" + name + ".css")),
                                 link().withRel("icon")
                                         .withHref("/static/mark.svg")
                                         .withType("image/svg+xml"),

@@ -27,8 +27,12 @@ public enum Right {
         put(out, ANYONE, "GET /plan/hole/aim", "GET /plan/hole/location", "GET /jobs/events", "POST /jobs/cancel");
         put(out, ANYONE, "GET /course", "GET /course/picture.svg", "GET /course/areas");
         put(out, ANYONE, "GET /player", "GET /player/patterns.svg", "GET /green", "GET /green/answer");
+        put(out, ANYONE, "GET /rounds", "GET /rounds/review", "GET /rounds/new", "GET /rounds/sheet");
+        put(out, ANYONE, "GET /rounds/chart", "GET /rounds/place", "POST /rounds/import");
+        put(out, COACH, "GET /today", "POST /rounds/erase", "POST /rounds/lesson", "POST /rounds/lesson/done");
+        put(out, COACH, "POST /rounds/file");
         put(out, ANYONE, "GET /data/ledger", "GET /data/export");
-        put(out, COACH, "POST /course/new", "POST /course/areas", "POST /course/survey", "POST /course/settle");
+        put(out, COACH, "POST /course/new", "POST /course/areas", "POST /course/survey", "POST /course/settle", "POST /course/note");
         put(out, COACH, "POST /course/version", "GET /player/new", "POST /player/new", "POST /player/answers");
         put(out, COACH, "POST /player/list", "POST /player/list/erase", "GET /data", "POST /data/import");
         put(out, COACH, "POST /data/erase", "GET /people", "POST /people/invite", "POST /people/share");

@@ -15,6 +15,7 @@ public final class Argon2Passwords implements Passwords {
     private static final int PASSES = 2;
     private static final int LANES = 1;
     private static final int BYTES = 32;
+    private static final int SALT_BYTES = 16;
     private static final Semaphore ROOM = new Semaphore(2);
 
     @Override
@@ -22,7 +23,7 @@ public final class Argon2Passwords implements Passwords {
         Argon2Function function = Argon2Function.getInstance(KIBIBYTES, PASSES, LANES, BYTES, Argon2.ID);
         ROOM.acquireUninterruptibly();
         try {
-            return Password.hash(password).addRandomSalt().with(function).getResult();
+            return Password.hash(password).addRandomSalt(SALT_BYTES).with(function).getResult();
         } finally {
             ROOM.release();
         }
