@@ -48,6 +48,7 @@ public final class CoachVerbs {
             }
         }
 
+        @SuppressWarnings("SystemConsoleNull") // there is none where the input is no terminal, up to Java 21
         String password(PrintWriter out) {
             Console console = System.console();
             if (console != null) {

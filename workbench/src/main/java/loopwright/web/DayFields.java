@@ -167,10 +167,10 @@ final class DayFields {
     String words() {
         List<String> out = new ArrayList<>();
         out.add(wind());
-        out.add(plain(Math.round(units.airNumber(day.celsius()))) + " " + units.airUnit());
+        out.add(Words.of("%.0f ", units.airNumber(day.celsius())) + units.airUnit());
         if (day.altitudeMetres() != 0) {
             out.add(Texts.say(
-                    "day.at", plain(Math.round(units.heightNumber(day.altitudeMetres()))), units.heightUnit()));
+                    "day.at", Words.of("%.0f", units.heightNumber(day.altitudeMetres())), units.heightUnit()));
         }
         if (day.ground() != Ground.ORDINARY) {
             out.add(Texts.say("day.isGround", Texts.say("ground." + day.ground().name())));

@@ -59,7 +59,7 @@ final class GainsTable {
             }
         }
         List<Row> rows = new ArrayList<>();
-        gained.forEach((band, values) -> rows.add(row(band, strokes.get(band), values, reviews.size())));
+        gained.forEach((band, values) -> rows.add(row(band, strokes.getOrDefault(band, 0), values, reviews.size())));
         return new GainsTable(
                 reviews.isEmpty()
                         ? ""

@@ -56,7 +56,7 @@ public final class Gate {
     boolean isForeign(Context ctx) {
         String host = String.valueOf(ctx.header("Host"));
         String origin = ctx.header("Origin");
-        boolean changes = ctx.method() != HandlerType.GET && ctx.method() != HandlerType.HEAD;
+        boolean changes = !ctx.method().equals(HandlerType.GET) && !ctx.method().equals(HandlerType.HEAD);
         String own = own(ctx);
         boolean otherName = doors.address().isPresent()
                 ? !own.endsWith("//" + host)
@@ -103,7 +103,7 @@ public final class Gate {
     }
 
     private static void askToLogIn(Context ctx) {
-        if (ctx.method() == HandlerType.GET && BenchServer.wantsPage(ctx)) {
+        if (ctx.method().equals(HandlerType.GET) && BenchServer.wantsPage(ctx)) {
             String query = ctx.queryString() == null ? "" : "?" + ctx.queryString();
             ctx.redirect("/login?to=" + URLEncoder.encode(ctx.path() + query, StandardCharsets.UTF_8));
         } else {
@@ -113,7 +113,7 @@ public final class Gate {
 
     /** Notes a change that was made. */
     void log(Context ctx) {
-        if (ctx.method() != HandlerType.POST || ctx.path().startsWith("/jobs/") || ctx.statusCode() >= FIRST_FAILURE) {
+        if (!ctx.method().equals(HandlerType.POST) || ctx.path().startsWith("/jobs/") || ctx.statusCode() >= FIRST_FAILURE) {
             return;
         }
         String subject = Optional.ofNullable(ctx.queryParam("player"))

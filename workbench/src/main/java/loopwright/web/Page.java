@@ -84,7 +84,7 @@ final class Page {
                 ? new DomContent[0]
                 : PLACES.stream()
                         .filter(name -> account.map(
-                                        a -> Right.TABLE.get("GET /" + name).allows(a.role()))
+                                        a -> Right.of("GET /" + name).allows(a.role()))
                                 .orElse(!name.equals("account")))
                         .map(name -> way(name, account))
                         .toArray(DomContent[]::new);

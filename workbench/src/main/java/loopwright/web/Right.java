@@ -46,6 +46,15 @@ public enum Right {
         }
     }
 
+    /** The right of a route that the table names. */
+    static Right of(String route) {
+        Right right = TABLE.get(route);
+        if (right == null) {
+            throw new IllegalArgumentException("there is no right for " + route);
+        }
+        return right;
+    }
+
     public boolean allows(Account.Role role) {
         return switch (this) {
             case PUBLIC, ANYONE -> true;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -307,7 +308,7 @@ class AccessIT {
 
     /** A log-in as a proxy would pass it on. */
     private static String raw(int port, String host, String form) throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", port)) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
             socket.getOutputStream()
                     .write(("POST /login HTTP/1.1\r\nHost: " + host + "\r\nOrigin: https://bench.example\r\n"
                                     + "Content-Type: application/x-www-form-urlencoded\r\nConnection: close\r\n"

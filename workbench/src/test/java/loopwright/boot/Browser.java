@@ -37,7 +37,7 @@ final class Browser implements AutoCloseable {
     private static final Pattern REQUEST =
             Pattern.compile("\"method\":\"Network.requestWillBeSent\".*?\"url\":\"([^\"]*)\"");
     /** Only a broken page is waited for so long; solves are slow where other work goes on beside the tests. */
-    private static final Duration PATIENCE = Duration.ofSeconds(240);
+    private static final Duration PATIENCE = Duration.ofMinutes(4);
 
     private static final int DESK = 1280;
     /** Width of a small phone. */
