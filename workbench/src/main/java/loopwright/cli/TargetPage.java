@@ -33,7 +33,8 @@ final class TargetPage {
         List<TargetChanges.Change> changes = TargetChanges.list(plan, state);
         if (changes.isEmpty()) {
             line(
-                    "No tee shot changes for it by more than %.1f in 100; it shows later in the hole, and on the green.",
+                    "No tee shot changes for it by more than %.1f in 100; it shows later in the hole, and on the"
+                            + " green.",
                     100 * TargetChanges.WORTH_TELLING);
             return;
         }

@@ -143,7 +143,8 @@ public final class CoursePlace implements Place {
                                                             course,
                                                             hole,
                                                             entry,
-                                                            Units.of(room.store().listPreferences()))
+                                                            Units.of(
+                                                                    room.store().listPreferences()))
                                                     .content())
                                     .withClass("words"))
                     .withClass("hole")

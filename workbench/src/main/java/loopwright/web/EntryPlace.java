@@ -59,10 +59,12 @@ public final class EntryPlace implements loopwright.web.Place {
         ctx.contentType("image/svg+xml")
                 .result(String.format(
                                 Locale.ROOT,
-                                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\" aria-label=\"%s\">",
+                                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\""
+                                        + " aria-label=\"%s\">",
                                 asked.screen().width(),
                                 asked.screen().height(),
-                                HoleSvg.escaped(Texts.say("entry.chart", asked.hole().number())))
+                                HoleSvg.escaped(
+                                        Texts.say("entry.chart", asked.hole().number())))
                         + asked.screen().ground()
                         + "</svg>");
     }

@@ -12,11 +12,11 @@ import static j2html.TagCreator.tr;
 
 import j2html.tags.DomContent;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.Comparator;
 import loopwright.scoring.Band;
 import loopwright.scoring.Gain;
 import loopwright.scoring.PartOfGame;
@@ -44,13 +44,17 @@ final class GainsTable {
     static GainsTable of(RoundReview review) {
         return new GainsTable(
                 Texts.say("gains.round", review.baseline()),
-                review.rows().stream().map(g -> new Row(g.band(), g.strokes(), g.gained(), Double.NaN, Double.NaN)).toList());
+                review.rows().stream()
+                        .map(g -> new Row(g.band(), g.strokes(), g.gained(), Double.NaN, Double.NaN))
+                        .toList());
     }
 
     /** The mean over rounds, each brought to 18 holes, with the interval of that mean. */
     static GainsTable of(List<RoundReview> reviews) {
-        Map<Band, List<Double>> gained = new TreeMap<>(Comparator.comparing(Band::part).thenComparing(Band::from));
-        Map<Band, Integer> strokes = new TreeMap<>(Comparator.comparing(Band::part).thenComparing(Band::from));
+        Map<Band, List<Double>> gained =
+                new TreeMap<>(Comparator.comparing(Band::part).thenComparing(Band::from));
+        Map<Band, Integer> strokes =
+                new TreeMap<>(Comparator.comparing(Band::part).thenComparing(Band::from));
         for (RoundReview review : reviews) {
             for (Gain g : review.rows()) {
                 double per18 = (double) ROUND_HOLES / review.holes().size();
@@ -70,8 +74,9 @@ final class GainsTable {
     /** A round without a stroke of the row gained nothing in it. */
     private static Row row(Band band, int strokes, List<Double> values, int rounds) {
         double mean = values.stream().mapToDouble(v -> v).sum() / rounds;
-        double squares = values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum()
-                + (rounds - values.size()) * mean * mean;
+        double squares =
+                values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum()
+                        + (rounds - values.size()) * mean * mean;
         double error = rounds < 3 ? Double.NaN : Math.sqrt(squares / (rounds - 1) / rounds);
         return new Row(band, strokes, mean, mean - REACH * error, mean + REACH * error);
     }
@@ -83,7 +88,8 @@ final class GainsTable {
     /** The part that costs most, in words; empty without rows. */
     String dearest() {
         return rows.stream()
-                .filter(r -> r.band().part() != PartOfGame.WHOLE_HOLE && r.band().part() != PartOfGame.TO_THE_GREEN)
+                .filter(r ->
+                        r.band().part() != PartOfGame.WHOLE_HOLE && r.band().part() != PartOfGame.TO_THE_GREEN)
                 .min(Comparator.comparingDouble(Row::gained))
                 .map(r -> label(r.band()) + " " + Words.of("%+.1f", r.gained()))
                 .orElse("");
@@ -119,8 +125,8 @@ final class GainsTable {
         return Words.of("%+.2f", r.gained())
                 + (Double.isNaN(r.low())
                         ? ""
-                        : " (" + Words.of("%+.1f", r.low()) + " " + Texts.say("words.to") + " " + Words.of("%+.1f", r.high())
-                                + ")");
+                        : " (" + Words.of("%+.1f", r.low()) + " " + Texts.say("words.to") + " "
+                                + Words.of("%+.1f", r.high()) + ")");
     }
 
     /** To the right of the axis gained, filled; to the left lost, open. */
@@ -137,8 +143,8 @@ final class GainsTable {
                         scale * r.high());
         return String.format(
                 Locale.ROOT,
-                "<svg class=\"gain-bar\" viewBox=\"-64 0 128 18\" aria-hidden=\"true\"><rect class=\"%s\" x=\"%.1f\" y=\"4\""
-                        + " width=\"%.1f\" height=\"10\"/>%s<path class=\"axis\" d=\"M0 0V18\"/></svg>",
+                "<svg class=\"gain-bar\" viewBox=\"-64 0 128 18\" aria-hidden=\"true\"><rect class=\"%s\" x=\"%.1f\""
+                        + " y=\"4\" width=\"%.1f\" height=\"10\"/>%s<path class=\"axis\" d=\"M0 0V18\"/></svg>",
                 r.gained() >= 0 ? "gained" : "lost",
                 r.gained() >= 0 ? 0 : -w,
                 w,

@@ -113,7 +113,9 @@ public final class Gate {
 
     /** Notes a change that was made. */
     void log(Context ctx) {
-        if (!ctx.method().equals(HandlerType.POST) || ctx.path().startsWith("/jobs/") || ctx.statusCode() >= FIRST_FAILURE) {
+        if (!ctx.method().equals(HandlerType.POST)
+                || ctx.path().startsWith("/jobs/")
+                || ctx.statusCode() >= FIRST_FAILURE) {
             return;
         }
         String subject = Optional.ofNullable(ctx.queryParam("player"))

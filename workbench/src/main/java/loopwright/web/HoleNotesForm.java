@@ -111,7 +111,9 @@ final class HoleNotesForm {
                                                 w -> option(Texts.say("note.what." + w))
                                                         .withValue(w)))
                                         .withName("what")),
-                        PlanForm.field("note.name", input().withType("text").withName("name").withMaxlength("60")),
+                        PlanForm.field(
+                                "note.name",
+                                input().withType("text").withName("name").withMaxlength("60")),
                         number("height", Texts.say("note.height") + ", " + units.greenUnit()),
                         number("slope", Texts.say("note.slope")),
                         number("toward", Texts.say("note.toward")))
@@ -149,7 +151,8 @@ final class HoleNotesForm {
         List<Area> beside = SurveyCourse.areasBeside(course, hole, kind);
         return select(each(
                         IntStream.range(0, beside.size()).boxed().toList(),
-                        i -> option(Texts.say("kind." + kind.name()) + " " + (i + 1) + " (" + beside.get(i).id() + ")")
+                        i -> option(Texts.say("kind." + kind.name()) + " " + (i + 1) + " ("
+                                        + beside.get(i).id() + ")")
                                 .withValue(beside.get(i).id())))
                 .withName("area");
     }
@@ -178,7 +181,8 @@ final class HoleNotesForm {
                         "edit.kind",
                         select(each(
                                         List.of(AreaKind.WOODS, AreaKind.DEEP_ROUGH, AreaKind.ROUGH),
-                                        k -> option(Texts.say("kind." + k.name())).withValue(k.name())))
+                                        k -> option(Texts.say("kind." + k.name()))
+                                                .withValue(k.name())))
                                 .withName("kind")),
                 number("chance", Texts.say("note.lost")));
     }
@@ -187,7 +191,9 @@ final class HoleNotesForm {
         return about(
                 "tees",
                 p(Texts.say("note.teesMean")),
-                PlanForm.field("note.teesName", input().withType("text").withName("name").withValue("today")),
+                PlanForm.field(
+                        "note.teesName",
+                        input().withType("text").withName("name").withValue("today")),
                 PlanForm.field(
                         "plan.tees",
                         select(each(course.teeSets(), t -> option(t.name()).withValue(t.name())))
@@ -199,7 +205,10 @@ final class HoleNotesForm {
         return about(
                 "clear",
                 label(
-                                input().withType("checkbox").withName("sure").withValue("yes").isRequired(),
+                                input().withType("checkbox")
+                                        .withName("sure")
+                                        .withValue("yes")
+                                        .isRequired(),
                                 span(Texts.say("note.sure")))
                         .withClass("tick"));
     }

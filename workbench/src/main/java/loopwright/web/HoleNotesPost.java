@@ -44,23 +44,26 @@ final class HoleNotesPost {
                 case "skyline" -> noted(n -> n.withSkylineTarget(new SkylineTarget(text("name"), place())));
                 case "drop" -> noted(n -> n.withDropZone(place()));
                 case "temporary" -> noted(n -> n.withTemporaryGreen(place()));
-                case "spot" -> green(g -> g.withSpot(
-                        new GreenSurvey.Spot(onGreen(), units.greenMetres(number("height")))));
-                case "arrow" -> green(g -> g.withArrow(new GreenSurvey.Arrow(
-                        onGreen(), number("slope") / 100, Math.toRadians(number("toward")))));
+                case "spot" ->
+                    green(g -> g.withSpot(new GreenSurvey.Spot(onGreen(), units.greenMetres(number("height")))));
+                case "arrow" ->
+                    green(g -> g.withArrow(
+                            new GreenSurvey.Arrow(onGreen(), number("slope") / 100, Math.toRadians(number("toward")))));
                 case "nine" -> green(this::nine);
                 case "rules" -> noted(n -> n.withLocalRules(rules()));
-                case "woods" -> SurveyCourse.withWoods(
-                        course,
-                        text("area"),
-                        units.heightMetres(number("height")),
-                        units.heightMetres(number("gap")),
-                        numberOr("density", 1));
-                case "bunker" -> SurveyCourse.withBunker(
-                        course,
-                        text("area"),
-                        units.heightMetres(number("depth")),
-                        units.heightMetres(number("lip")));
+                case "woods" ->
+                    SurveyCourse.withWoods(
+                            course,
+                            text("area"),
+                            units.heightMetres(number("height")),
+                            units.heightMetres(number("gap")),
+                            numberOr("density", 1));
+                case "bunker" ->
+                    SurveyCourse.withBunker(
+                            course,
+                            text("area"),
+                            units.heightMetres(number("depth")),
+                            units.heightMetres(number("lip")));
                 case "lost" -> SurveyCourse.withNotFoundChance(course, kind(), number("chance") / 100);
                 case "tees" -> SurveyCourse.withTees(course, tees());
                 case "clear" -> cleared();

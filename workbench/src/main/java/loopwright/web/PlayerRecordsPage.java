@@ -48,6 +48,7 @@ final class PlayerRecordsPage {
     private static final int REVIEWED = 20;
     /** Of shorter rounds an average over 18 holes says nothing. */
     private static final int LEAST_HOLES = 9;
+
     private static final int LESSONS_SHOWN = 5;
     private static final int ROUND_HOLES = 18;
 
@@ -86,16 +87,17 @@ final class PlayerRecordsPage {
         out.add(section(
                 h2(Texts.say("rounds.add")),
                 RecordForms.write(player.id(), courses, false),
-                details(summary(Texts.say("rounds.sheet")), p(Texts.say("rounds.sheetMeans")), RecordForms.write(player.id(), courses, true)),
+                details(
+                        summary(Texts.say("rounds.sheet")),
+                        p(Texts.say("rounds.sheetMeans")),
+                        RecordForms.write(player.id(), courses, true)),
                 details(summary(Texts.say("rounds.take")), RecordForms.take(player.id(), List.of()))));
         out.add(section(h2(Texts.say("lesson.title")), lessons()));
         if (coach) {
             out.add(details(summary(Texts.say("lesson.add")), RecordForms.lesson(player.id(), today.toString())));
             out.add(section(
                     h2(Texts.say("intake.title")),
-                    details(
-                            summary(Texts.say("intake.open")),
-                            RecordForms.intake(player.id(), intake.answers()))));
+                    details(summary(Texts.say("intake.open")), RecordForms.intake(player.id(), intake.answers()))));
         }
         return out;
     }
@@ -106,20 +108,24 @@ final class PlayerRecordsPage {
                 .ifPresent(g -> words.add(Texts.say(
                         "rounds.goal",
                         g,
-                        intake.goalDate().map(d -> " " + Texts.say("rounds.by", d)).orElse(""))));
+                        intake.goalDate()
+                                .map(d -> " " + Texts.say("rounds.by", d))
+                                .orElse(""))));
         Stream.concat(intake.plays().stream(), forecasts.stream().map(KeptForecast::day))
                 .filter(d -> !d.isBefore(today))
                 .min(Comparator.naturalOrder())
                 .ifPresent(d -> words.add(Texts.say("rounds.next", d)));
         String standing = Standing.of(records, player.id()).sentence();
         words.add(standing.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + standing.substring(1) + ".");
-        return p(text(String.join(" ", words) + " "), a(Texts.say("rounds.patterns")).withHref("/player?player=" + player.id()))
+        return p(
+                        text(String.join(" ", words) + " "),
+                        a(Texts.say("rounds.patterns")).withHref("/player?player=" + player.id()))
                 .withClass("lead");
     }
 
     private DomContent scores(Intake intake, List<KeptForecast> forecasts) {
-        ScoreHistory history = new ScoreHistory(
-                rounds.stream().map(KeepRounds.Kept::entry).toList(), forecasts, intake.goalScore());
+        ScoreHistory history =
+                new ScoreHistory(rounds.stream().map(KeepRounds.Kept::entry).toList(), forecasts, intake.goalScore());
         return section(
                 h2(Texts.say("history.title")),
                 history.isEmpty() ? p(Texts.say("history.none")) : rawHtml(history.svg()),
@@ -136,10 +142,7 @@ final class PlayerRecordsPage {
             double gap = recent.getAsDouble() - goal.getAsInt();
             out.add(p(
                     text(Texts.say("between.recent", RECENT, Words.of("%.1f", recent.getAsDouble())) + " "),
-                    strong(
-                            gap > 0
-                                    ? Texts.say("between.gap", Words.of("%.1f", gap))
-                                    : Texts.say("between.reached"))));
+                    strong(gap > 0 ? Texts.say("between.gap", Words.of("%.1f", gap)) : Texts.say("between.reached"))));
         }
         if (gains.isEmpty()) {
             out.add(p(Texts.say("between.none")));
@@ -163,7 +166,8 @@ final class PlayerRecordsPage {
     private OptionalDouble recentScore() {
         List<KeptRound> full = rounds.stream()
                 .map(KeepRounds.Kept::entry)
-                .filter(r -> r.holes() == ROUND_HOLES && !r.lesson() && r.score().isPresent())
+                .filter(r ->
+                        r.holes() == ROUND_HOLES && !r.lesson() && r.score().isPresent())
                 .toList();
         return full.subList(Math.max(0, full.size() - RECENT), full.size()).stream()
                 .mapToInt(r -> r.score().getAsInt())
@@ -174,8 +178,8 @@ final class PlayerRecordsPage {
         if (rounds.isEmpty()) {
             return p(Texts.say("rounds.none"));
         }
-        List<KeptRound> newest = new ArrayList<>(
-                rounds.stream().map(KeepRounds.Kept::entry).toList());
+        List<KeptRound> newest =
+                new ArrayList<>(rounds.stream().map(KeepRounds.Kept::entry).toList());
         java.util.Collections.reverse(newest);
         return div(table(
                         caption(Texts.say("rounds.listMeans")),
@@ -223,13 +227,19 @@ final class PlayerRecordsPage {
         if (all.isEmpty()) {
             return p(Texts.say("lesson.none"));
         }
-        return ul(each(all.stream().limit(LESSONS_SHOWN).toList(), l -> li(lesson(l)))).withClass("list");
+        return ul(each(all.stream().limit(LESSONS_SHOWN).toList(), l -> li(lesson(l))))
+                .withClass("list");
     }
 
     private DomContent lesson(KeptLesson l) {
         List<DomContent> out = new ArrayList<>();
         out.add(strong(l.day().toString()));
-        out.add(text(" " + String.join(" ", Stream.of(l.notes(), l.agreed()).filter(s -> !s.isBlank()).toList())));
+        out.add(text(" "
+                + String.join(
+                        " ",
+                        Stream.of(l.notes(), l.agreed())
+                                .filter(s -> !s.isBlank())
+                                .toList())));
         if (!l.homework().isEmpty()) {
             out.add(p(Texts.say(
                     "lesson.work",

@@ -36,8 +36,10 @@ final class RecordForms {
                                                         select(
                                                                         option(Texts.say("rounds.asTheSheetSays"))
                                                                                 .withValue(""),
-                                                                        each(players, e -> option(e.name())
-                                                                                .withValue(e.id())))
+                                                                        each(
+                                                                                players,
+                                                                                e -> option(e.name())
+                                                                                        .withValue(e.id())))
                                                                 .withName("player"))
                                                 : hidden("player", player),
                                         label(
@@ -71,8 +73,10 @@ final class RecordForms {
                         div(
                                         PlanForm.field(
                                                 "plan.course",
-                                                select(each(courses, e -> option(e.name())
-                                                                .withValue(e.id())))
+                                                select(each(
+                                                                courses,
+                                                                e -> option(e.name())
+                                                                        .withValue(e.id())))
                                                         .withName("course")),
                                         PlanForm.field(
                                                 "plan.tees",
@@ -116,7 +120,8 @@ final class RecordForms {
                                         words("agreed"),
                                         words("homework"),
                                         PlanForm.field(
-                                                "lesson.due", input().withType("date").withName("due")))
+                                                "lesson.due",
+                                                input().withType("date").withName("due")))
                                 .withClass("fields"),
                         button(Texts.say("lesson.keep")).withType("submit"))
                 .withMethod("post")
@@ -125,7 +130,8 @@ final class RecordForms {
     }
 
     private static DomContent words(String name) {
-        return PlanForm.field("lesson." + name, textarea().withName(name).withRows("2").attr("maxlength", 2000));
+        return PlanForm.field(
+                "lesson." + name, textarea().withName(name).withRows("2").attr("maxlength", 2000));
     }
 
     static DomContent intake(String player, Map<String, String> now) {

@@ -68,8 +68,7 @@ final class ReviewPage {
 
     private static DomContent counts(Tally t) {
         List<String> out = new ArrayList<>();
-        out.add(Texts.say(
-                "review.scores", t.birdiesOrBetter(), t.pars(), t.bogeys(), t.doublesOrWorse()));
+        out.add(Texts.say("review.scores", t.birdiesOrBetter(), t.pars(), t.bogeys(), t.doublesOrWorse()));
         share(out, "inPlay", t.teeBallsInPlay());
         share(out, "fairways", t.fairways());
         share(out, "greens", t.greens());
@@ -109,7 +108,8 @@ final class ReviewPage {
                 td(hole.par().isPresent() ? Integer.toString(hole.par().getAsInt()) : ""),
                 td(hole.score().isPresent() ? Integer.toString(hole.score().getAsInt()) : "x"),
                 td(gained),
-                td(hole.shots().isEmpty() ? text(counted(hole)) : rawHtml(drawn(hole))).withClass("words"));
+                td(hole.shots().isEmpty() ? text(counted(hole)) : rawHtml(drawn(hole)))
+                        .withClass("words"));
     }
 
     /** What was counted of a hole, in words. */
@@ -143,7 +143,8 @@ final class ReviewPage {
                 .mapToDouble(s -> s.toHole().metres())
                 .max()
                 .orElse(1);
-        StringBuilder out = new StringBuilder("<svg class=\"strip\" viewBox=\"-12 0 " + (STRIP + 40) + " 34\" role=\"img\""
+        StringBuilder out = new StringBuilder("<svg class=\"strip\" viewBox=\"-12 0 " + (STRIP + 40)
+                + " 34\" role=\"img\""
                 + " aria-label=\"" + HoleSvg.escaped(told(hole)) + "\"><path class=\"axis\" d=\"M0 24H" + STRIP
                 + "\"/><path class=\"flag\" d=\"M" + STRIP + " 24V8L" + (STRIP + 9) + " 12L" + STRIP + " 16\"/>");
         for (ShotRecord s : hole.shots()) {

@@ -32,7 +32,14 @@ public enum Right {
         put(out, COACH, "GET /today", "POST /rounds/erase", "POST /rounds/lesson", "POST /rounds/lesson/done");
         put(out, COACH, "POST /rounds/file");
         put(out, ANYONE, "GET /data/ledger", "GET /data/export");
-        put(out, COACH, "POST /course/new", "POST /course/areas", "POST /course/survey", "POST /course/settle", "POST /course/note");
+        put(
+                out,
+                COACH,
+                "POST /course/new",
+                "POST /course/areas",
+                "POST /course/survey",
+                "POST /course/settle",
+                "POST /course/note");
         put(out, COACH, "POST /course/version", "GET /player/new", "POST /player/new", "POST /player/answers");
         put(out, COACH, "POST /player/list", "POST /player/list/erase", "GET /data", "POST /data/import");
         put(out, COACH, "POST /data/erase", "GET /people", "POST /people/invite", "POST /people/share");

@@ -42,8 +42,7 @@ public final class RoundsPlace implements Place {
     private final StrokesBaseline baseline;
     private final Clock clock;
 
-    public RoundsPlace(
-            Workroom room, KeepRounds keeping, TakeRounds taking, StrokesBaseline baseline, Clock clock) {
+    public RoundsPlace(Workroom room, KeepRounds keeping, TakeRounds taking, StrokesBaseline baseline, Clock clock) {
         this.room = room;
         this.keeping = keeping;
         this.taking = taking;
@@ -115,9 +114,8 @@ public final class RoundsPlace implements Place {
         KeepRounds.Kept kept = keeping.round(player.id(), PlanQuery.text(ctx, "round", ""));
         var entry = kept.entry();
         String title = Texts.say("review.title", player.name(), entry.day());
-        String score = entry.score().isPresent()
-                ? Integer.toString(entry.score().getAsInt())
-                : Texts.say("review.noScore");
+        String score =
+                entry.score().isPresent() ? Integer.toString(entry.score().getAsInt()) : Texts.say("review.noScore");
         new Page("rounds", title)
                 .answer(
                         ctx,
@@ -137,7 +135,8 @@ public final class RoundsPlace implements Place {
                 .orElseThrow(() -> new UserFault(Texts.say(
                         "rounds.noTees",
                         wanted,
-                        String.join(", ", map.teeSets().stream().map(TeeSet::name).toList()))));
+                        String.join(
+                                ", ", map.teeSets().stream().map(TeeSet::name).toList()))));
         String tier = PlanQuery.text(ctx, "tier", "b").toUpperCase(Locale.ROOT);
         if (!tier.matches("[ABCD]")) {
             throw new UserFault(Texts.say("rounds.noTier"));
@@ -169,7 +168,10 @@ public final class RoundsPlace implements Place {
                                 sheet.course().name(),
                                 sheet.tees().name(),
                                 sheet.player().name())),
-                        p(Texts.say("sheet.notKept")).withId("lost").withClass("beware").attr("hidden", ""),
+                        p(Texts.say("sheet.notKept"))
+                                .withId("lost")
+                                .withClass("beware")
+                                .attr("hidden", ""),
                         div().withId("entry")
                                 .withClass("entry")
                                 .attr("data-sheet", sheet.page(course.id()))

@@ -25,7 +25,8 @@ final class ScoreHistory {
 
     ScoreHistory(List<KeptRound> rounds, List<KeptForecast> forecasts, OptionalInt goal) {
         this.rounds = rounds.stream()
-                .filter(r -> r.holes() == ROUND_HOLES && !r.lesson() && r.score().isPresent())
+                .filter(r ->
+                        r.holes() == ROUND_HOLES && !r.lesson() && r.score().isPresent())
                 .toList();
         this.forecasts =
                 forecasts.stream().filter(f -> f.holes() == ROUND_HOLES).toList();
@@ -51,7 +52,9 @@ final class ScoreHistory {
         goal.ifPresent(g -> values.add((double) g));
         LocalDate first = days.stream().min(LocalDate::compareTo).orElseThrow();
         long span = Math.max(
-                1, ChronoUnit.DAYS.between(first, days.stream().max(LocalDate::compareTo).orElseThrow()));
+                1,
+                ChronoUnit.DAYS.between(
+                        first, days.stream().max(LocalDate::compareTo).orElseThrow()));
         double low = Math.floor(values.stream().mapToDouble(v -> v).min().orElseThrow() - 1);
         double high = Math.ceil(values.stream().mapToDouble(v -> v).max().orElseThrow() + 1);
         Sheet sheet = new Sheet(first, span, low, high);

@@ -47,7 +47,9 @@ public final class TodayPlace implements Place {
         content.add(h1(Texts.say("today.title", day)));
         content.add(Said.on(ctx));
         if (room.store().players().list().isEmpty()) {
-            content.add(p(text(Texts.say("today.nobody") + " "), a(Texts.say("player.add")).withHref("/player/new")));
+            content.add(p(
+                    text(Texts.say("today.nobody") + " "),
+                    a(Texts.say("player.add")).withHref("/player/new")));
         } else if (lines.isEmpty()) {
             content.add(p(Texts.say("today.free")).withClass("lead"));
         }
@@ -55,23 +57,24 @@ public final class TodayPlace implements Place {
             List<Line> some = lines.stream().filter(l -> l.reason() == reason).toList();
             if (!some.isEmpty()) {
                 content.add(section(
-                        h2(Texts.say("today." + reason)), ul(each(some, l -> li(line(l)))).withClass("list")));
+                        h2(Texts.say("today." + reason)),
+                        ul(each(some, l -> li(line(l)))).withClass("list")));
             }
         }
-        content.add(section(h2(Texts.say("rounds.take")), RecordForms.take("", room.store().players().list())));
+        content.add(section(
+                h2(Texts.say("rounds.take")),
+                RecordForms.take("", room.store().players().list())));
         new Page("today", Texts.say("place.today")).with("drop").answer(ctx, content.toArray(DomContent[]::new));
     }
 
     private static DomContent line(Line line) {
         String day = line.day().map(LocalDate::toString).orElse("");
-        String words =
-                switch (line.reason()) {
-                    case PLAYS_SOON -> Texts.say("today.on", day);
-                    case WORK_DUE -> Texts.say("today.due", line.what(), day);
-                    case MODEL_DISAGREES -> line.what();
-                    case SILENT -> day.isEmpty() ? Texts.say("today.never") : Texts.say("today.last", day);
-                };
-        return j2html.TagCreator.span(
-                a(line.name()).withHref("/rounds?player=" + line.player()), text(": " + words));
+        String words = switch (line.reason()) {
+            case PLAYS_SOON -> Texts.say("today.on", day);
+            case WORK_DUE -> Texts.say("today.due", line.what(), day);
+            case MODEL_DISAGREES -> line.what();
+            case SILENT -> day.isEmpty() ? Texts.say("today.never") : Texts.say("today.last", day);
+        };
+        return j2html.TagCreator.span(a(line.name()).withHref("/rounds?player=" + line.player()), text(": " + words));
     }
 }

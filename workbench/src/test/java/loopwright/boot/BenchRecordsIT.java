@@ -68,7 +68,8 @@ class BenchRecordsIT {
         assertThat(b.address()).startsWith("/rounds?player=" + player);
         b.assertAccessible();
         b.screenshots("rounds");
-        b.run("[...document.querySelectorAll(\"a[href^='/rounds/review']\")].find(a => a.textContent === '2026-09-12').click()");
+        b.run("[...document.querySelectorAll(\"a[href^='/rounds/review']\")].find(a => a.textContent ==="
+                + " '2026-09-12').click()");
         assertThat(b.await("h1").getText()).contains("2026-09-12");
         assertThat(b.text("main")).contains("Strokes gained").contains("putts").contains("Decision, execution, luck");
         b.assertAccessible();
@@ -81,12 +82,14 @@ class BenchRecordsIT {
         Browser b = browser();
         String player = player();
         b.go("/rounds/new?tier=d&player=" + player).await(".map svg");
-        b.run("const svg = document.querySelector('.map svg'); const r = svg.getBoundingClientRect();"
-                + "svg.dispatchEvent(new MouseEvent('click', {bubbles: true, clientX: r.left + r.width / 2, clientY: r.bottom - 40}))");
+        b.run("const svg = document.querySelector('.map svg'); const r ="
+                + " svg.getBoundingClientRect();svg.dispatchEvent(new MouseEvent('click', {bubbles: true, clientX:"
+                + " r.left + r.width / 2, clientY: r.bottom - 40}))");
         b.await(".strokes li:nth-child(1)");
         b.await(".map svg");
-        b.run("const svg = document.querySelector('.map svg'); const r = svg.getBoundingClientRect();"
-                + "svg.dispatchEvent(new MouseEvent('click', {bubbles: true, clientX: r.left + r.width / 2, clientY: r.top + 90}))");
+        b.run("const svg = document.querySelector('.map svg'); const r ="
+                + " svg.getBoundingClientRect();svg.dispatchEvent(new MouseEvent('click', {bubbles: true, clientX:"
+                + " r.left + r.width / 2, clientY: r.top + 90}))");
         b.await(".strokes li:nth-child(2)");
         b.assertAccessible();
         b.screenshots("round-places");
@@ -106,7 +109,8 @@ class BenchRecordsIT {
                         HttpRequest.newBuilder(URI.create(origin + "/rounds/sheet?tier=b&player=" + player))
                                 .build(),
                         HttpResponse.BodyHandlers.ofString());
-        assertThat(answer.headers().firstValue("Content-Disposition")).contains("attachment; filename=\"round-sheet.html\"");
+        assertThat(answer.headers().firstValue("Content-Disposition"))
+                .contains("attachment; filename=\"round-sheet.html\"");
         Path sheet = folder.resolve("sheet.html");
         Files.writeString(sheet, answer.body());
         Path first = filled(sheet, "first.csv");
@@ -141,7 +145,10 @@ class BenchRecordsIT {
             b.driver().navigate().refresh();
             b.await("#whole").click();
             assertThat(b.text("#sum")).contains("(2)");
-            assertThat(b.text("main")).doesNotContain("Expect").doesNotContain("Aim").doesNotContain("target");
+            assertThat(b.text("main"))
+                    .doesNotContain("Expect")
+                    .doesNotContain("Aim")
+                    .doesNotContain("target");
             b.assertAccessible();
             b.screenshots("sheet");
             Path file = folder.resolve(name);

@@ -23,7 +23,10 @@ public final class Argon2Passwords implements Passwords {
         Argon2Function function = Argon2Function.getInstance(KIBIBYTES, PASSES, LANES, BYTES, Argon2.ID);
         ROOM.acquireUninterruptibly();
         try {
-            return Password.hash(password).addRandomSalt(SALT_BYTES).with(function).getResult();
+            return Password.hash(password)
+                    .addRandomSalt(SALT_BYTES)
+                    .with(function)
+                    .getResult();
         } finally {
             ROOM.release();
         }

@@ -61,7 +61,8 @@ final class SqlStore implements BenchStore {
 
     static void insertAnswer(Handle h, String player, String question, String answer) {
         h.execute(
-                "INSERT INTO answer VALUES (?, ?, ?) ON CONFLICT (player, question) DO UPDATE SET answer = excluded.answer",
+                "INSERT INTO answer VALUES (?, ?, ?) ON CONFLICT (player, question) DO UPDATE SET answer ="
+                        + " excluded.answer",
                 player,
                 question,
                 answer);
