@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import loopwright.course.Hole;
 import loopwright.numerics.Watch;
@@ -26,6 +27,7 @@ public final class PlanRound {
     private final PlayerFiles players;
     private final HolePictures pictures;
     private final Function<Path, AuditFiles> audits;
+    private final Flights flights = new Flights();
 
     /** {@code audits} opens the audit files of a folder. */
     public PlanRound(
@@ -36,12 +38,29 @@ public final class PlanRound {
         this.audits = audits;
     }
 
+    /** What was planned of holes before. */
+    interface HoleMemory {
+        HoleMemory NONE = (number, plan) -> plan.get();
+
+        /** The plan of a hole, made if it is not known. */
+        HolePlanner.Planned hole(int number, Supplier<HolePlanner.Planned> plan);
+    }
+
     public RoundPlan plan(PlanRequest request, Watch watch) {
-        return plan(request, PlanWitness.NONE, watch);
+        return plan(request, HoleMemory.NONE, PlanWitness.NONE, watch);
     }
 
     /** The plan; the witness looks on while its first day is solved. */
     RoundPlan plan(PlanRequest request, PlanWitness witness, Watch watch) {
+        return plan(request, HoleMemory.NONE, witness, watch);
+    }
+
+    /** {@code memory} knows holes of exactly this request, targets and other holes apart. */
+    RoundPlan plan(PlanRequest request, HoleMemory memory, Watch watch) {
+        return plan(request, memory, PlanWitness.NONE, watch);
+    }
+
+    private RoundPlan plan(PlanRequest request, HoleMemory memory, PlanWitness witness, Watch watch) {
         List<RoundPlan> plans = new ArrayList<>();
         for (PlanDay day : request.days()) {
             boolean first = plans.isEmpty();
@@ -49,6 +68,7 @@ public final class PlanRound {
                     day,
                     request,
                     first ? request.audit() : Optional.empty(),
+                    memory,
                     first ? witness : PlanWitness.NONE,
                     watch));
         }
@@ -58,14 +78,23 @@ public final class PlanRound {
     }
 
     private RoundPlan onDay(
-            PlanDay day, PlanRequest request, Optional<Path> auditFolder, PlanWitness witness, Watch watch) {
-        RoundSetup setup = RoundSetup.read(request, day, courses, players);
+            PlanDay day,
+            PlanRequest request,
+            Optional<Path> auditFolder,
+            HoleMemory memory,
+            PlanWitness witness,
+            Watch watch) {
+        RoundSetup setup = setup(request, day);
         request.counting().checkTarget(request.target(), setup.holes().size());
         Optional<AuditFiles> audit = auditFolder.map(audits);
         witness.round(setup);
         List<HolePlanner> planners = planners(request, setup);
-        List<HolePlanner.Planned> planned =
-                Cores.all(planners, p -> p.plan(setup.round(), audit, witness, watch.withoutProgress()), watch);
+        // what target play and doubt need of a solved hole is too large to remember
+        HoleMemory known = setup.round().keepsSolutions() ? HoleMemory.NONE : memory;
+        List<HolePlanner.Planned> planned = Cores.all(
+                planners,
+                p -> known.hole(p.number(), () -> p.plan(setup.round(), audit, witness, watch.withoutProgress())),
+                watch);
         Optional<StateOfPlay> state = request.forTarget()
                 ? Optional.of(forTarget(request, setup.round(), planners, planned, watch))
                 : Optional.empty();
@@ -75,8 +104,18 @@ public final class PlanRound {
 
     /** The first of the holes asked for, solved on the first day and ready to answer; the referee does not play it. */
     public SolvedHole solveHole(PlanRequest request, Watch watch) {
-        RoundSetup setup = RoundSetup.read(request, request.days().get(0), courses, players);
+        RoundSetup setup = setup(request, request.days().get(0));
         return planners(request, setup).get(0).solved(setup.tees().name(), setup.round(), watch);
+    }
+
+    /** The same at once and coarser; see {@link SolvedHole#isFirst}. */
+    public SolvedHole firstAnswer(PlanRequest request, Watch watch) {
+        RoundSetup setup = setup(request, request.days().get(0));
+        return planners(request, setup).get(0).first(setup.tees().name(), setup.round(), watch);
+    }
+
+    private RoundSetup setup(PlanRequest request, PlanDay day) {
+        return RoundSetup.read(request, day, courses, players, flights);
     }
 
     private static List<HolePlanner> planners(PlanRequest request, RoundSetup setup) {

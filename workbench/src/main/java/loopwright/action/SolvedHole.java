@@ -32,6 +32,7 @@ public final class SolvedHole {
     private final Advice advice;
     private final HabitPlay habit;
     private final RoundPlan.HolePlan plan;
+    private final boolean first;
     /** The spot asked for last: while an aim is dragged the ball stays. */
     private @Nullable Spot latest;
 
@@ -42,7 +43,9 @@ public final class SolvedHole {
             PolicyEvaluation evaluation,
             Advice advice,
             HabitPlay habit,
-            RoundPlan.HolePlan plan) {
+            RoundPlan.HolePlan plan,
+            boolean first) {
+        this.first = first;
         this.course = course;
         this.tees = tees;
         this.planner = planner;
@@ -63,6 +66,11 @@ public final class SolvedHole {
         public Spot {
             ways = List.copyOf(ways);
         }
+    }
+
+    /** True for a first, coarse answer that is to be refined. */
+    public boolean isFirst() {
+        return first;
     }
 
     public RoundPlan.HolePlan plan() {

@@ -74,7 +74,7 @@ public final class Main {
         PlayerVerbs.addTo(line, results);
         RecordVerbs.addTo(line, results, keyboard);
         AnswerVerbs.addTo(line, results);
-        StoreVerbs.addTo(line);
+        StoreVerbs.addTo(line, keyboard);
         PracticeVerbs.addTo(line, results);
         line.addSubcommand(new ServeVerb(Bench::launch));
         line.addSubcommand(putt(results));

@@ -65,8 +65,10 @@ public final class PlanPlace implements Place {
         Units units = Units.of(room.store().listPreferences());
         return div(
                         cautions(plan.get()),
-                        decisions(plan.get(), choice, units),
-                        new ScorePanel(plan.get()).section(),
+                        new TargetPanel(plan.get(), units).lead(),
+                        div(decisions(plan.get(), choice, units), new ScorePanel(plan.get()).section())
+                                .withClass("beside"),
+                        new TargetPanel(plan.get(), units).sections(),
                         new HoleTable(plan.get(), choice, units).section(),
                         checked(plan.get()))
                 .withClass("result");
