@@ -170,7 +170,14 @@ public final class KeepPlayer {
             }
             notes.add(named);
         }
-        return new FitResult(result.name(), result.hand(), result.level(), result.clubs(), result.shortGame(), result.putting(), notes);
+        return new FitResult(
+                result.name(),
+                result.hand(),
+                result.level(),
+                result.clubs(),
+                result.shortGame(),
+                result.putting(),
+                notes);
     }
 
     private static Path file(Path folder, KeptList.Kind kind, int number) {

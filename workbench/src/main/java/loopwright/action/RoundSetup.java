@@ -43,8 +43,7 @@ record RoundSetup(
         return of(read, usual, request, day, new Flights());
     }
 
-    private static RoundSetup of(
-            Course read, PlayerProfile usual, PlanRequest request, PlanDay day, Flights flights) {
+    private static RoundSetup of(Course read, PlayerProfile usual, PlanRequest request, PlanDay day, Flights flights) {
         Today today = Today.of(request.today(), usual);
         PlayerProfile profile = today.apply(usual);
         Course course = TemporaryGreen.inPlay(read);
