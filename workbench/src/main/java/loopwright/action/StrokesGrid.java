@@ -22,7 +22,8 @@ final class StrokesGrid {
         strokes = new double[columns * ((int) Math.ceil(box.height() / CELL_METRES) + 1)];
         for (int i = 0; i < strokes.length; i++) {
             strokes[i] = values.expectedFrom(
-                    new Place(box.minX() + i % columns * CELL_METRES, box.minY() + i / columns * CELL_METRES));
+                    new Place(
+                            box.minX() + i % columns * CELL_METRES, box.minY() + Math.floorDiv(i, columns) * CELL_METRES));
         }
     }
 
