@@ -44,12 +44,13 @@ public final class PlayingLesson {
         this.day = day;
     }
 
-    /** Refuses fewer than three holes and more than nine. */
-    public static void checkHoles(List<Integer> holes) {
+    /** Refuses fewer than three holes, more than nine, and holes the course does not have. */
+    public void checkHoles(List<Integer> holes) {
         if (holes.size() < FEWEST_HOLES || holes.size() > MOST_HOLES) {
             throw new UserFault("A playing lesson has " + FEWEST_HOLES + " to " + MOST_HOLES + " holes, not "
                     + holes.size() + "; say them with --holes, such as 4-9.");
         }
+        holes.forEach(number -> HoleNumberList.hole(number, room.course(course.id(), course.version())));
     }
 
     /** A hole of the lesson, solved for the player as he is known, to the hole location of the day where one is kept. */

@@ -18,6 +18,8 @@ import loopwright.scoring.StrokesBaseline;
 /** Reviews the kept rounds of a player. */
 public final class ReportPlayer {
     private static final int MOST_ROUNDS_OF_PAST = 20;
+    private static final int LOWEST_TARGET = 60;
+    private static final int HIGHEST_TARGET = 130;
 
     private final Workroom room;
     private final KeepRounds rounds;
@@ -94,27 +96,37 @@ public final class ReportPlayer {
 
     private int target(Request request, Shelf.Document player) {
         Intake intake = new Intake(room.store().records().listIntake(player.id()));
-        return request.target()
+        int target = request.target()
                 .orElseGet(() -> intake.goalScore()
                         .orElseThrow(
                                 () -> new UserFault("Say the score to beat over 18 holes: --target 89, or once for all"
                                         + " in the player file (loopwright player file \"" + player.name()
                                         + "\" --goal 89).")));
+        if (target < LOWEST_TARGET || target > HIGHEST_TARGET) {
+            throw new UserFault("There is no benchmark player of " + target + "; give a score over 18 holes from "
+                    + LOWEST_TARGET + " to " + HIGHEST_TARGET + ".");
+        }
+        return target;
     }
 
     private Optional<BenchmarkTable> benchmark(
             KeepRounds.Kept chosen, PlayerProfile profile, int target, boolean solve, Watch watch) {
         return findCourse(chosen).flatMap(course -> {
-            String tees =
-                    chosen.entry().tees().isEmpty() ? "middle" : chosen.entry().tees();
-            var wanted = new Benchmarks.Wanted(course, tees, profile, target);
+            var wanted = new Benchmarks.Wanted(course, tees(chosen), profile, target);
             return solve ? Optional.of(benchmarks.get(wanted, watch)) : benchmarks.find(wanted);
         });
     }
 
+    private static String tees(KeepRounds.Kept round) {
+        return round.entry().tees().isEmpty() ? "middle" : round.entry().tees();
+    }
+
+    /** The round's course, if the store has it with the tees that were played. */
     private Optional<Shelf.Entry> findCourse(KeepRounds.Kept round) {
         return room.store().courses().list().stream()
                 .filter(c -> c.name().equalsIgnoreCase(round.entry().course()))
+                .filter(c ->
+                        room.course(c.id(), c.version()).findTeeSet(tees(round)).isPresent())
                 .findFirst();
     }
 

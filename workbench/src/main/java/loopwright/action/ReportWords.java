@@ -52,7 +52,7 @@ public final class ReportWords {
     /** What to practise, or why it cannot be said yet. */
     public static String practice(PlayerReport report) {
         if (report.gap().isEmpty()) {
-            return "One practice item: unknown; the course of this round is not in the store, so there is no benchmark.";
+            return "One practice item: unknown without a benchmark; the store needs the course and the tees of this round.";
         }
         if (report.practice().isEmpty()) {
             return "One practice item: nothing costs more than it costs the benchmark.";

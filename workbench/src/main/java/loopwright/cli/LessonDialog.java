@@ -67,8 +67,9 @@ final class LessonDialog {
                 default -> {
                     try {
                         Ball ball = ball(hole, typed.isEmpty() ? "t" : typed);
+                        Waiting next = stroke(hole, ball); // a ball that cannot lie there changes nothing
                         waiting.ifPresent(w -> shots.add(shot(hole, w, ball.penalties())));
-                        waiting = Optional.of(stroke(hole, ball));
+                        waiting = Optional.of(next);
                     } catch (UserFault fault) {
                         asked.say("  " + fault.getMessage());
                     }

@@ -87,7 +87,6 @@ public final class LessonPlayVerb implements Runnable {
     public void run() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         List<Integer> numbers = numbers();
-        PlayingLesson.checkHoles(numbers);
         Asked asked = new Asked(new BufferedReader(keyboard), out);
         RoundRecord played = stores.of(of.where, of.player, (store, id) -> {
             Shelf.Entry entry = store.courses()
@@ -95,6 +94,7 @@ public final class LessonPlayVerb implements Runnable {
                     .entry();
             LocalDate day = date == null ? LocalDate.now(clock) : date;
             PlayingLesson lesson = new PlayingLesson(rooms.apply(store), planning, id, entry, tees, day);
+            lesson.checkHoles(numbers);
             RoundRecord record = lesson.record(holes(lesson, numbers, asked));
             new KeepRounds(store, files).add(id, record);
             return record;

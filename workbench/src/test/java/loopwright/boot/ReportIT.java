@@ -202,6 +202,11 @@ class ReportIT {
                 .contains("3 to 9");
         assertThat(refused("lesson", "play", "--player", PLAYER, "--course", course, "--holes", "some"))
                 .contains("4-9");
+        assertThat(refused("lesson", "play", "--player", PLAYER, "--course", course, "--holes", "2-19"))
+                .contains("3 to 9");
+        assertThat(refused("lesson", "play", "--player", PLAYER, "--course", course, "--holes", "15-19"))
+                .contains("15");
         assertThat(refused("report", "--player", PLAYER, "--round", "none")).contains("round list");
+        assertThat(refused("report", "--player", PLAYER, "--target", "40")).contains("60 to 130");
     }
 }
