@@ -48,6 +48,9 @@ final class HolePlanner {
     private static final double PREFER_CONVENTIONAL = 0.05;
     /** A mapped edge may lie so far from the real one, metres: 4 yd, assumed. */
     private static final double MAP_ERROR_METRES = 4 * Distance.METRES_PER_YARD;
+    /** Shares of a day's bias that a start line may be held against it. */
+    private static final double[] HELD_AGAINST = {1, 0.5, 1.5};
+
     /** Choices that cost more do not turn on a few yards. */
     private static final double NEAR_ENOUGH_TO_TURN = 0.3;
 
@@ -403,11 +406,17 @@ final class HolePlanner {
         List<RoundPlan.StartLine> out = new ArrayList<>();
         out.add(new RoundPlan.StartLine(
                 RoundPlan.BallsGo.AS_USUAL, 0, tee.aim(), tee.offsetMetres(), tee.line(), 0, 0));
+        int shot = shotNamed(tee.club());
+        double bearing = tee.from().bearingTo(tee.aim());
         for (PlannedRound.BiasedDay day : round.biasedDays()) {
             Advice then = new Advice(solution, evaluation, day.ability());
-            int shot = shotNamed(tee.club());
-            Advice.Rated best = then.aimed(tee.from(), Surface.TEE, Situation.ORDINARY, shot);
             Advice.Rated usual = then.rate(tee.from(), Surface.TEE, Situation.ORDINARY, shot, tee.aim());
+            Advice.Rated best = usual;
+            for (double share : HELD_AGAINST) {
+                Place held = tee.from().along(bearing - share * day.biasRadians(), tee.aimMetres());
+                Advice.Rated rated = then.rate(tee.from(), Surface.TEE, Situation.ORDINARY, shot, held);
+                best = rated.costBeside(best) < 0 ? rated : best;
+            }
             Place aim = tee.from().along(tee.from().bearingTo(best.target()), tee.aimMetres());
             double offset = offset(tee.from(), aim);
             out.add(new RoundPlan.StartLine(
@@ -416,7 +425,7 @@ final class HolePlanner {
                     aim,
                     offset,
                     new Landmarks(map).line(tee.from(), aim, offset).words(),
-                    Math.max(0, usual.costBeside(best)),
+                    usual.costBeside(best),
                     usual.costError(best)));
         }
         return out;
