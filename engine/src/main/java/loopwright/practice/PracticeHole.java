@@ -18,16 +18,26 @@ public final class PracticeHole {
 
     /** A hole for a player of this ability. */
     public PracticeHole(PolicyEvaluation plan, PolicyEvaluation habit, ScoreTable table, Ability today, Watch watch) {
+        this(plan, habit, table, plan.variations(today, watch), habit.variations(today, watch));
+    }
+
+    private PracticeHole(
+            PolicyEvaluation plan,
+            PolicyEvaluation habit,
+            ScoreTable table,
+            PolicyVariations planned,
+            PolicyVariations habitual) {
         this.plan = plan;
         this.habit = habit;
         this.table = table;
-        planned = plan.variations(today, watch);
-        habitual = habit.variations(today, watch);
+        this.planned = planned;
+        this.habitual = habitual;
     }
 
-    /** The same hole, plan and habit for another player. */
+    /** The same hole, plan and habit for another player, on fewer points: one of many that are looked at together. */
     PracticeHole of(Ability other, Watch watch) {
-        return new PracticeHole(plan, habit, table, other, watch);
+        return new PracticeHole(
+                plan, habit, table, plan.roughVariations(other, watch), habit.roughVariations(other, watch));
     }
 
     /** What the hole counts if {@code habitShare} of the time it is played by habit. */

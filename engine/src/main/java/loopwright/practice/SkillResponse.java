@@ -2,7 +2,9 @@ package loopwright.practice;
 
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import loopwright.numerics.Watch;
 
 /**
  * How the log odds of the target answer to every skill: for each a curve through today and two measured levels, skills adding
@@ -10,6 +12,11 @@ import java.util.Map;
  * all skills at once ({@link PracticeRound#at}).
  */
 public final class SkillResponse {
+    /** A level well below today's: the skill's answer is measured there as well. */
+    private static final double FAR = 0.65;
+    /** Half of the holes by plan, half by habit. */
+    private static final double HALF = 0.5;
+
     private final double today;
     private final Map<Skill, Curve> curves;
 
@@ -38,6 +45,38 @@ public final class SkillResponse {
     /** A response in which nothing is known yet but the log odds of today, the plan being played by habit. */
     public static SkillResponse today(double logOdds) {
         return new SkillResponse(logOdds, Map.of());
+    }
+
+    /** Levels at which a skill has to be valued: the honest step first, the two that the response is drawn through last. */
+    public static List<Double> levels(Skill skill) {
+        return skill == Skill.DECISIONS ? List.of(Skill.STEP, HALF, 0.0) : List.of(Skill.STEP, FAR);
+    }
+
+    /**
+     * The response of a round.
+     *
+     * @param changes by skill, what each of its {@link #levels} makes of the round ({@link SkillGradient#change})
+     */
+    public static SkillResponse of(PracticeRound round, Map<Skill, List<RoundOdds>> changes) {
+        RoundOdds habit = round.at(SkillLevels.TODAY, Watch.NONE);
+        RoundOdds plan = round.at(SkillLevels.PLAN, Watch.NONE);
+        SkillResponse out = today(RoundOdds.logOdds(habit.chance()));
+        for (Map.Entry<Skill, List<RoundOdds>> e : changes.entrySet()) {
+            double from = (e.getKey() == Skill.DECISIONS ? habit : plan).chance();
+            List<Double> levels = levels(e.getKey());
+            int last = levels.size() - 1;
+            out = out.with(
+                    e.getKey(),
+                    levels.get(last - 1),
+                    gain(from, e.getValue().get(last - 1)),
+                    levels.get(last),
+                    gain(from, e.getValue().get(last)));
+        }
+        return out;
+    }
+
+    private static double gain(double chance, RoundOdds change) {
+        return RoundOdds.logOdds(chance + change.chance()) - RoundOdds.logOdds(chance);
     }
 
     /** With a skill's gains in log odds at two levels below 1, the second the lower one. */

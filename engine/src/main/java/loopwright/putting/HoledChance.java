@@ -5,12 +5,12 @@ package loopwright.putting;
  * rolls that drop are one interval, whose probability is a difference of normal distribution functions; over the
  * directions twelve Gauss-Legendre points up to the rim or five standard deviations (error under 1e-6).
  */
-final class HoledChance {
+public final class HoledChance {
     static final double DEVIATIONS = 5;
 
     private HoledChance() {}
 
-    static double of(LevelPutt putt, double metres, double overshootMetres) {
+    public static double of(LevelPutt putt, double metres, double overshootMetres) {
         if (metres <= Cup.RADIUS_METRES) {
             return 1;
         }

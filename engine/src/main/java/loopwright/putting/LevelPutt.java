@@ -53,12 +53,12 @@ public record LevelPutt(double directionSdRadians, double paceSd, double deceler
     }
 
     /** Length of the path up to the rim; up to the nearest point where it misses the hole. */
-    static double rimMetres(double metres, double angle) {
+    public static double rimMetres(double metres, double angle) {
         return metres * Math.cos(angle) - Cup.halfChordMetres(metres * Math.sin(angle));
     }
 
     /** How much longer than the way to the rim a roll may be and still drop; 0 where the path misses the hole. */
-    double windowMetres(double metres, double angle) {
+    public double windowMetres(double metres, double angle) {
         double most = Cup.maxSpeedMetresPerSecond(metres * Math.sin(angle));
         return most * most / (2 * deceleration);
     }

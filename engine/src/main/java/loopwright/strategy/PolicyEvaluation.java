@@ -157,7 +157,12 @@ public final class PolicyEvaluation {
 
     /** The policy ready to be played by many players who differ from one of this ability in some shots only. */
     public PolicyVariations variations(Ability ability, Watch watch) {
-        return new PolicyVariations(this, ability, watch);
+        return new PolicyVariations(this, ability, DAY_PART, watch);
+    }
+
+    /** The same on a quarter of the points, where how much differs between many players counts and no single number. */
+    public PolicyVariations roughVariations(Ability ability, Watch watch) {
+        return new PolicyVariations(this, ability, 4 * DAY_PART, watch);
     }
 
     /** Scores with outcomes and a green that are known, to be compared with others of their kind. */
@@ -166,8 +171,8 @@ public final class PolicyEvaluation {
     }
 
     /** As {@link #rowsWith(Ability, int, Watch)}, where only some shots lead elsewhere than in {@code before}. */
-    OutcomeRows rowsWith(Ability ability, OutcomeRows before, IntPredicate changed, Watch watch) {
-        return OutcomeRows.changed(problem.with(ability), policy, spots, fewerPoints(DAY_PART), before, changed, watch);
+    OutcomeRows rowsWith(Ability ability, int part, OutcomeRows before, IntPredicate changed, Watch watch) {
+        return OutcomeRows.changed(problem.with(ability), policy, spots, fewerPoints(part), before, changed, watch);
     }
 
     /** The green as a player of this ability putts it. */

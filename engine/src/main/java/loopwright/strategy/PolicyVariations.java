@@ -11,14 +11,16 @@ import loopwright.putting.PuttingOdds;
  */
 public final class PolicyVariations {
     private final PolicyEvaluation policy;
+    private final int part;
     private final OutcomeRows usual;
     private final PuttingOdds putting;
     private final GreenCells green;
     private final double[] scores;
 
-    PolicyVariations(PolicyEvaluation policy, Ability ability, Watch watch) {
+    PolicyVariations(PolicyEvaluation policy, Ability ability, int part, Watch watch) {
         this.policy = policy;
-        usual = policy.rowsWith(ability, PolicyEvaluation.DAY_PART, watch);
+        this.part = part;
+        usual = policy.rowsWith(ability, part, watch);
         putting = ability.putting();
         green = policy.greenWith(ability);
         scores = policy.scoresToCompare(usual, green);
@@ -36,6 +38,6 @@ public final class PolicyVariations {
      */
     public double[] with(Ability other, IntPredicate changed, Watch watch) {
         GreenCells putted = other.putting() == putting ? green : policy.greenWith(other);
-        return policy.scoresToCompare(policy.rowsWith(other, usual, changed, watch), putted);
+        return policy.scoresToCompare(policy.rowsWith(other, part, usual, changed, watch), putted);
     }
 }

@@ -13,6 +13,7 @@ import loopwright.practice.LearningCurve;
 import loopwright.practice.LearningTable;
 import loopwright.practice.PracticeHours;
 import loopwright.practice.PracticeRound;
+import loopwright.practice.PracticeWeek;
 import loopwright.practice.PracticeWorld;
 import loopwright.practice.RoundOdds;
 import loopwright.practice.Skill;
@@ -25,10 +26,6 @@ import loopwright.practice.TimeSplit;
 
 /** Splits hours of practice by what raises the chance of the target most, and says how far that can be trusted. */
 public final class PlanPractice {
-    /** A level well below today's: the skill's answer is measured there as well. */
-    private static final double FAR = 0.65;
-    /** Half of the holes by plan, half by habit. */
-    private static final double HALF = 0.5;
     /** Players he may be as well; a standard deviation from eight is good to a quarter. */
     private static final int DRAWS = 8;
     /** Worlds to judge splits under, and of these the ones in which the best split is sought again. */
@@ -64,7 +61,7 @@ public final class PlanPractice {
                 LearningTable.assumed(round.today()).curves().keySet().stream().toList();
         List<List<RoundOdds>> found = Cores.all(
                 skills,
-                s -> points(s).stream()
+                s -> SkillResponse.levels(s).stream()
                         .map(left -> SkillGradient.change(round, s, left, watch.withoutProgress()))
                         .toList(),
                 watch);
@@ -73,10 +70,6 @@ public final class PlanPractice {
             out.put(skills.get(i), found.get(i));
         }
         return out;
-    }
-
-    private static List<Double> points(Skill skill) {
-        return skill == Skill.DECISIONS ? List.of(Skill.STEP, HALF, 0.0) : List.of(Skill.STEP, FAR);
     }
 
     private static Map<Skill, RoundOdds> steps(Map<Skill, List<RoundOdds>> levels) {
@@ -107,25 +100,6 @@ public final class PlanPractice {
                 watch);
     }
 
-    private static SkillResponse response(PracticeRound round, Map<Skill, List<RoundOdds>> levels) {
-        RoundOdds habit = round.at(SkillLevels.TODAY, Watch.NONE);
-        RoundOdds byPlan = round.at(SkillLevels.PLAN, Watch.NONE);
-        SkillResponse out = SkillResponse.today(RoundOdds.logOdds(habit.chance()));
-        for (Map.Entry<Skill, List<RoundOdds>> e : levels.entrySet()) {
-            boolean decisions = e.getKey() == Skill.DECISIONS;
-            double from = decisions ? habit.chance() : byPlan.chance();
-            double base = RoundOdds.logOdds(from);
-            List<RoundOdds> c = e.getValue();
-            out = out.with(
-                    e.getKey(),
-                    decisions ? HALF : Skill.STEP,
-                    RoundOdds.logOdds(from + c.get(decisions ? 1 : 0).chance()) - base,
-                    decisions ? 0 : FAR,
-                    RoundOdds.logOdds(from + c.get(decisions ? 2 : 1).chance()) - base);
-        }
-        return out;
-    }
-
     private static PracticePlan plan(
             PracticeRequest request,
             RoundSetup setup,
@@ -140,7 +114,7 @@ public final class PlanPractice {
             }
         }
         PracticeHours hours = request.hours();
-        SkillResponse response = response(round, levels);
+        SkillResponse response = SkillResponse.of(round, levels);
         TimeSplit split = new SplitSearch(hours, curves, response).best();
         List<PracticeWorld> worlds = PracticeWorld.drawn(
                 response,
@@ -166,7 +140,8 @@ public final class PlanPractice {
                         List.of(CommonSplit.values()),
                         k -> beside(k, split, round, hours, learning, worlds, watch.withoutProgress()),
                         watch.withoutProgress()),
-                SplitDoubt.of(split, hours, curves, response, gradient, worlds.subList(0, SEARCHED)));
+                SplitDoubt.of(split, hours, curves, response, gradient, worlds.subList(0, SEARCHED)),
+                PracticeWeek.of(split, request.sessions(), request.drills(), round.today()));
     }
 
     private static PracticePlan.Beside beside(

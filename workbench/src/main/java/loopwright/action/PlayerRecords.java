@@ -47,4 +47,9 @@ public interface PlayerRecords {
     List<KeptForecast> listForecasts(String player);
 
     KeptForecast addForecast(String player, KeptForecast forecast);
+
+    /** Drills played, in the order of their days. */
+    List<KeptDrill> listDrills(String player);
+
+    KeptDrill addDrill(String player, KeptDrill drill);
 }

@@ -8,6 +8,7 @@ import loopwright.player.Player;
 import loopwright.practice.CommonSplit;
 import loopwright.practice.LearningTable;
 import loopwright.practice.PracticeHours;
+import loopwright.practice.PracticeWeek;
 import loopwright.practice.RoundOdds;
 import loopwright.practice.Skill;
 import loopwright.practice.SkillGradient;
@@ -28,6 +29,7 @@ import loopwright.practice.TimeSplit;
  * @param split the best split found under these curves
  * @param after the round after all weeks of it, valued with all skills at once
  * @param beside the splits to compare with
+ * @param week the split dealt out over sessions
  */
 public record PracticePlan(
         String course,
@@ -43,7 +45,8 @@ public record PracticePlan(
         TimeSplit split,
         RoundOdds after,
         List<Beside> beside,
-        SplitDoubt doubt) {
+        SplitDoubt doubt,
+        PracticeWeek week) {
     /** More of the hours than this on skills that nobody measured, and it cannot be said yet. */
     private static final double MOST_UNMEASURED = 0.5;
     /** A skill of which more than this is assumed counts as not measured. */

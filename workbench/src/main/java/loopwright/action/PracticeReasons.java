@@ -13,10 +13,16 @@ import loopwright.practice.SplitDoubt;
 public final class PracticeReasons {
     /** Usual cautions; common practice, no source. */
     public static final List<String> CAUTIONS = List.of(
-            "Stop at pain, and let a doctor or physiotherapist look at it; warm up first; a day of rest between two days of"
-                    + " many full swings.",
-            "Juniors: shorter, fewer full swings, and breaks by age (a coach decides). Drink and rest in heat; leave at the first"
-                    + " thunder; nobody in front of or beside the ball.");
+            "Stop at pain, and let a doctor or physiotherapist look at it; warm up first; a day of rest between two"
+                    + " days of many full swings.",
+            "Juniors: shorter, fewer full swings, and breaks by age (a coach decides). Drink and rest in heat; leave"
+                    + " at the first thunder; nobody in front of or beside the ball.");
+
+    /** How sure the order of blocks is; sources in {@code PracticeWeek}. */
+    public static final String ORDER =
+            "Come back to a skill on several days, and change skill within a session rather than finish one after"
+                    + " another: spacing helps simple tasks clearly, complex ones little; mixing helps adults a little,"
+                    + " the young hardly; neither is proven for golf.";
 
     /** Wider than usual at his level by more than this is worth a word. */
     private static final double NOTABLY_WIDER = 1.15;
@@ -24,6 +30,16 @@ public final class PracticeReasons {
     private static final double MUCH_MOVES = 0.2;
 
     private final PracticePlan plan;
+
+    /** What to do in a block that no drill measures. */
+    public static String withoutDrill(Skill skill) {
+        return switch (skill) {
+            case DECISIONS ->
+                "play by the plan page, or go through the round hole by hole: club, aim, what must not happen";
+            case READING -> "say the break before every putt, then see how far off it was";
+            default -> "a new target for every ball, the whole routine before each";
+        };
+    }
 
     public PracticeReasons(PracticePlan plan) {
         this.plan = plan;
@@ -35,8 +51,8 @@ public final class PracticeReasons {
         plan.first().ifPresent(skill -> {
             if (!plan.canBeSaid()) {
                 out.add(say(
-                        "It cannot be said yet: %.0f %% of these hours rest on skills nobody has measured, so this is the split of"
-                                + " any player of this level.",
+                        "It cannot be said yet: %.0f %% of these hours rest on skills nobody has measured, so this is"
+                                + " the split of any player of this level.",
                         100 * plan.unmeasuredShare()));
                 out.add("Measure first: " + measureFirst() + ".");
             } else {
@@ -56,8 +72,8 @@ public final class PracticeReasons {
         String wide =
                 beside > NOTABLY_WIDER ? say(", where he is %.1f times as wide as usual at his level", beside) : "";
         return say(
-                "Most of the time goes to %s%s: a step there is worth %+.1f points of the chance, and practice of %.0f hours is"
-                        + " assumed to bring most of what there is to gain.",
+                "Most of the time goes to %s%s: a step there is worth %+.1f points of the chance, and practice of %.0f"
+                        + " hours is assumed to bring most of what there is to gain.",
                 PracticeWords.of(skill),
                 wide,
                 100 * plan.gradient().gain(skill).chance(),
@@ -69,7 +85,8 @@ public final class PracticeReasons {
         List<String> out = new ArrayList<>();
         for (PracticePlan.Beside b : plan.beside()) {
             out.add(say(
-                    "Beside %s: %+.1f points on average over players and rates that may be as well; not better in %.0f of 100.",
+                    "Beside %s: %+.1f points on average over players and rates that may be as well; not better in %.0f"
+                            + " of 100.",
                     PracticeWords.of(b.kind()), 100 * b.lead(), 100 * b.behind()));
         }
         out.add("Hours per skill in 8 of 10 of those: " + ranges() + ".");
@@ -86,9 +103,10 @@ public final class PracticeReasons {
         if (much.isEmpty()) {
             return "No single assumed rate of learning, halved or doubled, moves a fifth of the hours.";
         }
-        return "It hangs on how fast he learns (assumed): halved or doubled, "
+        return "It hangs on how fast he learns (assumed): half or twice the hours to learn "
                 + much.stream()
-                        .map(m -> say("%s moves %.0f %% of the hours", PracticeWords.of(m.skill()), 100 * m.share()))
+                        .map(m ->
+                                say("%s would move %.0f %% of the week", PracticeWords.of(m.skill()), 100 * m.share()))
                         .collect(Collectors.joining(", "))
                 + ".";
     }

@@ -1,6 +1,8 @@
 package loopwright.action;
 
+import java.util.List;
 import java.util.Map;
+import loopwright.practice.Drill;
 import loopwright.practice.LearningCurve;
 import loopwright.practice.PracticeHours;
 import loopwright.practice.Skill;
@@ -10,10 +12,17 @@ import loopwright.practice.Skill;
  *
  * @param round the round that is practised for: course, player, tees, target
  * @param hours time, places, wishes and limits
+ * @param sessions a week, 1 to 7
+ * @param drills to choose from
  * @param curves learning curves that the coach has set; the others are assumed
  */
-public record PracticeRequest(PlanRequest round, PracticeHours hours, Map<Skill, LearningCurve> curves) {
+public record PracticeRequest(
+        PlanRequest round, PracticeHours hours, int sessions, List<Drill> drills, Map<Skill, LearningCurve> curves) {
     public PracticeRequest {
+        drills = List.copyOf(drills);
         curves = Map.copyOf(curves);
+        if (sessions < 1 || sessions > 7) {
+            throw new UserFault(sessions + " sessions a week cannot be planned; give 1 to 7.");
+        }
     }
 }

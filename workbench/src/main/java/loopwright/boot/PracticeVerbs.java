@@ -1,11 +1,22 @@
 package loopwright.boot;
 
+import java.time.Clock;
+import java.time.ZoneId;
+import loopwright.action.DrillCards;
 import loopwright.action.PlanPractice;
 import loopwright.action.ResultFile;
+import loopwright.adapter.chart.ChartedPractice;
 import loopwright.adapter.osm.OsmCourseFiles;
+import loopwright.adapter.table.CalendarIcs;
+import loopwright.adapter.table.DrillJson;
 import loopwright.adapter.table.JsonPlayerFiles;
+import loopwright.adapter.table.LearningJson;
 import loopwright.cli.PracticeCommand;
+import loopwright.cli.PracticeDrillsVerb;
+import loopwright.cli.PracticeLogVerb;
 import loopwright.cli.PracticePlanVerb;
+import loopwright.cli.PracticeReviewVerb;
+import loopwright.cli.StoreWork;
 import picocli.CommandLine;
 
 /** Wires the verbs of practice. */
@@ -13,7 +24,16 @@ final class PracticeVerbs {
     private PracticeVerbs() {}
 
     static void addTo(CommandLine line, ResultFile results) {
+        Clock clock = Clock.system(ZoneId.systemDefault());
+        StoreWork stores = new StoreWork(StoreVerbs::open);
+        DrillCards cards = new DrillCards(new DrillJson());
+        ChartedPractice pictures = new ChartedPractice();
         PlanPractice plan = new PlanPractice(new OsmCourseFiles(), new JsonPlayerFiles());
-        line.addSubcommand(new CommandLine(new PracticeCommand()).addSubcommand(new PracticePlanVerb(plan, results)));
+        line.addSubcommand(new CommandLine(new PracticeCommand())
+                .addSubcommand(new PracticePlanVerb(
+                        plan, cards, new LearningJson(), pictures, new CalendarIcs(clock), results, clock))
+                .addSubcommand(new PracticeDrillsVerb(cards, new JsonPlayerFiles(), pictures, results))
+                .addSubcommand(new PracticeLogVerb(stores, cards, clock))
+                .addSubcommand(new PracticeReviewVerb(stores, StoreVerbs::room, cards, results)));
     }
 }

@@ -1,7 +1,6 @@
 package loopwright.cli;
 
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -63,7 +62,7 @@ final class HoursOptions {
             description = "Most hours a week of full swings the body is to bear. Default: ${DEFAULT-VALUE} (assumed).")
     private double fullSwings = 3;
 
-    PracticeHours hours() {
+    PracticeHours hours(LocalDate today) {
         if (!(hours >= 0.25 && hours <= MOST_HOURS)) {
             throw new UserFault("--hours " + hours + " is no time to practise; give 0.25 to 40 hours a week.");
         }
@@ -72,11 +71,11 @@ final class HoursOptions {
             throw new UserFault(
                     "--must asks for more than the " + hours + " hours of --hours; ask for less or give more.");
         }
-        return new PracticeHours(weeks(), blocks(hours), most(), least, blocks(held("--full-swings", fullSwings)));
+        return new PracticeHours(weeks(today), blocks(hours), most(), least, blocks(held("--full-swings", fullSwings)));
     }
 
-    private int weeks() {
-        long wanted = by == null ? weeks : ChronoUnit.WEEKS.between(LocalDate.now(ZoneId.systemDefault()), by);
+    private int weeks(LocalDate today) {
+        long wanted = by == null ? weeks : ChronoUnit.WEEKS.between(today, by);
         if (wanted < 1 || wanted > MOST_WEEKS) {
             throw new UserFault((by == null ? "--weeks " + weeks : "--by " + by)
                     + " leaves no time to practise or too much; 1 to 104 weeks are planned.");

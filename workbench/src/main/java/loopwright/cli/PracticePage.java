@@ -100,14 +100,14 @@ final class PracticePage {
 
     private void gradient(PracticePlan plan) {
         out.println();
-        line(
-                "What one honest step is worth a round, the plan staying as it is (a tenth less spread or fewer mishits; 2 %");
+        line("What one honest step is worth a round, the plan staying as it is (a tenth less spread or fewer"
+                + " mishits; 2 %");
         line("more length; one hole in ten more by plan), with 9 in 10 of what is not known of the player:");
         line("  %-26s %8s   %-26s %s", "", "strokes", "chance of the target", "measured");
         for (SkillGain g : plan.gradient().gains()) {
             line(
                     "  %-26s %8.2f   %+5.1f points (%+.1f to %+.1f)   %s",
-                    PracticeWords.of(g.skill()),
+                    PracticeWords.of(g.skill()) + (g.skill() == Skill.DRIVER_DISTANCE ? ", at least" : ""),
                     -g.strokes(),
                     100 * g.chance(),
                     100 * g.chanceLow(),

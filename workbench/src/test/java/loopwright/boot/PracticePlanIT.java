@@ -7,7 +7,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
+import loopwright.adapter.table.JsonPlayerFiles;
+import loopwright.player.DayEffect;
+import loopwright.player.Player;
+import loopwright.player.PlayerPrior;
+import loopwright.player.PlayerProfile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -19,21 +25,14 @@ class PracticePlanIT {
     Path folder;
 
     private Typed plan(String... more) {
-        String[] usual = {
-            "practice",
-            "plan",
-            "--course",
-            DEMO.resolve("course.geojson").toString(),
-            "--player",
-            DEMO.resolve("player.json").toString(),
-            "--target",
-            "4",
-            "--holes",
-            "2"
-        };
-        String[] all = Arrays.copyOf(usual, usual.length + more.length);
-        System.arraycopy(more, 0, all, usual.length, more.length);
-        return Typed.run(all);
+        return planFor(DEMO.resolve("player.json"), more);
+    }
+
+    private static Typed planFor(Path player, String... more) {
+        List<String> all = new ArrayList<>(List.of("practice", "plan", "--target", "4", "--holes", "2"));
+        all.addAll(List.of("--course", DEMO.resolve("course.geojson").toString(), "--player", player.toString()));
+        all.addAll(List.of(more));
+        return Typed.run(all.toArray(String[]::new));
     }
 
     @Test
@@ -60,6 +59,19 @@ class PracticePlanIT {
         assertThat(chips).isGreaterThanOrEqualTo(30);
         assertThat(all.get("after").get("chance").asDouble())
                 .isGreaterThan(all.get("byHabit").get("chance").asDouble());
+    }
+
+    @Test
+    void aPlayerNobodyMeasuredIsToldThatItCannotBeSaidYet() {
+        Path unknown = folder.resolve("unknown.json");
+        Player assumed = PlayerPrior.of(90, Player.Hand.RIGHT).player("unknown");
+        new JsonPlayerFiles().write(new PlayerProfile(assumed, DayEffect.ASSUMED), unknown);
+        Typed run = planFor(unknown, "--facilities", "range,short-game-area,green");
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.out())
+                .contains("It cannot be said yet: 100 % of these hours rest on skills nobody has measured")
+                .contains("Measure first:")
+                .doesNotContain("Most of the time goes to");
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import loopwright.action.KeptDrill;
 import loopwright.action.KeptForecast;
 import loopwright.action.KeptLesson;
 import loopwright.action.KeptRound;
@@ -21,7 +22,8 @@ enum RecordTable {
     },
     ROUNDS(
             9,
-            "SELECT id, day, course, tees, holes, score, tier, lesson, added FROM played_round WHERE player = ? ORDER BY id") {
+            "SELECT id, day, course, tees, holes, score, tier, lesson, added FROM played_round WHERE player = ? ORDER"
+                    + " BY id") {
         @Override
         void insert(Handle h, String player, List<String> row, String body) {
             OptionalInt score =
@@ -86,6 +88,22 @@ enum RecordTable {
                             Double.parseDouble(row.get(8)),
                             row.get(9),
                             time(row.get(10))));
+        }
+    },
+    DRILLS(7, "SELECT id, day, drill, score, minutes, note, added FROM drill WHERE player = ? ORDER BY id") {
+        @Override
+        void insert(Handle h, String player, List<String> row, String body) {
+            SqlRecords.insert(
+                    h,
+                    player,
+                    new KeptDrill(
+                            row.get(0),
+                            LocalDate.parse(row.get(1)),
+                            row.get(2),
+                            Integer.parseInt(row.get(3)),
+                            Integer.parseInt(row.get(4)),
+                            row.get(5),
+                            time(row.get(6))));
         }
     };
 

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
+import loopwright.action.KeptDrill;
 import loopwright.action.KeptForecast;
 import loopwright.action.KeptLesson;
 import loopwright.action.KeptRound;
@@ -21,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Rounds, lessons, breaks, forecasts and player files in the tables of the store. */
 final class SqlRecords implements PlayerRecords {
-    static final List<String> TABLES = List.of("intake", "played_round", "lesson", "dated_break", "forecast");
+    static final List<String> TABLES = List.of("intake", "played_round", "lesson", "dated_break", "forecast", "drill");
 
     private final Jdbi jdbi;
 
@@ -286,5 +287,41 @@ final class SqlRecords implements PlayerRecords {
                 f.chance(),
                 f.engine(),
                 f.at().toEpochMilli());
+    }
+
+    @Override
+    public List<KeptDrill> listDrills(String player) {
+        return jdbi.withHandle(h -> h.createQuery("SELECT id, day, drill, score, minutes, note, added FROM drill"
+                        + " WHERE player = ? ORDER BY day, added, id")
+                .bind(0, player)
+                .map((r, c) -> new KeptDrill(
+                        r.getString(1),
+                        day(r, 2),
+                        r.getString(3),
+                        r.getInt(4),
+                        r.getInt(5),
+                        r.getString(6),
+                        Instant.ofEpochMilli(r.getLong(7))))
+                .list());
+    }
+
+    @Override
+    public KeptDrill addDrill(String player, KeptDrill d) {
+        KeptDrill kept = new KeptDrill(Ids.fresh(), d.day(), d.drill(), d.score(), d.minutes(), d.note(), Ids.now());
+        jdbi.useTransaction(h -> insert(h, player, kept));
+        return kept;
+    }
+
+    static void insert(Handle h, String player, KeptDrill d) {
+        h.execute(
+                "INSERT INTO drill VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+                d.id(),
+                player,
+                d.day().toString(),
+                d.drill(),
+                d.score(),
+                d.minutes(),
+                d.note(),
+                d.at().toEpochMilli());
     }
 }

@@ -26,7 +26,7 @@ final class ZipImport {
     private static final Pattern NAME = Pattern.compile("format\\.csv|end\\.csv|plans\\.csv|preferences\\.csv"
             + "|(players|courses)/[a-z0-9]{1,40}/"
             + "(versions\\.csv|answers\\.csv|lists\\.csv|hole-locations\\.csv|local-rules\\.csv|"
-            + "intake\\.csv|rounds\\.csv|lessons\\.csv|breaks\\.csv|forecasts\\.csv|(list|round)-[a-z0-9]{1,40}\\.csv"
+            + "intake\\.csv|rounds\\.csv|lessons\\.csv|breaks\\.csv|forecasts\\.csv|drills\\.csv|(list|round)-[a-z0-9]{1,40}\\.csv"
             + "|v[0-9]{1,6}\\.(json|geojson))");
     private static final long LARGEST = 500L << 20;
 
@@ -163,9 +163,9 @@ final class ZipImport {
                         .one()
                 > 0;
         if (there && !replace) {
-            throw new UserFault(
-                    label + " holds the " + kind + " " + id
-                            + ", which this store has already; nothing was changed. Say --replace to put the zip's in its place.");
+            throw new UserFault(label + " holds the " + kind + " " + id
+                    + ", which this store has already; nothing was changed. Say --replace to put the zip's in"
+                    + " its place.");
         }
         if (there) {
             SqlShelf.erase(h, id);

@@ -22,6 +22,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import loopwright.action.BenchStore;
 import loopwright.action.BenchStore.Selection;
+import loopwright.action.KeptDrill;
 import loopwright.action.KeptForecast;
 import loopwright.action.KeptLesson;
 import loopwright.action.KeptList;
@@ -197,6 +198,7 @@ abstract class StoreContract {
         assertThat(store().records().listLessons(ids[0])).isEmpty();
         assertThat(store().records().listBreaks(ids[0])).isEmpty();
         assertThat(store().records().listForecasts(ids[0])).isEmpty();
+        assertThat(store().records().listDrills(ids[0])).isEmpty();
         assertThat(store().courses().list()).hasSize(1);
         assertThat(new String(export(Selection.ALL), StandardCharsets.ISO_8859_1))
                 .doesNotContain(ids[0]);
@@ -217,6 +219,9 @@ abstract class StoreContract {
         assertThat(records.listLessons(ids[0])).containsExactly(lesson.whenDone());
         assertThat(records.listBreaks(ids[0])).isEqualTo(Map.of(DAY, "new driver"));
         assertThat(records.listForecasts(ids[0]).get(0).chance()).isEqualTo(1 / 3.0);
+        KeptDrill drill = records.listDrills(ids[0]).get(0);
+        assertThat(drill.score()).isEqualTo(7);
+        assertThat(drill.note()).isEqualTo(AWKWARD);
         assertThat(store().localRules(ids[1], "2026-05-31")).isEqualTo("preferred lies\ngreen 7 is temporary");
         records.eraseRound(ids[0], round.id());
         assertThat(records.listRounds(ids[0])).hasSize(1);
@@ -280,6 +285,7 @@ abstract class StoreContract {
         r.addLesson(player, new KeptLesson("", DAY, AWKWARD, "club up", "100 putts", Optional.of(DAY), false, any));
         r.setBreaks(player, Map.of(DAY, "new driver"));
         r.addForecast(player, new KeptForecast("", DAY, "Heath", "middle", 18, 79, 84.5, 3.25, 1 / 3.0, "0.1.0", any));
+        r.addDrill(player, new KeptDrill("", DAY, "circle-6", 7, 15, AWKWARD, any));
     }
 
     private byte[] export(Selection what) {

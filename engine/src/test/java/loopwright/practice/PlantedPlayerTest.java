@@ -1,0 +1,92 @@
+package loopwright.practice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import loopwright.course.Course;
+import loopwright.course.CourseMap;
+import loopwright.geo.Place;
+import loopwright.numerics.Watch;
+import loopwright.player.Habit;
+import loopwright.player.Player;
+import loopwright.player.PlayerPrior;
+import loopwright.player.StrikeModel;
+import loopwright.putting.GreenSpeed;
+import loopwright.putting.LevelGreenOdds;
+import loopwright.strategy.Ability;
+import loopwright.strategy.HabitPlay;
+import loopwright.strategy.HoleProblem;
+import loopwright.strategy.MeanSolution;
+import loopwright.strategy.MeanSolver;
+import loopwright.strategy.ScoreTable;
+import loopwright.strategy.ShotRules;
+import loopwright.strategy.SolverSettings;
+import loopwright.strategy.TestCourses;
+import org.junit.jupiter.api.Test;
+
+/** Invented players with one weakness each, on a par 4 with trouble: the hours go there. */
+class PlantedPlayerTest {
+    private static final Player USUAL = PlayerPrior.of(90, Player.Hand.RIGHT).player("invented");
+    private static final GreenSpeed SPEED = GreenSpeed.ofRollMetres(3.048);
+    private static final PracticeHours HOURS = new PracticeHours(
+            8, 16, Map.of(Facility.RANGE, 16, Facility.SHORT_GAME_AREA, 16, Facility.GREEN, 16), Map.of(), 16);
+
+    @Test
+    void aWildDriverGoesToTheRangeWithHisDriver() {
+        assertThat(first(Skill.DRIVER_DIRECTION.of(USUAL, 1.8))).isEqualTo(Skill.DRIVER_DIRECTION);
+    }
+
+    @Test
+    void aPoorLagPutterWorksOnPace() {
+        assertThat(first(Skill.PACE.of(USUAL, 2.2))).isEqualTo(Skill.PACE);
+    }
+
+    @Test
+    void weakWedgesGetTheHours() {
+        Player weak = Skill.FULL_WEDGES.of(Skill.PARTIAL_WEDGES.of(USUAL, 2.4), 2.4);
+        assertThat(first(weak)).isIn(Skill.PARTIAL_WEDGES, Skill.FULL_WEDGES);
+    }
+
+    /** The skill that most blocks go to. */
+    private static Skill first(Player player) {
+        PracticeRound round = round(player);
+        LearningTable curves = LearningTable.assumed(player);
+        Map<Skill, List<RoundOdds>> changes = new EnumMap<>(Skill.class);
+        for (Skill skill : curves.curves().keySet()) {
+            changes.put(
+                    skill,
+                    SkillResponse.levels(skill).stream()
+                            .map(left -> SkillGradient.change(round, skill, left, Watch.NONE))
+                            .toList());
+        }
+        TimeSplit split = new SplitSearch(HOURS, curves, SkillResponse.of(round, changes)).best();
+        System.out.println(split);
+        return curves.curves().keySet().stream()
+                .max(Comparator.comparingInt((Skill s) -> split.of(s)))
+                .orElseThrow();
+    }
+
+    private static PracticeRound round(Player player) {
+        LevelGreenOdds odds = new LevelGreenOdds(player.putting(), SPEED);
+        Ability ability = new Ability(new StrikeModel(player), odds, 1);
+        Course course = TestCourses.parFour();
+        MeanSolution solution = MeanSolver.solve(
+                new HoleProblem(
+                        new CourseMap(course, course.holes().get(0)),
+                        new Place(0, 0),
+                        ability,
+                        SolverSettings.STANDARD,
+                        ShotRules.FREE),
+                Watch.NONE);
+        PracticeHole hole = new PracticeHole(
+                solution.evaluate(Watch.NONE),
+                new HabitPlay(solution, Habit.USUAL).evaluate(Watch.NONE),
+                ScoreTable.strokes(),
+                ability,
+                Watch.NONE);
+        return new PracticeRound(List.of(hole), player, ability, SPEED, 1, 5);
+    }
+}

@@ -1,0 +1,24 @@
+package loopwright.action;
+
+import java.nio.file.Path;
+import loopwright.practice.Drill;
+
+/** Port: draws drills and weeks, PNG, SVG or PDF by the ending of the name; a file appears whole or not at all. */
+public interface PracticePictures {
+    /** A drill as it is laid out, with what this player should expect. */
+    void drawDrill(DrillCard card, Path target);
+
+    /** A week to print and tick off. */
+    void drawWeek(PracticePlan plan, Path target);
+
+    /**
+     * A drill with what to expect.
+     *
+     * @param own mean and 8-in-10 band of this player
+     * @param target of a player of the target's level
+     */
+    record DrillCard(Drill drill, String player, Expected own, String level, Expected target) {}
+
+    /** Points of one playing: the mean, and where 8 of 10 scores lie. */
+    record Expected(double mean, int low, int high) {}
+}
