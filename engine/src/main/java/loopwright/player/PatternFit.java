@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.function.IntFunction;
 import java.util.function.ToDoubleFunction;
 import loopwright.numerics.Watch;
 
@@ -21,10 +20,18 @@ public final class PatternFit {
 
     private static final int MOST = 20_000;
     private static final double WORK = 1.0e6;
-    /** Draws that intervals are read from. */
-    private static final int REPORTED = 200;
+    /** Draws that intervals of widths, the dear ones, are read from; 200 would narrow a 90 % interval to 89 %. */
+    private static final int REPORTED = 400;
     /** A stated length that the balls contradict by more than this (log) gives way to them. */
     private static final double CONTRADICTED = 0.3;
+    /** Balls as good as this share of them are solid even where most are mishit. */
+    private static final double GOOD = 0.85;
+    /** However short the balls, they do not tell of a length under half of what was thought. */
+    private static final double MOST_SHORT = 0.7;
+    /** Fewer balls than this do not tell a length by themselves. */
+    private static final int FEW = 12;
+    /** Weight of what was thought beside few balls, a swing of some balls counting about 1. */
+    private static final double DOUBT_OF_LENGTH = 0.5;
 
     private PatternFit() {}
 
@@ -72,28 +79,47 @@ public final class PatternFit {
         return out;
     }
 
-    /** Mean log ratio of each swing's usual carry (its 60 % quantile, mishits being short) to the prior's. */
+    /** Mean log ratio of each swing's solid carry to the prior's, drawn to zero where there are few balls. */
     private static double logLengthAgainst(PlayerPrior prior, ShotLog log) {
         FitSwings swings = new FitSwings(prior, log, true);
         double sum = 0;
-        double weights = 0;
+        double weights = log.shots().size() < FEW ? DOUBT_OF_LENGTH : 0;
         for (int j = 0; j < swings.size(); j++) {
-            FitSwings.Key key = swings.key(j);
-            double run = swings.pattern(j).runMetres() / swings.pattern(j).carryMetres();
-            double[] carries = log.shots().stream()
-                    .filter(s -> s.club().equals(key.club()) && s.effort().equals(key.effort()))
-                    .mapToDouble(s -> s.carryMetres().orElse(s.totalMetres().orElse(0) / (1 + run)))
-                    .sorted()
-                    .toArray();
-            if (carries.length > 0 && carries[(int) (0.6 * carries.length)] > 1) {
+            double[] carries = carries(log, swings, j);
+            if (carries.length > 0) {
                 double weight = carries.length / (carries.length + 3.0);
-                sum += weight
-                        * Math.log(carries[(int) (0.6 * carries.length)]
-                                / swings.pattern(j).carryMetres());
+                sum += weight * logSolidAgainst(carries, swings.pattern(j).carryMetres(), prior.lengthIsStated());
                 weights += weight;
             }
         }
         return weights > 0 ? sum / weights : 0;
+    }
+
+    /**
+     * Mishits are short: balls are longer than the prior if their 60 % quantile is, but they unsay a stated length, or tell a
+     * shorter one where they are few, only if even the good ones, the {@value #GOOD} quantile, are short. Six balls with two
+     * topped ones say nothing against what the player said.
+     */
+    private static double logSolidAgainst(double[] carries, double expected, boolean stated) {
+        double usual = logRatio(carries, 0.6, expected);
+        if (usual > 0 || (!stated && carries.length >= FEW)) {
+            return usual;
+        }
+        return Math.max(-MOST_SHORT, Math.min(0, logRatio(carries, GOOD, expected)));
+    }
+
+    private static double logRatio(double[] sorted, double share, double expected) {
+        return Math.log(Math.max(1, sorted[(int) (share * sorted.length)]) / expected);
+    }
+
+    private static double[] carries(ShotLog log, FitSwings swings, int j) {
+        FitSwings.Key key = swings.key(j);
+        double run = swings.pattern(j).runMetres() / swings.pattern(j).carryMetres();
+        return log.shots().stream()
+                .filter(s -> s.club().equals(key.club()) && s.effort().equals(key.effort()))
+                .mapToDouble(s -> s.carryMetres().orElse(s.totalMetres().orElse(0) / (1 + run)))
+                .sorted()
+                .toArray();
     }
 
     private static FittedPlayer result(
@@ -105,8 +131,7 @@ public final class PatternFit {
             FitSwings.Key key = swings.key(j);
             Evidence evidence = new Evidence(balls.count(j), assumedShare(draws.draws(), j));
             Swing swing = new Swing(key.club(), key.effort(), draws.pattern(mean, j), evidence);
-            int at = j;
-            reports.add(report(swing, thinned.size(), d -> draws.pattern(thinned.get(d), at)));
+            reports.add(report(swing, patterns(draws, draws.draws(), j), patterns(draws, thinned, j)));
         }
         reports.sort(Comparator.comparingDouble(
                         (SwingReport r) -> r.swing().pattern().carryMetres())
@@ -123,17 +148,19 @@ public final class PatternFit {
         return new FittedPlayer(new PlayerProfile(player, draws.day()), reports);
     }
 
-    private static SwingReport report(Swing swing, int count, IntFunction<ShotPattern> draw) {
-        ShotPattern[] patterns = new ShotPattern[count];
-        Arrays.setAll(patterns, draw);
+    private static ShotPattern[] patterns(FitDraws draws, List<FitDraw> of, int j) {
+        return of.stream().map(d -> draws.pattern(d, j)).toArray(ShotPattern[]::new);
+    }
+
+    private static SwingReport report(Swing swing, ShotPattern[] all, ShotPattern[] some) {
         return new SwingReport(
                 swing,
-                interval(patterns, ShotPattern::carryMetres),
-                interval(patterns, ShotPattern::totalMetres),
-                interval(patterns, ShotPattern::directionRadians),
-                interval(patterns, p -> PatternWidth.metres(p, 0.8)),
-                interval(patterns, p -> PatternWidth.metres(p, 0.95)),
-                interval(patterns, ShotPattern::mishitRate));
+                interval(all, ShotPattern::carryMetres),
+                interval(all, ShotPattern::totalMetres),
+                interval(all, ShotPattern::directionRadians),
+                interval(some, p -> PatternWidth.metres(p, 0.8)),
+                interval(some, p -> PatternWidth.metres(p, 0.95)),
+                interval(all, ShotPattern::mishitRate));
     }
 
     private static Interval interval(ShotPattern[] patterns, ToDoubleFunction<ShotPattern> value) {

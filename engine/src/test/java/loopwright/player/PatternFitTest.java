@@ -110,6 +110,25 @@ class PatternFitTest {
         assertThat(after / before).isBetween(0.9, 1.1);
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {1, 3, 6})
+    void aFewToppedBallsDoNotUnsayAStatedLength(int n) {
+        List<Shot> shots = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            boolean topped = i < (n + 1) / 2;
+            shots.add(Shot.onCourse(DRIVER, topped ? 40 + i : 190 + i, 0));
+        }
+        // the trend is the stated 190 m; half the balls were topped
+        assertThat(fit(shots, 1).report("driver").carry().middle()).isBetween(175.0, 200.0);
+    }
+
+    @Test
+    void ballsThatAllFallShortUnsayIt() {
+        List<Shot> shots = SyntheticShots.shots(DRIVER, truth().longer(0.55), 30, new SplittableRandom(2));
+        // 190 x 1.05 x 0.55 = 110 m
+        assertThat(fit(shots, 1).report("driver").carry().middle()).isBetween(100.0, 120.0);
+    }
+
     @Test
     void clubWithoutABallFollowsTheTrendAndIsMarked() {
         ShotPattern truth = truth();
