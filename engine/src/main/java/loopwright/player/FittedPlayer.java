@@ -1,6 +1,7 @@
 package loopwright.player;
 
 import java.util.List;
+import loopwright.putting.PuttingSkill;
 
 /**
  * The outcome of a fit.
@@ -16,6 +17,14 @@ public record FittedPlayer(PlayerProfile profile, List<SwingReport> reports) {
     /** The same, playing without a plan by this habit. */
     public FittedPlayer withHabit(Habit habit) {
         return new FittedPlayer(new PlayerProfile(profile.player(), profile.day(), habit), reports);
+    }
+
+    /** The same with these short shots and this putting. */
+    public FittedPlayer withShortGame(List<TouchShot> touchShots, PuttingSkill putting) {
+        Player p = profile.player();
+        Player player =
+                new Player(p.name(), p.hand(), p.level(), p.swings(), touchShots, putting, p.lostBallsPerRound());
+        return new FittedPlayer(new PlayerProfile(player, profile.day(), profile.habit()), reports);
     }
 
     public SwingReport report(String label) {

@@ -218,6 +218,15 @@ final class PriorTable {
     // lost
     // inside 100 yd (Broadie 2014) and that he saves a fifth [RI].
 
+    /**
+     * Assumed: how short shots of one level differ in the logarithm of their spread, together and each kind by itself, and in
+     * the logarithm of their mishits.
+     */
+    static final double TOUCH_SHARED_LOG_SPREAD_SD = 0.20;
+
+    static final double TOUCH_OWN_LOG_SPREAD_SD = 0.20;
+    static final double TOUCH_LOG_MISHIT_SD = 0.5;
+
     static final double[] CHIP_FLOOR = {.52, .73};
     static final double[] CHIP_SHARE = {.09, .1375};
     static final double[] CHIP_DIRECTION = {2.7, 4.15};

@@ -28,10 +28,12 @@ public final class StrikeModel {
     private static final double LOW_APEX_SHARE = 0.2;
     /** Standard deviation of the logarithm of the run: assumed. */
     private static final double RUN_LOG_SD = 0.35;
+    /** The same of a touch shot, whose landing is chosen: assumed. */
+    static final double TOUCH_RUN_LOG_SD = 0.3 * RUN_LOG_SD;
     /** The draw of a run that is just the mean. */
     private static final double MEAN_RUN = RUN_LOG_SD / 2;
     /** No lie makes more than this share of strikes mishits. */
-    private static final double MOST_MISHITS = 0.85;
+    static final double MOST_MISHITS = 0.85;
 
     private final List<Swing> swings;
     private final List<TouchShot> touchShots;

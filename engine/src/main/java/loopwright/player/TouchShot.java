@@ -77,6 +77,13 @@ public record TouchShot(
                 evidence);
     }
 
+    /** What the spread may be as well: factors that hold it with 90 %, 1 being what is planned with. */
+    public Interval spreadRange() {
+        double prior = Math.hypot(PriorTable.TOUCH_SHARED_LOG_SPREAD_SD, PriorTable.TOUCH_OWN_LOG_SPREAD_SD);
+        double half = 1.645 * prior * Math.sqrt(evidence.assumedShare());
+        return new Interval(1, Math.exp(-half), Math.exp(half));
+    }
+
     /** The shot with all rates of mishits multiplied. */
     public TouchShot withMishitsTimes(double factor) {
         return new TouchShot(
@@ -89,5 +96,19 @@ public record TouchShot(
                 runShare,
                 mishits.stream().map(m -> m.withRate(m.rate() * factor)).toList(),
                 evidence);
+    }
+
+    /** The shot with what it now rests on. */
+    TouchShot resting(Evidence newEvidence) {
+        return new TouchShot(
+                kind,
+                minMetres,
+                maxMetres,
+                distanceSdFloorMetres,
+                distanceSdShare,
+                directionSdRadians,
+                runShare,
+                mishits,
+                newEvidence);
     }
 }

@@ -26,6 +26,9 @@ public record Zone(
         TOTAL
     }
 
+    /** A ball within 5 yd of a flag's distance counts as level with it (assumed). */
+    public static final double LEVEL_METRES = 4.572;
+
     private static final double INF = Double.POSITIVE_INFINITY;
 
     public Zone {
@@ -52,6 +55,21 @@ public record Zone(
     /** Between two lengths, wherever to the side. */
     public static Zone between(Measure measure, double shortestMetres, double longestMetres) {
         return new Zone(measure, shortestMetres, longestMetres, -INF, INF, Optional.empty());
+    }
+
+    /** Short of a flag at this distance by more than {@value #LEVEL_METRES} m, run included. */
+    public static Zone shortOf(double flagMetres) {
+        return between(Measure.TOTAL, -INF, flagMetres - LEVEL_METRES);
+    }
+
+    /** Level with a flag. */
+    public static Zone level(double flagMetres) {
+        return between(Measure.TOTAL, flagMetres - LEVEL_METRES, flagMetres + LEVEL_METRES);
+    }
+
+    /** Past a flag. */
+    public static Zone longOf(double flagMetres) {
+        return between(Measure.TOTAL, flagMetres + LEVEL_METRES, INF);
     }
 
     public static Zone mishit(Mishit.Kind kind) {

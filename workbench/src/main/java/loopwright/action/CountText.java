@@ -20,10 +20,9 @@ import loopwright.units.Distance;
 /**
  * Reads counted balls as a coach says them: "10 drives: 6 inside 30 yd, 3 right, 1 topped" or
  * "7-iron: 3 short, 5 level, 2 long of 140 yd". Inside, left and right speak of a strip of that width about the line; short,
- * level and long of a flag at that distance, level being within {@value #LEVEL_YARDS} yd of it. Yards unless m is said.
+ * level and long of a flag at that distance, level being within 5 yd of it. Yards unless m is said.
  */
 public final class CountText {
-    private static final double LEVEL_YARDS = 5;
     private static final Pattern WHOLE = Pattern.compile("(?:(\\d+) +)?([^:]+):(.+)");
     private static final Pattern PART =
             Pattern.compile("(\\d{1,3}) +([a-z]+)(?: +(?:of +)?(\\d+(?:\\.\\d+)?) *(yd|yards|m|metres)?)?(?: +wide)?");
@@ -93,21 +92,17 @@ public final class CountText {
         if (kind != null) {
             return Zone.mishit(kind);
         }
-        double level = Distance.ofYards(LEVEL_YARDS).metres();
+        List<String> across = List.of("inside", "left", "right");
+        List<String> along = List.of("short", "level", "long");
         return switch (part.word()) {
-            case "inside" -> Zone.inside(length(text, part, all, List.of("inside", "left", "right")));
-            case "left" -> Zone.leftOf(length(text, part, all, List.of("inside", "left", "right")));
-            case "right" -> Zone.rightOf(length(text, part, all, List.of("inside", "left", "right")));
-            case "short" -> flag(text, part, all, Double.NEGATIVE_INFINITY, -level);
-            case "level" -> flag(text, part, all, -level, level);
-            case "long" -> flag(text, part, all, level, Double.POSITIVE_INFINITY);
+            case "inside" -> Zone.inside(length(text, part, all, across));
+            case "left" -> Zone.leftOf(length(text, part, all, across));
+            case "right" -> Zone.rightOf(length(text, part, all, across));
+            case "short" -> Zone.shortOf(length(text, part, all, along));
+            case "level" -> Zone.level(length(text, part, all, along));
+            case "long" -> Zone.longOf(length(text, part, all, along));
             default -> throw fault(text, "\"" + part.word() + "\" is unknown; " + WORDS + " are");
         };
-    }
-
-    private static Zone flag(String text, Part part, List<Part> all, double from, double to) {
-        double distance = length(text, part, all, List.of("short", "level", "long"));
-        return Zone.between(Zone.Measure.TOTAL, distance + from, distance + to);
     }
 
     /** The part's own length, else the only one said for its kind. */

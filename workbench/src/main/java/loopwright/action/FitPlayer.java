@@ -7,18 +7,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import loopwright.numerics.Watch;
 import loopwright.player.BallCount;
 import loopwright.player.FitOptions;
 import loopwright.player.FittedPlayer;
 import loopwright.player.Habit;
 import loopwright.player.PatternFit;
+import loopwright.player.PlayerProfile;
 import loopwright.player.Setting;
+import loopwright.player.Shot;
 import loopwright.player.ShotLog;
+import loopwright.player.TouchFit;
+import loopwright.player.TouchReport;
+import loopwright.putting.GreenSpeed;
+import loopwright.putting.PuttingFit;
+import loopwright.putting.PuttingSkillPrior;
+import loopwright.units.Distance;
 
 /** Fits a player to measured shots and keeps the result as a player file, numbers and a picture. */
 public final class FitPlayer {
     private static final double HALF_LIFE_DAYS = 180;
+    private static final double GREEN_FEET = 10;
 
     private final ShotFiles shots;
     private final PlayerFiles players;
@@ -58,9 +68,9 @@ public final class FitPlayer {
 
     public FitResult fit(Request request, Targets targets, Watch watch) {
         ShotImport read = request.files().isEmpty()
-                ? new ShotImport(ShotLog.EMPTY, List.of(), Optional.empty())
+                ? ShotImport.NOTHING
                 : shots.read(request.files(), request.map(), request.setting());
-        ShotLog log = new ShotLog(read.log().shots(), request.counts());
+        ShotLog log = new ShotLog(read.log().shots(), counts(request, read));
         FittedPlayer fitted = PatternFit.fit(
                         request.interview().name(),
                         request.interview().prior(),
@@ -69,12 +79,39 @@ public final class FitPlayer {
                         request.seed(),
                         watch)
                 .withHabit(request.habit());
-        FitResult result = FitResult.of(fitted, notes(request, read));
-        targets.picture()
-                .ifPresent(file -> pictures.drawPatterns(fitted.profile().player(), log, file));
-        targets.player().ifPresent(file -> players.write(fitted.profile(), file));
+        List<TouchReport> touch = TouchFit.of(fitted.profile().player().touchShots(), read.touch());
+        Optional<PuttingFit> putting = read.putts().isEmpty()
+                ? Optional.empty()
+                : Optional.of(PuttingFit.of(
+                        read.putts(),
+                        PuttingSkillPrior.ofLevel(request.interview().levelOrAssumed()),
+                        GreenSpeed.ofRollMetres(Distance.ofFeet(GREEN_FEET).metres())));
+        fitted = fitted.withShortGame(
+                touch.stream().map(TouchReport::shot).toList(),
+                putting.map(PuttingFit::skill).orElse(fitted.profile().player().putting()));
+        FitResult result = FitResult.of(fitted, touch, putting, notes(request, read));
+        PlayerProfile profile = fitted.profile();
+        targets.picture().ifPresent(file -> pictures.drawPatterns(profile.player(), log, file));
+        targets.player().ifPresent(file -> players.write(profile, file));
         targets.json().ifPresent(file -> results.write(file, result));
         return result;
+    }
+
+    /** Counted balls of the files, and those that were said: a session of their own behind all others. */
+    private static List<BallCount> counts(Request request, ShotImport read) {
+        int next = Stream.concat(
+                                read.log().shots().stream().map(Shot::session),
+                                read.log().counts().stream().map(BallCount::session))
+                        .mapToInt(Integer::intValue)
+                        .max()
+                        .orElse(-1)
+                + 1;
+        List<BallCount> out = new ArrayList<>(read.log().counts());
+        for (BallCount c : request.counts()) {
+            out.add(new BallCount(
+                    c.club(), c.effort(), c.balls(), c.zone(), c.setting(), next + c.session(), c.ageDays()));
+        }
+        return out;
     }
 
     private static FitOptions options(Request request, ShotImport read) {
@@ -98,8 +135,16 @@ public final class FitPlayer {
             notes.add("All shots are taken as range shots with the player's own balls unless the file says otherwise;"
                     + " the patterns are widened to those on the course by an assumed factor.");
         }
-        if (read.log().shots().isEmpty() && request.counts().isEmpty()) {
-            notes.add("No ball was measured or counted: every number below is assumed.");
+        if (!read.putts().isEmpty()) {
+            notes.add("Putts are taken as putted on a green of 10 ft; putt fit takes another speed.");
+        }
+        if (read.log().shots().isEmpty()
+                && read.log().counts().isEmpty()
+                && request.counts().isEmpty()) {
+            notes.add(
+                    read.touch().isEmpty() && read.putts().isEmpty()
+                            ? "No ball was measured or counted: every number below is assumed."
+                            : "No full shot was measured or counted: the clubs' patterns are assumed.");
         }
         return notes;
     }

@@ -19,6 +19,15 @@ public final class MeasuringSheet {
             new Step(6, "pitching wedge", "three-quarter", "hands to shoulder height"),
             new Step(6, "pitching wedge", "half", "hands to hip height"));
 
+    /** Short shots and putts: what is written into {@code to_hole}, and how. */
+    private record ShortStep(int balls, String club, String yards, String feet, boolean straight, String how) {}
+
+    private static final List<ShortStep> SHORT_STEPS = List.of(
+            new ShortStep(6, "chip", "12", "", false, "to one hole from 12 yd; pace what each one leaves"),
+            new ShortStep(6, "sand", "12", "", false, "from a bunker 12 yd off; write down fat and bladed ones"),
+            new ShortStep(6, "putt", "", "6", true, "from 6 ft on a line that you have checked is straight"),
+            new ShortStep(6, "putt", "", "30", false, "from 30 ft, a new line each time; pace what each one leaves"));
+
     private final TextFile files;
 
     public MeasuringSheet(TextFile files) {
@@ -45,21 +54,27 @@ public final class MeasuringSheet {
                     s.effort(),
                     s.how()));
         }
-        out.add(number++
-                + ". 12 putts from 6 ft and 6 from 30 ft: made or how far they finished (read by \"putt fit\").");
-        out.add(
-                number
-                        + ". 6 chips and 6 bunker shots: watch for fat and thin ones; the program still assumes these by level.");
+        for (ShortStep s : SHORT_STEPS) {
+            out.add(number++ + ". " + s.balls() + " " + (s.club().equals("sand") ? "bunker shots" : s.club() + "s")
+                    + " " + s.how() + ".");
+        }
+        out.add("Fill in every row you can; rows left empty are set aside. \"fit --shots FILE\" reads all of it back.");
         return List.copyOf(out);
     }
 
     /** The list to fill in: a row per ball; rows left empty are set aside when it is read. */
     public void write(Path file) {
-        StringBuilder text = new StringBuilder("club,effort,carry_yd,side_yd,ball,surface\n");
+        StringBuilder text = new StringBuilder(
+                "club,effort,carry_yd,side_yd,ball,surface,to_hole_yd,to_hole_ft,holed,leave_ft,mishit,miss,drill\n");
         for (Step s : STEPS) {
             for (int i = 0; i < s.balls(); i++) {
-                text.append(s.club()).append(',').append(s.effort()).append(",,,range,mat\n");
+                text.append(s.club()).append(',').append(s.effort()).append(",,,range,mat,,,,,,,\n");
             }
+        }
+        for (ShortStep s : SHORT_STEPS) {
+            String row =
+                    s.club() + ",,,,,," + s.yards() + "," + s.feet() + ",,,,," + (s.straight() ? "yes" : "") + "\n";
+            text.append(row.repeat(s.balls()));
         }
         files.write(file, text.toString());
     }

@@ -20,6 +20,40 @@ final class BagPage {
                 "%-28s %-20s %-5s  %-15s %-20s %-24s %-24s %-5s %s%n",
                 "club", "carry", "total", "bias, degrees", "8 in 10", "19 in 20", "mishits", "balls", "assumed");
         result.clubs().forEach(c -> out.println(line(c)));
+        out.println();
+        result.shortGame().forEach(s -> out.println(line(s)));
+        FitResult.PuttingResult putting = result.putting();
+        if (putting != null) {
+            out.println(line(putting));
+        }
+    }
+
+    private static String line(FitResult.ShortResult s) {
+        return String.format(
+                Locale.ROOT,
+                "%-28s from %.0f yd every second ball within %s ft, holed %s, mishit %s; %d balls, %.0f %% assumed",
+                s.shot(),
+                s.fromYards(),
+                range(s.halfWithinFeet(), "%.1f"),
+                percent(s.holed()),
+                percent(s.mishitRate()),
+                s.balls(),
+                100 * s.assumedShare());
+    }
+
+    private static String line(FitResult.PuttingResult p) {
+        FitResult.Range start = p.startLineDegrees();
+        String line = start == null
+                ? "start line and reading as one until putts on a straight line are logged"
+                : "start line alone " + range(start, "%.1f") + " degrees";
+        return String.format(
+                Locale.ROOT,
+                "%-28s direction %s degrees (%s), pace %s %%; %d putts",
+                "putts",
+                range(p.directionDegrees(), "%.1f"),
+                line,
+                range(p.pacePercent(), "%.0f"),
+                p.putts());
     }
 
     private static String line(FitResult.ClubResult c) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import loopwright.action.FitPlayer;
 import loopwright.action.FitResult;
 import loopwright.action.Interview;
@@ -31,18 +32,22 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "The header row names quantity and unit: club, carry_yd or carry_m, total_yd, side_yd (+ right);",
+            "of chips, pitches, sand and putts: to_hole_yd or _ft, holed, leave_ft, mishit, miss, drill;",
             "also effort, ball (range/own), surface (mat/grass/course), lie, date, session, temperature_c or _f."
         })
 public final class FitVerb implements Runnable {
     private final FitPlayer action;
 
+    @Option(names = "--shots", paramLabel = "FILE", arity = "1..*", description = "Shot lists, one file per session.")
+    private List<Path> shots = List.of();
+
     @Option(
-            names = "--shots",
-            required = true,
+            names = "--counts",
             paramLabel = "FILE",
             arity = "1..*",
-            description = "Shot lists, one file per session.")
-    private List<Path> shots = List.of();
+            description =
+                    "Counted balls: strip_yd with inside, left, right; or flag_yd with short, level, long; topped ...")
+    private List<Path> counts = List.of();
 
     @Option(
             names = "--map",
@@ -112,7 +117,7 @@ public final class FitVerb implements Runnable {
                 OptionalDouble.empty(),
                 List.of());
         FitPlayer.Request request =
-                new FitPlayer.Request(interview, shots, map, setting(on), List.of(), breaks, Habit.USUAL, seed);
+                new FitPlayer.Request(interview, files(), map, setting(on), List.of(), breaks, Habit.USUAL, seed);
         FitPlayer.Targets targets = new FitPlayer.Targets(
                 Optional.ofNullable(out), Optional.ofNullable(json), Optional.ofNullable(picture));
         FitResult result = action.fit(request, targets, Watch.NONE);
@@ -125,6 +130,13 @@ public final class FitVerb implements Runnable {
             page.println("Picture written to " + picture + ".");
         }
         page.flush();
+    }
+
+    private List<Path> files() {
+        if (shots.isEmpty() && counts.isEmpty()) {
+            throw new UserFault("Nothing to fit: name measured shots with --shots or counted balls with --counts.");
+        }
+        return Stream.concat(shots.stream(), counts.stream()).toList();
     }
 
     static Player.Hand hand(String text) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import loopwright.action.CountText;
 import loopwright.action.FitPlayer;
 import loopwright.action.FitResult;
@@ -96,6 +97,12 @@ public final class PlayerNewVerb implements Runnable {
     @Option(names = "--shots", paramLabel = "FILE", description = "Shot list, may be given several times.")
     private List<Path> shots = new ArrayList<>();
 
+    @Option(
+            names = "--counts",
+            paramLabel = "FILE",
+            description = "Table of counted balls, as \"fit --counts\" reads it.")
+    private List<Path> countFiles = new ArrayList<>();
+
     @Option(names = "--seed", paramLabel = "N", description = "Seed of the sampler (1).")
     private long seed = 1;
 
@@ -133,7 +140,7 @@ public final class PlayerNewVerb implements Runnable {
         }
         FitResult result = action.fit(
                 new FitPlayer.Request(
-                        interview(), shots, Map.of(), FitVerb.setting(on), counted, List.of(), habits.habit(), seed),
+                        interview(), files(), Map.of(), FitVerb.setting(on), counted, List.of(), habits.habit(), seed),
                 new FitPlayer.Targets(Optional.of(out), Optional.ofNullable(json), Optional.ofNullable(picture)),
                 Watch.NONE);
         BagPage.print(result, page);
@@ -149,7 +156,11 @@ public final class PlayerNewVerb implements Runnable {
                 && sevenCarry == null
                 && sevenTotal == null
                 && counts.isEmpty()
-                && shots.isEmpty();
+                && files().isEmpty();
+    }
+
+    private List<Path> files() {
+        return Stream.concat(shots.stream(), countFiles.stream()).toList();
     }
 
     private void ask(Questions questions) {

@@ -99,7 +99,14 @@ final class PlayerJson {
         out.put("runShare", t.runShare());
         out.set("mishits", mishits(t.mishits()));
         out.set("evidence", evidence(t.evidence()));
+        out.putArray("spreadRange")
+                .add(rounded(t.spreadRange().low()))
+                .add(rounded(t.spreadRange().high()));
         return out;
+    }
+
+    private static double rounded(double factor) {
+        return Math.rint(factor * 1000) / 1000;
     }
 
     private static ObjectNode putting(PuttingSkill p) {

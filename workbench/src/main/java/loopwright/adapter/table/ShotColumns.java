@@ -57,6 +57,12 @@ final class ShotColumns {
         TreeSet<String> left = new TreeSet<>(table.columns().keySet());
         lengths.values().forEach(l -> left.remove(l.column()));
         left.removeAll(words.values());
+        if (ShortRows.areIn(table)) {
+            ShortRows.columns().forEach(left::remove);
+        }
+        if (CountRows.areIn(table)) {
+            CountRows.columns().forEach(left::remove);
+        }
         return List.copyOf(left);
     }
 
@@ -142,7 +148,8 @@ final class ShotColumns {
         if (!words.containsKey("club")) {
             missing.add("club");
         }
-        if (!lengths.containsKey("carry") && !lengths.containsKey("total")) {
+        boolean measured = lengths.containsKey("carry") || lengths.containsKey("total");
+        if (!measured && !CountRows.areIn(table) && !ShortRows.areIn(table)) {
             missing.add("carry_yd, carry_m, total_yd or total_m");
         }
         if (!missing.isEmpty()) {

@@ -8,33 +8,51 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import loopwright.action.RowProblem;
 import loopwright.action.ShotFiles;
 import loopwright.action.ShotImport;
 import loopwright.action.UserFault;
+import loopwright.player.BallCount;
 import loopwright.player.Setting;
 import loopwright.player.Shot;
 import loopwright.player.ShotLog;
+import loopwright.player.TouchBall;
+import loopwright.putting.LoggedPutt;
 
-/** Measured shots from CSV files. */
+/** A player's balls from CSV files: measured, counted, and those of the short game. */
 public final class ShotCsv implements ShotFiles {
+
+    /** What has been gathered from all files. */
+    private static final class Gathered {
+        final List<ShotRow> shots = new ArrayList<>();
+        final List<CountRow> counts = new ArrayList<>();
+        final List<TouchBall> touch = new ArrayList<>();
+        final List<LoggedPutt> putts = new ArrayList<>();
+        final List<String> notes = new ArrayList<>();
+
+        Optional<LocalDate> newest() {
+            return Stream.concat(
+                            shots.stream().flatMap(r -> r.date().stream()),
+                            counts.stream().flatMap(r -> r.date().stream()))
+                    .max(LocalDate::compareTo);
+        }
+    }
 
     @Override
     public ShotImport read(List<Path> files, Map<String, String> map, Setting fallback) {
-        List<ShotRow> rows = new ArrayList<>();
-        List<String> notes = new ArrayList<>();
+        Gathered all = new Gathered();
         for (Path file : files) {
-            rows.addAll(readFile(file, map, fallback, notes));
+            readFile(file, map, fallback, all);
         }
-        Optional<LocalDate> newest =
-                rows.stream().flatMap(r -> r.date().stream()).max(LocalDate::compareTo);
-        return new ShotImport(ShotLog.ofShots(shots(rows, newest)), notes, newest);
+        return new ShotImport(log(all), all.touch, all.putts, all.notes, all.newest());
     }
 
-    private static List<ShotRow> readFile(Path file, Map<String, String> map, Setting fallback, List<String> notes) {
+    private static void readFile(Path file, Map<String, String> map, Setting fallback, Gathered all) {
         CsvTable table = CsvTable.read(file);
         ShotColumns columns = new ShotColumns(table, map);
-        ShotRowReader reader = new ShotRowReader(file, columns, fallback);
+        ShotRowReader reader = new ShotRowReader(table, columns, fallback);
         List<RowProblem> problems = new ArrayList<>();
         List<ShotRow> rows = new ArrayList<>();
         for (CsvRow row : table.rows()) {
@@ -46,29 +64,68 @@ public final class ShotCsv implements ShotFiles {
             String more = problems.size() == 1 ? "" : " (and " + (problems.size() - 1) + " more such rows)";
             throw new UserFault(file + ", " + problems.get(0).sentence() + more);
         }
-        if (rows.isEmpty()) {
+        String found = found(rows, reader);
+        List<String> aside = reader.setAside();
+        if (found.isEmpty()) {
             throw new UserFault(file + " has a header row but no shot that can be fitted"
-                    + (table.rows().isEmpty() ? "" : " (" + String.join(" ", reader.setAside()) + ")")
+                    + (table.rows().isEmpty() ? "" : " (" + String.join(" ", aside) + ")")
                     + "; a row per ball is expected.");
         }
-        notes.add(file + ": " + rows.size() + " shots; understood " + columns.understood()
+        all.notes.add(file + ": " + found + "; understood " + columns.understood()
                 + (columns.ignored().isEmpty() ? "" : "; not used " + String.join(", ", columns.ignored())) + ".");
-        notes.addAll(reader.setAside());
-        return rows;
+        all.notes.addAll(aside);
+        all.shots.addAll(rows);
+        all.counts.addAll(reader.counts());
+        all.touch.addAll(reader.shortRows().touch);
+        all.putts.addAll(reader.shortRows().putts);
+    }
+
+    /** "42 shots, 20 counted balls, 6 short shots, 12 putts"; empty where there is none of them. */
+    private static String found(List<ShotRow> rows, ShotRowReader reader) {
+        int counted = reader.counts().stream()
+                .flatMap(c -> c.balls().values().stream())
+                .mapToInt(Integer::intValue)
+                .sum();
+        return Stream.of(
+                        said(rows.size(), "shots"),
+                        said(counted, "counted balls"),
+                        said(reader.shortRows().touch.size(), "short shots"),
+                        said(reader.shortRows().putts.size(), "putts"))
+                .filter(s -> !s.isEmpty())
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String said(int count, String what) {
+        return count == 0 ? "" : count + " " + what;
     }
 
     /** Numbers the sessions in the order in which they appear and turns dates into ages. */
-    private static List<Shot> shots(List<ShotRow> rows, Optional<LocalDate> newest) {
+    private static ShotLog log(Gathered all) {
         Map<String, Integer> sessions = new LinkedHashMap<>();
-        List<Shot> out = new ArrayList<>();
-        for (ShotRow r : rows) {
+        List<Shot> shots = new ArrayList<>();
+        for (ShotRow r : all.shots) {
             int session = sessions.computeIfAbsent(r.session(), s -> sessions.size());
-            double age = r.date().isEmpty() || newest.isEmpty()
-                    ? 0
-                    : ChronoUnit.DAYS.between(r.date().get(), newest.get());
-            out.add(new Shot(
-                    r.club(), r.effort(), r.carryMetres(), r.totalMetres(), r.sideMetres(), r.setting(), session, age));
+            shots.add(new Shot(
+                    r.club(),
+                    r.effort(),
+                    r.carryMetres(),
+                    r.totalMetres(),
+                    r.sideMetres(),
+                    r.setting(),
+                    session,
+                    age(r.date(), all.newest())));
         }
-        return out;
+        List<BallCount> counts = new ArrayList<>();
+        for (CountRow r : all.counts) {
+            int session = sessions.computeIfAbsent(r.session(), s -> sessions.size());
+            r.balls()
+                    .forEach((zone, balls) -> counts.add(new BallCount(
+                            r.club(), r.effort(), balls, zone, r.setting(), session, age(r.date(), all.newest()))));
+        }
+        return new ShotLog(shots, counts);
+    }
+
+    private static double age(Optional<LocalDate> date, Optional<LocalDate> newest) {
+        return date.isEmpty() || newest.isEmpty() ? 0 : ChronoUnit.DAYS.between(date.get(), newest.get());
     }
 }

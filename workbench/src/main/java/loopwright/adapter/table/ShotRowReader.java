@@ -15,6 +15,7 @@ import loopwright.player.Club;
 import loopwright.player.ClubTable;
 import loopwright.player.Setting;
 import loopwright.player.Swing;
+import loopwright.player.Zone;
 
 /** Reads the rows of one shot list. */
 final class ShotRowReader {
@@ -66,35 +67,83 @@ final class ShotRowReader {
     private final Path file;
     private final ShotColumns columns;
     private final Setting fallback;
+    private final boolean hasShort;
+    private final boolean isCounted;
     private final Map<String, Integer> aside = new TreeMap<>();
+    private final ShortRows shortRows = new ShortRows();
+    private final List<CountRow> counts = new ArrayList<>();
 
-    ShotRowReader(Path file, ShotColumns columns, Setting fallback) {
-        this.file = file;
+    ShotRowReader(CsvTable table, ShotColumns columns, Setting fallback) {
+        this.file = table.file();
+        hasShort = ShortRows.areIn(table);
+        isCounted = CountRows.areIn(table);
         this.columns = columns;
         this.fallback = fallback;
     }
 
-    /** The row, nothing if it is set aside; what is wrong with it is added to the problems. */
+    /** Chips, pitches, bunker shots and putts read so far. */
+    ShortRows shortRows() {
+        return shortRows;
+    }
+
+    /** Counted balls read so far. */
+    List<CountRow> counts() {
+        return counts;
+    }
+
+    /** The row, nothing if it is set aside or no full or partial swing; what is wrong with it is added to the problems. */
     Optional<ShotRow> read(CsvRow row, List<RowProblem> problems) {
         RowReader cells = new RowReader(row);
+        String name = row.cell(columns.word("club").orElse("club"));
+        Optional<ShotRow> shot = Optional.empty();
+        if (hasShort && ShortRows.isShort(name)) {
+            shortRows.read(row, name, cells);
+        } else if (isCounted) {
+            count(row, cells);
+        } else {
+            shot = swing(row, cells);
+        }
+        cells.problem().ifPresent(problems::add);
+        return cells.problem().isPresent() ? Optional.empty() : shot;
+    }
+
+    private void count(CsvRow row, RowReader cells) {
+        Optional<Club> club = club(row, cells);
+        String effort = effort(cells);
+        Map<Zone, Integer> balls = CountRows.read(row, cells);
+        Setting setting = setting(cells, false);
+        Optional<LocalDate> date = date(row, cells);
+        if (cells.problem().isEmpty() && club.isPresent()) {
+            if (balls.isEmpty()) {
+                aside.merge("no ball was counted", 1, Integer::sum);
+            } else {
+                counts.add(new CountRow(club.get(), effort, balls, setting, session(row, date), date));
+            }
+        }
+    }
+
+    private String effort(RowReader cells) {
+        return word(cells, "effort", EFFORTS, "full, three-quarter or half").orElse(Swing.FULL);
+    }
+
+    private String session(CsvRow row, Optional<LocalDate> date) {
+        return file + "|" + columns.word("session").map(row::cell).orElse("") + "|"
+                + date.map(LocalDate::toString).orElse("");
+    }
+
+    private Optional<ShotRow> swing(CsvRow row, RowReader cells) {
         Optional<Club> club = club(row, cells);
         OptionalDouble carry = length(row, cells, "carry", 0, LONGEST_METRES);
         OptionalDouble total = length(row, cells, "total", 0, LONGEST_METRES);
         OptionalDouble side = side(row, cells);
-        String effort =
-                word(cells, "effort", EFFORTS, "full, three-quarter or half").orElse(Swing.FULL);
+        String effort = effort(cells);
         boolean good = word(cells, "lie", LIES, "tee, fairway, rough, deep rough, sand, woods or poor")
                 .orElse(true);
         double warmth = warmth(cells);
         Setting setting = setting(cells, carry.isEmpty());
         Optional<LocalDate> date = date(row, cells);
-        String session = file + "|" + columns.word("session").map(row::cell).orElse("") + "|"
-                + date.map(LocalDate::toString).orElse("");
-        if (cells.problem().isPresent()) {
-            problems.add(cells.problem().get());
-            return Optional.empty();
-        }
-        if (club.isEmpty() || isSetAside(club.get(), carry, total, good)) {
+        String session = session(row, date);
+        if (cells.problem().isPresent() || club.isEmpty() || isSetAside(club.get(), carry, total, good)) {
             return Optional.empty();
         }
         return Optional.of(new ShotRow(
@@ -104,6 +153,9 @@ final class ShotRowReader {
     /** What was set aside and why, a sentence each. */
     List<String> setAside() {
         List<String> out = new ArrayList<>();
+        if (shortRows.empty > 0) {
+            aside.merge("nothing was filled in", shortRows.empty, Integer::sum);
+        }
         aside.forEach((why, count) -> out.add(file + ": " + count + " rows set aside: " + why + "."));
         return out;
     }

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loopwright.action.CountText;
@@ -23,6 +24,7 @@ import loopwright.player.Club;
 import loopwright.player.ClubTable;
 import loopwright.player.Habit;
 import loopwright.player.Player;
+import loopwright.player.PlayerPrior;
 import loopwright.player.PlayerProfile;
 import loopwright.player.Setting;
 import loopwright.units.Distance;
@@ -138,6 +140,44 @@ class FitPlayerTest {
         assertThat(balls(result, "7-iron", "full")).isEqualTo(15);
         assertThat(balls(result, "pitching wedge", "half")).isEqualTo(6);
         assertThat(balls(result, "driver", "full")).isZero();
+    }
+
+    @Test
+    void chipsAndPuttsOfASessionMoveThePlayer() throws IOException {
+        Path session = Files.writeString(
+                folder.resolve("session.csv"),
+                "club,carry_yd,side_yd,to_hole_yd,to_hole_ft,holed,leave_ft,drill\n"
+                        + "chip,,,12,,,14,\nchip,,,12,,,11,\nchip,,,12,,,16,\nchip,,,12,,,9,\n".repeat(5)
+                        + "putt,,,,6,no,1,yes\nputt,,,,6,yes,,yes\n".repeat(20));
+
+        FitResult result = fit(interview(95, 200, Player.Hand.RIGHT), List.of(session));
+
+        FitResult.ShortResult chip = result.shortGame().get(0);
+        assertThat(chip.balls()).isEqualTo(20);
+        // every chip stopped 9 to 16 ft away, every second one of the level within some 6: wider than the level
+        assertThat(chip.spread().low()).isGreaterThan(1);
+        assertThat(result.shortGame().get(1).spread().middle())
+                .isBetween(1.0, chip.spread().middle());
+        assertThat(Objects.requireNonNull(result.putting()).startLineDegrees()).isNotNull();
+        assertThat(result.notes()).anyMatch(n -> n.contains("No full shot was measured"));
+        Player read = new JsonPlayerFiles().read(folder.resolve("player.json")).player();
+        assertThat(read.touchShots().get(0).evidence().balls()).isEqualTo(20);
+        assertThat(read.putting().evidence()).isEqualTo(40);
+    }
+
+    @Test
+    void withoutShortShotsTheLevelStays() {
+        FitResult result = fit(interview(95, 200, Player.Hand.RIGHT), List.of());
+        assertThat(result.shortGame())
+                .allSatisfy(s -> assertThat(s.assumedShare()).isEqualTo(1));
+        assertThat(new JsonPlayerFiles()
+                        .read(folder.resolve("player.json"))
+                        .player()
+                        .touchShots())
+                .isEqualTo(PlayerPrior.of(95, Player.Hand.RIGHT)
+                        .withDriverCarry(Distance.ofYards(200))
+                        .player("p")
+                        .touchShots());
     }
 
     @Test
