@@ -175,7 +175,7 @@ public final class TouchFit {
     private double usualMetres() {
         return shot.possibleMetres(
                 switch (shot.kind()) {
-                    case CHIP, BUNKER_SHOT -> 12;
+                    case CHIP, BUNKER_SHOT, LOB, FRINGE_PUTT -> 12;
                     case PITCH -> 25;
                     case PUNCH -> shot.maxMetres();
                 });
