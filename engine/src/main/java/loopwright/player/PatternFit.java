@@ -69,7 +69,7 @@ public final class PatternFit {
     private static PlayerPrior centred(PlayerPrior prior, ShotLog log) {
         PlayerPrior out = prior;
         for (int pass = 0; pass < 3; pass++) {
-            double shift = logLengthAgainst(out, log);
+            double shift = logLengthAgainst(out, log, prior.lengthIsStated());
             boolean believed = prior.lengthIsStated() && pass == 0 && Math.abs(shift) < CONTRADICTED;
             if (believed || Math.abs(shift) < 1e-3) {
                 return out;
@@ -80,7 +80,7 @@ public final class PatternFit {
     }
 
     /** Mean log ratio of each swing's solid carry to the prior's, drawn to zero where there are few balls. */
-    private static double logLengthAgainst(PlayerPrior prior, ShotLog log) {
+    private static double logLengthAgainst(PlayerPrior prior, ShotLog log, boolean stated) {
         FitSwings swings = new FitSwings(prior, log, true);
         double sum = 0;
         double weights = log.shots().size() < FEW ? DOUBT_OF_LENGTH : 0;
@@ -88,7 +88,7 @@ public final class PatternFit {
             double[] carries = carries(log, swings, j);
             if (carries.length > 0) {
                 double weight = carries.length / (carries.length + 3.0);
-                sum += weight * logSolidAgainst(carries, swings.pattern(j).carryMetres(), prior.lengthIsStated());
+                sum += weight * logSolidAgainst(carries, swings.pattern(j).carryMetres(), stated);
                 weights += weight;
             }
         }

@@ -175,8 +175,8 @@ public final class TouchFit {
     private double usualMetres() {
         return shot.possibleMetres(
                 switch (shot.kind()) {
-                    case CHIP, BUNKER_SHOT, FRINGE_PUTT -> 12;
-                    case PITCH, LOB -> 25;
+                    case CHIP, BUNKER_SHOT, LOB, FRINGE_PUTT -> 12;
+                    case PITCH -> 25;
                     case PUNCH -> shot.maxMetres();
                 });
     }

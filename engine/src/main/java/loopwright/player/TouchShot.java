@@ -84,7 +84,7 @@ public record TouchShot(
         return new Interval(1, Math.exp(-half), Math.exp(half));
     }
 
-    /** The shot with every rate of mishits multiplied; they must sum to less than 1. */
+    /** The shot with all rates of mishits multiplied. */
     public TouchShot withMishitsTimes(double factor) {
         return new TouchShot(
                 kind,

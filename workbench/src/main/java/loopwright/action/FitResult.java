@@ -128,6 +128,10 @@ public record FitResult(
                 List.copyOf(notes));
     }
 
+    FitResult withNotes(List<String> newNotes) {
+        return new FitResult(name, hand, level, clubs, shortGame, putting, newNotes);
+    }
+
     private static ClubResult club(SwingReport r) {
         double yards = 1 / Distance.METRES_PER_YARD;
         double assumed = r.swing().evidence().assumedShare();

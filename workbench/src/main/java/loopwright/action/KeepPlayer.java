@@ -170,14 +170,7 @@ public final class KeepPlayer {
             }
             notes.add(named);
         }
-        return new FitResult(
-                result.name(),
-                result.hand(),
-                result.level(),
-                result.clubs(),
-                result.shortGame(),
-                result.putting(),
-                notes);
+        return result.withNotes(notes);
     }
 
     private static Path file(Path folder, KeptList.Kind kind, int number) {
