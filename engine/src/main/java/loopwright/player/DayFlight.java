@@ -31,7 +31,9 @@ public final class DayFlight {
     private final SingleFlight single;
     private final SingleFlight airAlone;
     private final SingleFlight airAndWind;
-    private final Map<Swing, Surfaces> swings = new HashMap<>();
+    private final Map<Swing, Surfaces> swings;
+    /** What bearings are turned back by before anything is read. */
+    private final double turn;
 
     /** Of one swing: its launches, what the day makes of them and what still standard air does, by grid and surface. */
     private record Surfaces(Response solid, Response low, double runFactor) {}
@@ -51,6 +53,8 @@ public final class DayFlight {
         this.single = new SingleFlight(day);
         this.airAndWind = new SingleFlight(day.withOrdinaryGround());
         this.airAlone = new SingleFlight(day.withOrdinaryGround().withoutWind());
+        this.swings = new HashMap<>();
+        this.turn = 0;
         AtomicInteger done = new AtomicInteger();
         // each swing's surfaces depend on nothing but the swing, so any order of work gives the same bytes
         List<Surfaces> made = swings.parallelStream()
@@ -66,6 +70,22 @@ public final class DayFlight {
         }
     }
 
+    private DayFlight(DayFlight usual, double turn) {
+        this.day = usual.day;
+        this.ground = usual.ground;
+        this.single = usual.single;
+        this.airAlone = usual.airAlone;
+        this.airAndWind = usual.airAndWind;
+        this.swings = usual.swings;
+        this.turn = turn;
+    }
+
+    /** The same day with its wind turned clockwise, radians; nothing is flown anew. */
+    public DayFlight turned(double radians) {
+        return new DayFlight(this, turn + radians);
+    }
+
+    /** The day as it was flown, its wind not turned. */
     public DayConditions day() {
         return day;
     }
@@ -74,8 +94,8 @@ public final class DayFlight {
     public AimedSwing toward(Swing swing, double bearingRadians) {
         Surfaces surfaces = surfaces(swing);
         return new AimedSwing(
-                surfaces.solid.day.toward(bearingRadians),
-                surfaces.low.day.toward(bearingRadians),
+                surfaces.solid.day.toward(bearingRadians - turn),
+                surfaces.low.day.toward(bearingRadians - turn),
                 surfaces.solid.usual.toward(0),
                 surfaces.low.usual.toward(0),
                 surfaces.runFactor);
@@ -130,7 +150,7 @@ public final class DayFlight {
                 (strike.low ? surfaces.low : surfaces.solid).launches,
                 strike.carryMetres,
                 strike.directionRadians,
-                bearingRadians,
+                bearingRadians - turn,
                 gustAlong,
                 gustAcross,
                 rise,

@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import loopwright.course.CourseMap;
 import loopwright.course.Hole;
+import loopwright.geo.Place;
 import loopwright.numerics.Watch;
 import loopwright.player.StrikeModel;
 import loopwright.putting.LevelGreenOdds;
@@ -24,7 +26,7 @@ import loopwright.units.Distance;
 
 /** Says what to expect of a round, and of the rounds that beat the target, from rounds played out by the plan. */
 public final class ExpectRound {
-    private static final int ROUNDS = 4000;
+    static final int ROUNDS = 4000;
     /** With fewer rounds than this nothing is said of them. */
     private static final int ENOUGH = 30;
 
@@ -51,8 +53,8 @@ public final class ExpectRound {
         List<List<Played>> byHole = Cores.all(
                 IntStream.range(0, problems.size()).boxed().toList(),
                 i -> play(
-                        setup.holes().get(i),
-                        problems.get(i),
+                        problems.get(i).map(),
+                        problems.get(i).tee(),
                         policies.get(i),
                         greens.get(i).play(),
                         days,
@@ -69,20 +71,23 @@ public final class ExpectRound {
         return solution.policy(evaluation);
     }
 
-    private record Played(PlayOut.HoleScore score, HoleWitness witness) {}
+    /** One hole of one round. */
+    record Played(PlayOut.HoleScore score, HoleWitness witness) {}
 
-    private static List<Played> play(
-            Hole hole, HoleProblem problem, Policy policy, GreenPlay green, List<StrikeModel> days, long seed) {
+    /** A hole played once on every day. */
+    static List<Played> play(
+            CourseMap map, Place tee, Policy policy, GreenPlay green, List<StrikeModel> days, long seed) {
+        Hole hole = map.hole();
         SplittableRandom random = new SplittableRandom(seed * 1_000_003 + hole.number());
         List<Played> out = new ArrayList<>();
         for (StrikeModel day : days) {
             HoleWitness witness = new HoleWitness(policy, hole.holeLocation());
-            out.add(new Played(new PlayOut(problem.map(), problem.tee(), day, green, witness).play(random), witness));
+            out.add(new Played(new PlayOut(map, tee, day, green, witness).play(random), witness));
         }
         return out;
     }
 
-    private static List<RoundCount> count(List<Hole> holes, List<List<Played>> byHole) {
+    static List<RoundCount> count(List<Hole> holes, List<List<Played>> byHole) {
         List<RoundCount> out = new ArrayList<>();
         for (int round = 0; round < byHole.get(0).size(); round++) {
             RoundCount count = new RoundCount();
@@ -95,7 +100,7 @@ public final class ExpectRound {
         return out;
     }
 
-    private static Expectation expectation(RoundSetup setup, int target, List<RoundCount> rounds) {
+    static Expectation expectation(RoundSetup setup, int target, List<RoundCount> rounds) {
         List<RoundCount> beaten =
                 rounds.stream().filter(r -> r.strokes <= target).toList();
         return new Expectation(

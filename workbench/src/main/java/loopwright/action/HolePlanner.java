@@ -104,22 +104,24 @@ final class HolePlanner {
             List<Integer> simulated,
             Optional<TargetHole> solved) {}
 
-    Planned plan(PlannedRound round, Optional<AuditFiles> audit, Watch watch) {
+    Planned plan(PlannedRound round, Optional<AuditFiles> audit, PlanWitness witness, Watch watch) {
         RoundGreens.Green green = greens.of(hole);
         MeanSolution solution = solve(rules, green.odds(), watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
         List<ScoreDistribution> byDay = byDay(evaluation, round, watch);
+        Advice advice = new Advice(solution, evaluation);
         RoundPlan.HolePlan plan = describe(
                 solution,
                 evaluation,
                 round,
                 averaged(byDay, round),
                 byDay.get(0).mean(),
-                new Advice(solution, evaluation),
+                advice,
                 new HabitPlay(solution, habits),
                 green,
                 watch);
         audit.ifPresent(a -> a.write(solution, evaluation, round.seed()));
+        witness.hole(new PlanWitness.Solved(this, solution, evaluation, advice, green.play(), plan), watch);
         List<Integer> simulated = referee(solution, evaluation, green.play(), round);
         evaluation.forgetRows();
         solution.forgetTrees();
@@ -431,6 +433,16 @@ final class HolePlanner {
         return ball.along(
                 ball.bearingTo(straight) - Math.asin(Math.max(-1, Math.min(1, offset(ball, straight) / length))) + turn,
                 length);
+    }
+
+    CourseMap map() {
+        return map;
+    }
+
+    /** True if the coach's locks leave a shot free on the tee. */
+    boolean mayBePlayedFromTee(int shot) {
+        return !rules.forbidden().contains(shot)
+                && (rules.fromTee().isEmpty() || rules.fromTee().contains(shot));
     }
 
     Surface surfaceAt(Place ball) {

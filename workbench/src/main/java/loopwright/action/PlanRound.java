@@ -37,22 +37,35 @@ public final class PlanRound {
     }
 
     public RoundPlan plan(PlanRequest request, Watch watch) {
+        return plan(request, PlanWitness.NONE, watch);
+    }
+
+    /** The plan; the witness looks on while its first day is solved. */
+    RoundPlan plan(PlanRequest request, PlanWitness witness, Watch watch) {
         List<RoundPlan> plans = new ArrayList<>();
         for (PlanDay day : request.days()) {
-            plans.add(onDay(day, request, plans.isEmpty() ? request.audit() : Optional.empty(), watch));
+            boolean first = plans.isEmpty();
+            plans.add(onDay(
+                    day,
+                    request,
+                    first ? request.audit() : Optional.empty(),
+                    first ? witness : PlanWitness.NONE,
+                    watch));
         }
         RoundPlan plan = plans.get(0).withOtherDays(plans.subList(1, plans.size()));
         request.pictures().ifPresent(folder -> new PlanPictures(pictures).draw(plan, folder));
         return plan;
     }
 
-    private RoundPlan onDay(PlanDay day, PlanRequest request, Optional<Path> auditFolder, Watch watch) {
+    private RoundPlan onDay(
+            PlanDay day, PlanRequest request, Optional<Path> auditFolder, PlanWitness witness, Watch watch) {
         RoundSetup setup = RoundSetup.read(request, day, courses, players);
         request.counting().checkTarget(request.target(), setup.holes().size());
         Optional<AuditFiles> audit = auditFolder.map(audits);
+        witness.round(setup);
         List<HolePlanner> planners = planners(request, setup);
         List<HolePlanner.Planned> planned =
-                Cores.all(planners, p -> p.plan(setup.round(), audit, watch.withoutProgress()), watch);
+                Cores.all(planners, p -> p.plan(setup.round(), audit, witness, watch.withoutProgress()), watch);
         Optional<StateOfPlay> state = request.forTarget()
                 ? Optional.of(forTarget(request, setup.round(), planners, planned, watch))
                 : Optional.empty();

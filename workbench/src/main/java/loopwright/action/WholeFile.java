@@ -14,7 +14,8 @@ public final class WholeFile {
         write(target, text.getBytes(StandardCharsets.UTF_8));
     }
 
-    public static void write(Path target, byte[] bytes) {
+    /** Refuses a place that cannot be written, before long work is begun for it. */
+    public static void checkPlace(Path target) {
         Path absolute = target.toAbsolutePath();
         Path folder = absolute.getParent();
         if (folder == null || !Files.isDirectory(folder)) {
@@ -23,8 +24,13 @@ public final class WholeFile {
         if (Files.isDirectory(absolute)) {
             throw new UserFault(target + " is a folder; name a file to write.");
         }
+    }
+
+    public static void write(Path target, byte[] bytes) {
+        checkPlace(target);
+        Path absolute = target.toAbsolutePath();
         try {
-            Path beside = folder.resolve("." + absolute.getFileName() + ".part");
+            Path beside = absolute.resolveSibling("." + absolute.getFileName() + ".part");
             try {
                 Files.write(beside, bytes);
                 Files.move(beside, absolute, StandardCopyOption.REPLACE_EXISTING);

@@ -3,6 +3,8 @@ package loopwright.boot;
 import loopwright.action.ApproachAdviser;
 import loopwright.action.CompareBags;
 import loopwright.action.CompareTees;
+import loopwright.action.MakeBook;
+import loopwright.action.PlanRound;
 import loopwright.action.ResultFile;
 import loopwright.action.ShortGame;
 import loopwright.action.WedgeAdviser;
@@ -19,6 +21,14 @@ import picocli.CommandLine;
 /** Wires the verbs that answer what lies round a plan: tees, clubs, short shots. */
 final class AnswerVerbs {
     private AnswerVerbs() {}
+
+    /** What makes books asks the same advisers as the verbs. */
+    static MakeBook book(PlanRound planning) {
+        return new MakeBook(
+                planning,
+                new ApproachAdviser(new OsmCourseFiles(), new JsonPlayerFiles(), new PinSheetCsv()),
+                new WedgeAdviser(new JsonPlayerFiles()));
+    }
 
     static void addTo(CommandLine line, ResultFile results) {
         line.addSubcommand(new ApproachVerb(

@@ -16,6 +16,7 @@ import loopwright.action.PuttFitting;
 import loopwright.action.ReadCourse;
 import loopwright.action.ResultFile;
 import loopwright.action.SurveyCourse;
+import loopwright.adapter.book.PrintedBook;
 import loopwright.adapter.chart.ChartedCourses;
 import loopwright.adapter.chart.ChartedFlights;
 import loopwright.adapter.chart.ChartedHoles;
@@ -28,6 +29,7 @@ import loopwright.adapter.table.PinSheetCsv;
 import loopwright.adapter.table.PuttCsv;
 import loopwright.adapter.table.ScoreHistoryCsv;
 import loopwright.adapter.terrain.RasterTerrain;
+import loopwright.cli.BookVerb;
 import loopwright.cli.CourseCommand;
 import loopwright.cli.CourseDrawCommand;
 import loopwright.cli.CourseListCommand;
@@ -75,10 +77,10 @@ public final class Main {
         line.addSubcommand(putt(results));
         line.addSubcommand(new FlightVerb(new FlyShot(new ChartedFlights()), results));
         line.addSubcommand(new ExpectVerb(new ExpectRound(new OsmCourseFiles(), new JsonPlayerFiles()), results));
-        line.addSubcommand(new PlanVerb(
-                new PlanRound(new OsmCourseFiles(), new JsonPlayerFiles(), new ChartedHoles(), AuditFolder::new),
-                new PinSheetCsv(),
-                results));
+        PlanRound planning =
+                new PlanRound(new OsmCourseFiles(), new JsonPlayerFiles(), new ChartedHoles(), AuditFolder::new);
+        line.addSubcommand(new PlanVerb(planning, new PinSheetCsv(), results));
+        line.addSubcommand(new BookVerb(AnswerVerbs.book(planning), new PrintedBook(), results));
         AnswerVerbs.addTo(line, results);
         Path home = Path.of(System.getProperty("loopwright.home", "."));
         line.addSubcommand(new DemoVerb(home.resolve("demo")));

@@ -35,6 +35,9 @@ public final class PlanVerb implements Runnable {
     @Mixin
     private RoundOptions round = new RoundOptions();
 
+    @Mixin
+    private HoleOptions holes = new HoleOptions();
+
     @Option(
             names = "--objective",
             defaultValue = "mean",
@@ -59,13 +62,6 @@ public final class PlanVerb implements Runnable {
     private @Nullable Integer maximum;
 
     @Option(
-            names = "--start-hole",
-            defaultValue = "0",
-            paramLabel = "H",
-            description = "The hole the round begins with, e.g. 10; the others follow in their order.")
-    private int startHole;
-
-    @Option(
             names = "--how-sure",
             description = "Carry what is not known of your skill through to the expected score and the chance.")
     private boolean howSure;
@@ -76,22 +72,10 @@ public final class PlanVerb implements Runnable {
     private boolean stateOfPlay;
 
     @Option(
-            names = "--hole-location",
-            paramLabel = "H:FRONT,LEFT",
-            description = "Paces from the front and from the left edge of green H, e.g. 7:12,5 (or 7:12,right 4).")
-    private List<String> holeLocations = new ArrayList<>();
-
-    @Option(
             names = "--pin-sheet",
             paramLabel = "FILE",
             description = "Hole locations of the day (CSV: hole, front, left or right, in paces).")
     private @Nullable Path pinSheet;
-
-    @Option(names = "--forbid", paramLabel = "LOCK", description = "\"hole 1: driver\" is not played on hole 1.")
-    private List<String> forbid = new ArrayList<>();
-
-    @Option(names = "--require", paramLabel = "LOCK", description = "\"hole 1: 3-wood\" is played from the tee.")
-    private List<String> require = new ArrayList<>();
 
     @Mixin
     private DayOptions day = new DayOptions();
@@ -157,7 +141,7 @@ public final class PlanVerb implements Runnable {
 
     private List<String> locations() {
         List<String> out = new ArrayList<>(pinSheet == null ? List.of() : sheets.read(pinSheet));
-        out.addAll(holeLocations);
+        out.addAll(holes.holeLocations);
         return out;
     }
 
@@ -171,10 +155,10 @@ public final class PlanVerb implements Runnable {
                 forTarget(),
                 howSure,
                 round.holes,
-                startHole,
+                holes.startHole,
                 locations(),
-                forbid,
-                require,
+                holes.forbid,
+                holes.require,
                 day.days(),
                 today.request(),
                 round.seed,

@@ -49,18 +49,20 @@ public final class GroundLayers {
                 }
             }
         }
-        out.addAll(trees(course.trees(), shown));
+        out.addAll(trees(course.trees()));
         course.boundary().ifPresent(b -> view.toSheet(b).forEach(r -> out.addAll(lies.border(r, true))));
         return out;
     }
 
-    private List<Mark> trees(List<Tree> trees, Box shown) {
+    private List<Mark> trees(List<Tree> trees) {
         List<Point> centres = new ArrayList<>();
         List<Double> radii = new ArrayList<>();
         for (Tree tree : trees) {
-            if (shown.contains(tree.place().x(), tree.place().y())) {
-                centres.add(view.toSheet(tree.place()));
-                radii.add(Math.max(1.4, tree.crownRadiusMetres() * view.pointsPerMetre()));
+            double radius = Math.max(1.4, tree.crownRadiusMetres() * view.pointsPerMetre());
+            Point centre = view.toSheet(tree.place());
+            if (window.grown(radius).contains(centre)) {
+                centres.add(centre);
+                radii.add(radius);
             }
         }
         return lies.crowns(centres, radii);

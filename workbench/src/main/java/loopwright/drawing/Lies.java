@@ -103,8 +103,9 @@ public record Lies(double detail, Extent window) {
 
     /** The hatched border of out of bounds; the strokes stand on the side that is out. */
     public List<Mark> border(Trace ring, boolean outside) {
-        return List.of(
-                Mark.drawn(Pen.of(Ink.LINE, 1.0), ring),
-                Mark.drawn(Pen.of(Ink.LINE, 0.45), Texture.fringe(ring, 3.4 * detail, 7 * detail, outside)));
+        List<Trace> strokes = Texture.fringe(ring, 3.4 * detail, 7 * detail, outside).stream()
+                .filter(t -> window.contains(t.points().get(0)))
+                .toList();
+        return List.of(Mark.drawn(Pen.of(Ink.LINE, 1.0), ring), Mark.drawn(Pen.of(Ink.LINE, 0.45), strokes));
     }
 }

@@ -28,6 +28,10 @@ public sealed interface Mark {
             return face.width(text, size);
         }
 
+        public Label moved(double right, double down) {
+            return new Label(text, at.plus(right, down), anchor, size, face, ink, turnedRadians, halo);
+        }
+
         /** Rectangle of the text (cap height plus descent), with its turn taken into account. */
         public Extent extent() {
             double w = width();
@@ -52,6 +56,54 @@ public sealed interface Mark {
     record Window(Trace window, List<Mark> inside) implements Mark {
         public Window {
             inside = List.copyOf(inside);
+        }
+    }
+
+    /** Marks moved together. */
+    record Moved(double right, double down, List<Mark> inside) implements Mark {
+        public Moved {
+            inside = List.copyOf(inside);
+        }
+    }
+
+    /**
+     * Marks that are one thing to those who have the page read out; what carries no tag is decoration to them.
+     *
+     * @param words what a figure shows, or the title of a part; else empty
+     * @param order in which parts are read, whatever the order in which they are drawn
+     */
+    record Tagged(Tag tag, String words, int order, List<Mark> inside) implements Mark {
+        public Tagged {
+            inside = List.copyOf(inside);
+        }
+    }
+
+    /** What tagged marks are (the standard structure types of ISO 32000-1, 14.8.4). */
+    enum Tag {
+        PART("Part", false),
+        HEADING("H1", true),
+        PARAGRAPH("P", true),
+        FIGURE("Figure", true),
+        TABLE("Table", false),
+        ROW("TR", false),
+        HEAD_CELL("TH", true),
+        CELL("TD", true);
+
+        private final String pdf;
+        private final boolean content;
+
+        Tag(String pdf, boolean content) {
+            this.pdf = pdf;
+            this.content = content;
+        }
+
+        public String pdf() {
+            return pdf;
+        }
+
+        /** True if it holds what is drawn, false if it holds other tagged marks. */
+        public boolean isContent() {
+            return content;
         }
     }
 

@@ -1,86 +1,131 @@
 package loopwright.drawing;
 
 import java.awt.Color;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Draws drawings as pages of a PDF: vectors at exact size, letters as text with the typefaces embedded. No date and no
- * random number goes in, so the same drawings give the same bytes.
- */
-public final class PdfPage {
-    private static final long DOCUMENT_ID = 79;
-
+/** Draws one drawing as a page of a PDF. */
+final class PdfPage {
     private final PDPageContentStream page;
     private final Map<Face, PDType0Font> fonts;
+    private final PdfTags tags;
+    private final boolean barePaper;
+    /** What the page draws with already; asked for again it would only make the file larger. */
+    private @Nullable Pen pen;
 
-    private PdfPage(PDPageContentStream page, Map<Face, PDType0Font> fonts) {
+    private @Nullable Ink fill;
+
+    private PdfPage(PDPageContentStream page, Map<Face, PDType0Font> fonts, PdfTags tags, boolean barePaper) {
         this.page = page;
         this.fonts = fonts;
+        this.tags = tags;
+        this.barePaper = barePaper;
     }
 
-    public static byte[] of(List<Drawing> drawings) throws IOException {
-        try (PDDocument document = new PDDocument();
-                ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-            document.setDocumentId(DOCUMENT_ID);
-            document.getDocumentInformation().setTitle(drawings.get(0).title());
-            Map<Face, PDType0Font> fonts = fonts(document);
-            for (Drawing drawing : drawings) {
-                add(document, fonts, drawing);
-            }
-            document.save(out);
-            return out.toByteArray();
-        }
-    }
-
-    private static Map<Face, PDType0Font> fonts(PDDocument document) throws IOException {
-        Map<Face, PDType0Font> fonts = new EnumMap<>(Face.class);
-        for (Face face : Face.values()) {
-            try (InputStream in = Typeface.file(face)) {
-                fonts.put(face, PDType0Font.load(document, in, true));
-            }
-        }
-        return fonts;
-    }
-
-    private static void add(PDDocument document, Map<Face, PDType0Font> fonts, Drawing drawing) throws IOException {
+    /** A drawing without any tag is one figure, and its title says what it shows. */
+    static void add(PDDocument document, Map<Face, PDType0Font> fonts, PdfTags tags, Drawing drawing, boolean barePaper)
+            throws IOException {
         PDPage sheet = new PDPage(new PDRectangle((float) drawing.width(), (float) drawing.height()));
         document.addPage(sheet);
+        tags.on(sheet);
         try (PDPageContentStream stream = new PDPageContentStream(document, sheet)) {
             // Marks are measured from the top left corner, y down.
             stream.transform(new Matrix(1, 0, 0, -1, 0, (float) drawing.height()));
-            PdfPage page = new PdfPage(stream, fonts);
-            page.shape(Mark.filled(Ink.PAPER, Trace.rectangle(drawing.sheet())));
-            page.marks(drawing.marks());
+            PdfPage page = new PdfPage(stream, fonts, tags, barePaper);
+            if (!barePaper) {
+                page.marks(List.of(Mark.filled(Ink.PAPER, Trace.rectangle(drawing.sheet()))), null, false);
+            }
+            boolean tagged = drawing.marks().stream().anyMatch(PdfPage::isTagged);
+            page.marks(
+                    tagged
+                            ? drawing.marks()
+                            : List.of(new Mark.Tagged(Mark.Tag.FIGURE, drawing.title(), 0, drawing.marks())),
+                    null,
+                    false);
         }
     }
 
-    private void marks(List<Mark> marks) throws IOException {
+    private static boolean isTagged(Mark mark) {
+        if (mark instanceof Mark.Moved moved) {
+            return moved.inside().stream().anyMatch(PdfPage::isTagged);
+        }
+        if (mark instanceof Mark.Window window) {
+            return window.inside().stream().anyMatch(PdfPage::isTagged);
+        }
+        return mark instanceof Mark.Tagged;
+    }
+
+    /**
+     * @param parent what tagged marks belong to; null: the document
+     * @param isContent true inside a tagged mark that holds what is drawn
+     */
+    private void marks(List<Mark> marks, @Nullable PDStructureElement parent, boolean isContent) throws IOException {
         for (Mark mark : marks) {
-            if (mark instanceof Mark.Shape shape) {
-                shape(shape);
-            } else if (mark instanceof Mark.Label label) {
-                label(label);
+            if (mark instanceof Mark.Tagged tagged) {
+                tagged(tagged, parent, isContent);
             } else if (mark instanceof Mark.Window window) {
                 page.saveGraphicsState();
                 path(List.of(window.window()));
                 page.clip();
-                marks(window.inside());
-                page.restoreGraphicsState();
+                marks(window.inside(), parent, isContent);
+                restore();
+            } else if (mark instanceof Mark.Moved moved) {
+                page.saveGraphicsState();
+                page.transform(new Matrix(1, 0, 0, 1, (float) moved.right(), (float) moved.down()));
+                marks(moved.inside(), parent, isContent);
+                restore();
+            } else if (isContent) {
+                draw(mark);
+            } else {
+                page.beginMarkedContent(COSName.ARTIFACT);
+                draw(mark);
+                page.endMarkedContent();
             }
         }
+    }
+
+    private void restore() throws IOException {
+        page.restoreGraphicsState();
+        pen = null;
+        fill = null;
+    }
+
+    private void tagged(Mark.Tagged mark, @Nullable PDStructureElement parent, boolean isContent) throws IOException {
+        if (isContent) {
+            marks(mark.inside(), parent, true);
+            return;
+        }
+        PDStructureElement element = tags.open(mark, parent);
+        if (!mark.tag().isContent()) {
+            marks(mark.inside(), element, false);
+            return;
+        }
+        page.beginMarkedContent(COSName.getPDFName(mark.tag().pdf()), tags.number(element));
+        marks(mark.inside(), element, true);
+        page.endMarkedContent();
+    }
+
+    private void draw(Mark mark) throws IOException {
+        if (mark instanceof Mark.Shape shape) {
+            shape(shape);
+        } else if (mark instanceof Mark.Label label) {
+            label(label);
+        }
+    }
+
+    private Color colour(Ink ink) {
+        return barePaper && ink == Ink.PAPER ? Color.WHITE : new Color(ink.rgb());
     }
 
     private void shape(Mark.Shape shape) throws IOException {
@@ -90,7 +135,7 @@ public final class PdfPage {
         Ink fill = shape.fill();
         Pen pen = shape.pen();
         if (fill != null) {
-            page.setNonStrokingColor(new Color(fill.rgb()));
+            take(fill);
         }
         if (pen != null) {
             take(pen);
@@ -109,12 +154,23 @@ public final class PdfPage {
         }
     }
 
+    private void take(Ink ink) throws IOException {
+        if (ink != fill) {
+            page.setNonStrokingColor(colour(ink));
+            fill = ink;
+        }
+    }
+
     private void take(Pen pen) throws IOException {
+        if (pen.equals(this.pen)) {
+            return;
+        }
+        this.pen = pen;
         float[] dashes = new float[pen.dashes().size()];
         for (int i = 0; i < dashes.length; i++) {
             dashes[i] = pen.dashes().get(i).floatValue();
         }
-        page.setStrokingColor(new Color(pen.ink().rgb()));
+        page.setStrokingColor(colour(pen.ink()));
         page.setLineWidth((float) pen.width());
         page.setLineJoinStyle(1);
         page.setLineCapStyle(dashes.length == 0 ? 1 : 0);
@@ -124,14 +180,19 @@ public final class PdfPage {
     private void path(List<Trace> traces) throws IOException {
         for (Trace trace : traces) {
             Point first = trace.points().get(0);
-            page.moveTo((float) first.x(), (float) first.y());
+            page.moveTo(hundredth(first.x()), hundredth(first.y()));
             for (Point p : trace.points().subList(1, trace.points().size())) {
-                page.lineTo((float) p.x(), (float) p.y());
+                page.lineTo(hundredth(p.x()), hundredth(p.y()));
             }
             if (trace.closed()) {
                 page.closePath();
             }
         }
+    }
+
+    /** 0.01 point is 3.5 micrometres; more digits only make the file larger. */
+    private static float hundredth(double value) {
+        return Math.round(value * 100) / 100f;
     }
 
     private void label(Mark.Label l) throws IOException {
@@ -140,7 +201,7 @@ public final class PdfPage {
             take(Pen.of(Ink.PAPER, Halo.width(l.size())));
             show(l, text, RenderingMode.STROKE);
         }
-        page.setNonStrokingColor(new Color(l.ink().rgb()));
+        take(l.ink());
         show(l, text, RenderingMode.FILL);
     }
 

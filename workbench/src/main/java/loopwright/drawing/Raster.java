@@ -64,6 +64,12 @@ public final class Raster {
                 graphics.clip(path(List.of(window.window())));
                 marks(window.inside());
                 graphics.setClip(before);
+            } else if (mark instanceof Mark.Moved moved) {
+                graphics.translate(moved.right(), moved.down());
+                marks(moved.inside());
+                graphics.translate(-moved.right(), -moved.down());
+            } else if (mark instanceof Mark.Tagged tagged) {
+                marks(tagged.inside());
             }
         }
     }

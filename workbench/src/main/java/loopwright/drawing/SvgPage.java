@@ -57,6 +57,16 @@ public final class SvgPage {
                 label(label);
             } else if (mark instanceof Mark.Window window) {
                 window(window);
+            } else if (mark instanceof Mark.Moved moved) {
+                out.append("<g transform=\"translate(")
+                        .append(number(moved.right()))
+                        .append(' ')
+                        .append(number(moved.down()))
+                        .append(")\">\n");
+                marks(moved.inside());
+                out.append("</g>\n");
+            } else if (mark instanceof Mark.Tagged tagged) {
+                marks(tagged.inside());
             }
         }
     }

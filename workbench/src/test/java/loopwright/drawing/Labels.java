@@ -14,6 +14,10 @@ public final class Labels {
                 out.add(label);
             } else if (mark instanceof Mark.Window window) {
                 out.addAll(of(window.inside()));
+            } else if (mark instanceof Mark.Tagged tagged) {
+                out.addAll(of(tagged.inside()));
+            } else if (mark instanceof Mark.Moved moved) {
+                of(moved.inside()).forEach(l -> out.add(l.moved(moved.right(), moved.down())));
             }
         }
         return out;

@@ -1,6 +1,5 @@
 package loopwright.adapter.chart;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -8,7 +7,7 @@ import java.util.Locale;
 import loopwright.action.UserFault;
 import loopwright.action.WholeFile;
 import loopwright.drawing.Drawing;
-import loopwright.drawing.PdfPage;
+import loopwright.drawing.PdfFile;
 import loopwright.drawing.Raster;
 import loopwright.drawing.SvgPage;
 
@@ -30,17 +29,9 @@ final class PictureFile {
             return Raster.png(drawing, Raster.DOTS_PER_INCH);
         }
         if (lower.endsWith(".pdf")) {
-            return pdf(drawing);
+            return PdfFile.of(drawing.title(), List.of(drawing));
         }
         throw new UserFault(
                 "The picture's name \"" + name + "\" must end in .png, .svg or .pdf, which says how to draw it.");
-    }
-
-    private static byte[] pdf(Drawing drawing) {
-        try {
-            return PdfPage.of(List.of(drawing));
-        } catch (IOException e) {
-            throw new IllegalStateException("a picture could not be encoded in memory", e);
-        }
     }
 }

@@ -7,7 +7,7 @@ import java.util.List;
 import loopwright.demo.DemoCourse;
 import loopwright.drawing.Drawing;
 import loopwright.drawing.Mark;
-import loopwright.drawing.PdfPage;
+import loopwright.drawing.PdfFile;
 import loopwright.drawing.Point;
 import loopwright.drawing.Raster;
 import org.apache.pdfbox.Loader;
@@ -21,7 +21,7 @@ class PdfPageTest {
     @Test
     void pagesHaveTheSizeOfTheSheetAndTheirTextCanBeReadOut() throws Exception {
         Drawing chart = HoleChart.of(SyntheticPlan.of(DemoCourse.create(), 4, true));
-        byte[] bytes = PdfPage.of(List.of(chart, chart));
+        byte[] bytes = PdfFile.of("a chart", List.of(chart, chart));
         try (PDDocument document = Loader.loadPDF(bytes)) {
             assertThat(document.getNumberOfPages()).isEqualTo(2);
             assertThat((double) document.getPage(1).getMediaBox().getWidth()).isEqualTo(chart.width());
@@ -33,7 +33,8 @@ class PdfPageTest {
 
     @Test
     void everyTypefaceIsEmbedded() throws Exception {
-        try (PDDocument document = Loader.loadPDF(PdfPage.of(List.of(CourseChart.of(SyntheticCourse.twoHoles()))))) {
+        try (PDDocument document =
+                Loader.loadPDF(PdfFile.of("a chart", List.of(CourseChart.of(SyntheticCourse.twoHoles()))))) {
             var resources = document.getPage(0).getResources();
             int fonts = 0;
             for (var name : resources.getFontNames()) {
@@ -49,7 +50,7 @@ class PdfPageTest {
     void looksLikeThePixelPicture() throws Exception {
         Drawing chart = CourseChart.of(SyntheticCourse.twoHoles());
         BufferedImage pixels = Raster.of(chart, 72);
-        try (PDDocument document = Loader.loadPDF(PdfPage.of(List.of(chart)))) {
+        try (PDDocument document = Loader.loadPDF(PdfFile.of("a chart", List.of(chart)))) {
             BufferedImage rendered = new PDFRenderer(document).renderImageWithDPI(0, 72);
             double same = difference(pixels, rendered, 0);
             // Two renderers smooth edges differently, which costs some grey levels near lines and letters and none on
@@ -78,7 +79,7 @@ class PdfPageTest {
     void aCharacterTheTypefaceLacksBecomesAQuestionMark() throws Exception {
         Drawing drawing =
                 new Drawing("t", 200, 40, List.of(Mark.text("hole \u6c34 1", new Point(5, 20), Mark.Anchor.START, 10)));
-        try (PDDocument document = Loader.loadPDF(PdfPage.of(List.of(drawing)))) {
+        try (PDDocument document = Loader.loadPDF(PdfFile.of("a chart", List.of(drawing)))) {
             assertThat(new PDFTextStripper().getText(document)).contains("hole ? 1");
         }
     }

@@ -1,0 +1,37 @@
+package loopwright.action;
+
+import java.nio.file.Path;
+
+/** Port: sets and draws a book. */
+public interface BookPrinter {
+    /** A sheet of paper, portrait, millimetres. */
+    enum Paper {
+        A4(210, 297),
+        LETTER(215.9, 279.4);
+
+        private final double width;
+        private final double height;
+
+        Paper(double width, double height) {
+            this.width = width;
+            this.height = height;
+        }
+
+        public double widthMillimetres() {
+            return width;
+        }
+
+        public double heightMillimetres() {
+            return height;
+        }
+    }
+
+    /**
+     * Writes the book as a PDF, two pages on each side of a sheet in the order of a folded booklet; the file appears whole or
+     * not at all.
+     */
+    void print(Book book, Paper paper, Path target);
+
+    /** Draws every page by itself into a folder, as SVG and PNG. */
+    void draw(Book book, Path folder);
+}

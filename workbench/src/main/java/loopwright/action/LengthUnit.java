@@ -1,0 +1,64 @@
+package loopwright.action;
+
+import java.util.Locale;
+import loopwright.units.Distance;
+
+/** The unit in which a player reads lengths; a pace is one of it. */
+public enum LengthUnit {
+    YARDS("yd", "yards", Distance.METRES_PER_YARD),
+    METRES("m", "metres", 1);
+
+    private final String sign;
+    private final String words;
+    private final double metres;
+
+    LengthUnit(String sign, String words, double metres) {
+        this.sign = sign;
+        this.words = words;
+        this.metres = metres;
+    }
+
+    /** "yards" or "metres", as it is typed. */
+    public static LengthUnit named(String text) {
+        for (LengthUnit unit : values()) {
+            if (unit.words.equals(text.toLowerCase(Locale.ROOT))) {
+                return unit;
+            }
+        }
+        throw new UserFault("The unit \"" + text + "\" is not known; it is yards or metres.");
+    }
+
+    public double inMetres() {
+        return metres;
+    }
+
+    public String words() {
+        return words;
+    }
+
+    public String sign() {
+        return sign;
+    }
+
+    /** The wind that second choices are prepared for, as weather is told where this unit is used. */
+    String windWords() {
+        double speed = BriefHoles.WIND_METRES_PER_SECOND;
+        return this == METRES ? Math.round(speed * 3.6) + " km/h" : Math.round(speed / 0.44704) + " mph";
+    }
+
+    /** The nearest whole number: 152. */
+    public long whole(double lengthMetres) {
+        return Math.round(lengthMetres / metres);
+    }
+
+    /** "152 yd". */
+    public String of(double lengthMetres) {
+        return whole(lengthMetres) + " " + sign;
+    }
+
+    /** A place beside a line, "6 left"; empty where it is on it. */
+    public String beside(double rightMetres) {
+        long number = Math.abs(whole(rightMetres));
+        return number == 0 ? "" : number + (rightMetres < 0 ? " left" : " right");
+    }
+}
