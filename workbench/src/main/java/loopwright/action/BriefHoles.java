@@ -37,6 +37,7 @@ final class BriefHoles implements PlanWitness {
 
     /** A club that costs less than this in wind is not left for another: as the plan prefers the usual club. */
     private static final double PREFER_PLANNED = 0.05;
+
     private final Map<Integer, HoleBriefing> byHole = new ConcurrentHashMap<>();
     private final Map<Integer, List<ExpectRound.Played>> played = new ConcurrentHashMap<>();
     private @Nullable RoundSetup setup;

@@ -180,7 +180,8 @@ final class CardPages {
                                 + " and how near the hole 8 in 10 stop."
                                 + (wedges.measure().isEmpty()
                                         ? ""
-                                        : " Mostly assumed, not measured: " + String.join(", ", wedges.measure()) + "."))),
+                                        : " Mostly assumed, not measured: " + String.join(", ", wedges.measure())
+                                                + "."))),
                 new Book.Table(
                         "Wedge table",
                         List.of(unit.sign(), "club and effort", "on green", "within"),

@@ -142,7 +142,8 @@ final class HolePages {
     private String otherLine(RoundPlan.ShotPlan tee, RoundPlan.StartLine line) {
         double turn = tee.from().bearingTo(line.aim()) - tee.from().bearingTo(tee.aim());
         String beside = unit.beside(tee.aimMetres() * Math.sin(turn));
-        boolean isNamed = !line.landmark().startsWith("a point ") && !line.landmark().equals(tee.landmark());
+        boolean isNamed =
+                !line.landmark().startsWith("a point ") && !line.landmark().equals(tee.landmark());
         return "Going " + (line.balls() == RoundPlan.BallsGo.RIGHT ? "right" : "left") + " today: start "
                 + (beside.isEmpty() ? "the same" : beside + " of it") + (isNamed ? ", " + line.landmark() : "") + ".";
     }
@@ -294,7 +295,8 @@ final class HolePages {
     }
 
     static Optional<ApproachAnswer.Location> middle(ApproachAnswer.HoleApproach approach) {
-        return zone(approach, "middle centre").or(() -> approach.locations().stream().findFirst());
+        return zone(approach, "middle centre")
+                .or(() -> approach.locations().stream().findFirst());
     }
 
     /** The target; the hole itself where aiming at it is the same for the player. */
@@ -328,11 +330,16 @@ final class HolePages {
         for (ApproachAnswer.Side side : ApproachAnswer.Side.values()) {
             if (!l.strokes().containsKey(side)) {
                 return String.format(
-                        Locale.ROOT, "Miss %s (%.1f to hole out), never %s.", best, l.strokes().get(l.favoured()), word(side));
+                        Locale.ROOT,
+                        "Miss %s (%.1f to hole out), never %s.",
+                        best,
+                        l.strokes().get(l.favoured()),
+                        word(side));
             }
         }
-        Map.Entry<ApproachAnswer.Side, Double> worst =
-                l.strokes().entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow();
+        Map.Entry<ApproachAnswer.Side, Double> worst = l.strokes().entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .orElseThrow();
         return String.format(
                 Locale.ROOT,
                 "Miss %s (%.1f to hole out), not %s (%.1f).",

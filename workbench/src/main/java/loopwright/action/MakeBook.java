@@ -52,7 +52,8 @@ public final class MakeBook {
         for (RoundPlan.HolePlan h : plan.holes()) {
             Hole hole = plan.course().getHole(h.number());
             pages.add(holes.hole(h, briefing.of(h.number())));
-            pages.add(holes.green(h, of(approach, h.number()), HolePages.slopes(MeasuredGreen.find(plan.course(), hole), hole)));
+            pages.add(holes.green(
+                    h, of(approach, h.number()), HolePages.slopes(MeasuredGreen.find(plan.course(), hole), hole)));
         }
         pages.add(cards.card(briefing::of, hole -> of(approach, hole)));
         pages.add(cards.expectations(holes, expectation));

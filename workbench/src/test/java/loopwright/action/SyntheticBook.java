@@ -107,8 +107,7 @@ public final class SyntheticBook {
 
     private static RoundPlan.StartLine line(
             RoundPlan.ShotPlan tee, RoundPlan.BallsGo balls, double bearing, String landmark) {
-        return new RoundPlan.StartLine(
-                balls, 0, tee.from().along(bearing, tee.aimMetres()), 0, landmark, 0.05, 0.01);
+        return new RoundPlan.StartLine(balls, 0, tee.from().along(bearing, tee.aimMetres()), 0, landmark, 0.05, 0.01);
     }
 
     private static List<Double> scores(int par) {
