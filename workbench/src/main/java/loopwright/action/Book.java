@@ -44,7 +44,8 @@ public record Book(String title, LengthUnit unit, List<Page> pages) {
         PENCIL_CARD,
         WEDGES,
         STATE_OF_PLAY,
-        NOTES
+        /** A whole sheet to write on. */
+        SHEET
     }
 
     /**

@@ -17,6 +17,16 @@ public interface BookPrinter {
             this.height = height;
         }
 
+        /** "a4" or "letter", as it is typed. */
+        public static Paper named(String text) {
+            for (Paper paper : values()) {
+                if (paper.name().equalsIgnoreCase(text)) {
+                    return paper;
+                }
+            }
+            throw new UserFault("--paper " + text + " is not known; it is a4 or letter.");
+        }
+
         public double widthMillimetres() {
             return width;
         }
@@ -31,6 +41,9 @@ public interface BookPrinter {
      * not at all.
      */
     void print(Book book, Paper paper, Path target);
+
+    /** Writes pages that are used as whole sheets, one page a sheet, portrait. */
+    void printSheets(Book sheets, Paper paper, Path target);
 
     /** Draws every page by itself into a folder, as SVG and PNG. */
     void draw(Book book, Path folder);

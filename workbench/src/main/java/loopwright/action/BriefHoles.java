@@ -39,6 +39,7 @@ final class BriefHoles implements PlanWitness {
     private static final double PREFER_PLANNED = 0.05;
 
     private final Map<Integer, HoleBriefing> byHole = new ConcurrentHashMap<>();
+    private final Map<Integer, HolePicture.StrokesField> strokes = new ConcurrentHashMap<>();
     private final Map<Integer, List<ExpectRound.Played>> played = new ConcurrentHashMap<>();
     private @Nullable RoundSetup setup;
     private @Nullable DayFlight windy;
@@ -56,6 +57,11 @@ final class BriefHoles implements PlanWitness {
 
     RoundSetup setup() {
         return Objects.requireNonNull(setup);
+    }
+
+    /** Strokes to hole out over a hole, for contours. */
+    HolePicture.StrokesField strokes(int hole) {
+        return Objects.requireNonNull(strokes.get(hole));
     }
 
     HoleBriefing of(int hole) {
@@ -77,6 +83,9 @@ final class BriefHoles implements PlanWitness {
     @Override
     public void hole(Solved solved, Watch watch) {
         byHole.put(solved.plan().number(), new OneHole(solved).brief());
+        strokes.put(
+                solved.plan().number(),
+                StrokesGrid.of(solved.planner().map().hole(), solved.plan().tee(), solved.evaluation()));
         played.put(
                 solved.plan().number(),
                 ExpectRound.play(

@@ -220,7 +220,7 @@ final class CardPages {
 
     /** Letters to put a ring round, far enough apart for a pencil. */
     private static String spaced(String letters) {
-        return String.join("\u00a0\u00a0\u00a0", letters.split("", -1));
+        return letters.replaceAll("(?<=.)(?=.)", "\u00a0\u00a0\u00a0");
     }
 
     /** The chances on the last tees; on a slip of its own, because not every player wants to know. */

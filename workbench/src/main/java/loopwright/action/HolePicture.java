@@ -44,6 +44,12 @@ public record HolePicture(
         return new HolePicture(course, hole, tees, tee, length, "", List.of(), List.of(), Optional.empty(), List.of());
     }
 
+    /** The same with contours of the strokes to hole out. */
+    public HolePicture withStrokes(StrokesField field) {
+        return new HolePicture(
+                course, hole, tees, tee, lengthMetres, expected, shots, troubles, Optional.of(field), notes);
+    }
+
     /** True if trees, out of bounds or penalty areas of the hole were never looked at; every picture says so. */
     public boolean unsurveyed() {
         return !hole.survey().complete();

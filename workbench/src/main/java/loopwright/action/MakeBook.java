@@ -21,8 +21,16 @@ public final class MakeBook {
         this.wedges = wedges;
     }
 
-    /** A book with the plan its numbers come from. */
-    public record Made(Book book, RoundPlan plan) {}
+    /**
+     * A book with the plan its numbers come from.
+     *
+     * @param charts the holes as the coach sees them: contours, alternatives and what they cost
+     */
+    public record Made(Book book, RoundPlan plan, List<HolePicture> charts) {
+        public Made {
+            charts = List.copyOf(charts);
+        }
+    }
 
     public Made make(BookRequest request, Watch watch) {
         BriefHoles briefing = new BriefHoles();
@@ -37,7 +45,13 @@ public final class MakeBook {
                 request.plan().days().get(0),
                 request.plan().seed(),
                 watch.withoutProgress());
-        return new Made(book(request, plan, briefing, approach, table), plan);
+        return new Made(book(request, plan, briefing, approach, table), plan, charts(plan, briefing));
+    }
+
+    private static List<HolePicture> charts(RoundPlan plan, BriefHoles briefing) {
+        return plan.holes().stream()
+                .map(h -> PlanPictures.picture(plan, h).withStrokes(briefing.strokes(h.number())))
+                .toList();
     }
 
     private static Book book(

@@ -53,6 +53,37 @@ public final class MeasuringSheet {
         return List.copyOf(out);
     }
 
+    /** The session and its list as sheets to print and write on. */
+    public Book sheets() {
+        List<Book.Line> how = description().stream()
+                .map(text -> new Book.Line(Book.Role.EXPECTATION, text))
+                .toList();
+        List<List<String>> rows = new ArrayList<>();
+        for (Step s : STEPS) {
+            for (int i = 1; i <= s.balls(); i++) {
+                rows.add(List.of(Integer.toString(i), s.club() + (s.effort().equals("full") ? "" : " " + s.effort()), "", "", ""));
+            }
+        }
+        Book.Table list = new Book.Table(
+                "A row for every ball",
+                List.of("ball", "club and effort", "carry", "side", "remark"),
+                List.of(0.08, 0.3, 0.14, 0.14, 0.34),
+                rows);
+        return new Book(
+                "Measuring session",
+                LengthUnit.YARDS,
+                List.of(
+                        Book.Page.of(Book.Kind.SHEET, "Measuring session", how),
+                        Book.Page.of(
+                                Book.Kind.SHEET,
+                                "Where the balls landed",
+                                List.of(new Book.Line(
+                                        Book.Role.NOTE,
+                                        "Carry: how far it flew. Side: right (+) or left (-) of the aim. Write down the bad"
+                                                + " ones too; type the list into the CSV of \"player sheet --out\".")),
+                                list)));
+    }
+
     /** The list to fill in: a row per ball; rows left empty are set aside when it is read. */
     public void write(Path file) {
         StringBuilder text = new StringBuilder("club,effort,carry_yd,side_yd,ball,surface\n");

@@ -63,7 +63,7 @@ record RoundSetup(
                 : new StrikeModel(player, new DayFlight(player.swings(), day.conditions(), Watch.NONE));
     }
 
-    private static TeeSet tees(Course course, String wanted) {
+    static TeeSet tees(Course course, String wanted) {
         return course.findTeeSet(wanted)
                 .orElseThrow(() -> new UserFault("There are no " + wanted + " tees on " + course.name() + "; it has "
                         + course.teeSets().stream().map(TeeSet::name).collect(Collectors.joining(", "))

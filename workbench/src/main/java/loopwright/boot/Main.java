@@ -5,6 +5,7 @@ import java.io.Reader;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
 import loopwright.action.CourseFiles;
+import loopwright.action.CourseWalk;
 import loopwright.action.DrawHoles;
 import loopwright.action.ExpectRound;
 import loopwright.action.FlyShot;
@@ -35,6 +36,7 @@ import loopwright.cli.CourseDrawCommand;
 import loopwright.cli.CourseListCommand;
 import loopwright.cli.CourseReadCommand;
 import loopwright.cli.CourseSurveyCommand;
+import loopwright.cli.CourseWalkCommand;
 import loopwright.cli.DemoVerb;
 import loopwright.cli.ExpectVerb;
 import loopwright.cli.FlightVerb;
@@ -80,7 +82,7 @@ public final class Main {
         PlanRound planning =
                 new PlanRound(new OsmCourseFiles(), new JsonPlayerFiles(), new ChartedHoles(), AuditFolder::new);
         line.addSubcommand(new PlanVerb(planning, new PinSheetCsv(), results));
-        line.addSubcommand(new BookVerb(AnswerVerbs.book(planning), new PrintedBook(), results));
+        line.addSubcommand(new BookVerb(AnswerVerbs.book(planning), new PrintedBook(), new ChartedHoles(), results));
         AnswerVerbs.addTo(line, results);
         Path home = Path.of(System.getProperty("loopwright.home", "."));
         line.addSubcommand(new DemoVerb(home.resolve("demo")));
@@ -100,6 +102,7 @@ public final class Main {
                 .addSubcommand(new CourseReadCommand(read))
                 .addSubcommand(new CourseDrawCommand(read, new DrawHoles(new ChartedHoles())))
                 .addSubcommand(new CourseListCommand(read))
-                .addSubcommand(new CourseSurveyCommand(new SurveyCourse(files)));
+                .addSubcommand(new CourseSurveyCommand(new SurveyCourse(files)))
+                .addSubcommand(new CourseWalkCommand(new CourseWalk(files), new PrintedBook()));
     }
 }

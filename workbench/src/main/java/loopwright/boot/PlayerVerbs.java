@@ -4,6 +4,7 @@ import loopwright.action.CheckPlayer;
 import loopwright.action.FitPlayer;
 import loopwright.action.MeasuringSheet;
 import loopwright.action.ResultFile;
+import loopwright.adapter.book.PrintedBook;
 import loopwright.adapter.chart.ChartedPatterns;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.adapter.table.JsonPlayerFiles;
@@ -28,6 +29,6 @@ final class PlayerVerbs {
         line.addSubcommand(new CommandLine(new PlayerCommand())
                 .addSubcommand(new PlayerNewVerb(fit))
                 .addSubcommand(new PlayerCheckVerb(check, results))
-                .addSubcommand(new PlayerSheetVerb(new MeasuringSheet(new PlainTextFile()))));
+                .addSubcommand(new PlayerSheetVerb(new MeasuringSheet(new PlainTextFile()), new PrintedBook())));
     }
 }

@@ -3,18 +3,17 @@ package loopwright.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import loopwright.action.BookPrinter;
 import loopwright.action.BookRequest;
 import loopwright.action.Counting;
+import loopwright.action.HolePictures;
 import loopwright.action.LengthUnit;
 import loopwright.action.MakeBook;
 import loopwright.action.PlanDay;
 import loopwright.action.PlanRequest;
 import loopwright.action.ResultFile;
-import loopwright.action.UserFault;
 import loopwright.action.WholeFile;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -31,6 +30,7 @@ import picocli.CommandLine.Spec;
 public final class BookVerb implements Runnable {
     private final MakeBook action;
     private final BookPrinter printer;
+    private final HolePictures charts;
     private final ResultFile results;
 
     @Mixin
@@ -69,6 +69,12 @@ public final class BookVerb implements Runnable {
     private boolean stateOfPlay;
 
     @Option(
+            names = "--coach",
+            paramLabel = "FILE",
+            description = "The coach's copy as PDF: every hole large, with contours, alternatives and what they cost.")
+    private @Nullable Path coach;
+
+    @Option(
             names = "--json",
             paramLabel = "FILE",
             description = "Write text and plan as JSON (docs/schema/book.schema.json).")
@@ -80,25 +86,33 @@ public final class BookVerb implements Runnable {
     @Spec
     private @Nullable CommandSpec spec;
 
-    public BookVerb(MakeBook action, BookPrinter printer, ResultFile results) {
+    public BookVerb(MakeBook action, BookPrinter printer, HolePictures charts, ResultFile results) {
         this.action = action;
         this.printer = printer;
+        this.charts = charts;
         this.results = results;
     }
 
     @Override
     public void run() {
         PrintWriter page = Objects.requireNonNull(spec).commandLine().getOut();
-        BookPrinter.Paper sheet = sheet();
+        BookPrinter.Paper sheet = BookPrinter.Paper.named(paper);
         WholeFile.checkPlace(Objects.requireNonNull(out));
         if (json != null) {
             WholeFile.checkPlace(json);
+        }
+        if (coach != null) {
+            WholeFile.checkPlace(coach);
         }
         MakeBook.Made made =
                 action.make(request(), new ProgressLine(spec.commandLine().getErr(), "hole"));
         printer.print(made.book(), sheet, out);
         page.println("Book of " + made.book().pages().size() + " pages written to " + out
                 + ". Print it at 100 % on both sides, turned over the short edge.");
+        if (coach != null) {
+            charts.drawHoles("Coach's copy of " + made.plan().course().name(), made.charts(), coach);
+            page.println("Coach's copy written to " + coach + ".");
+        }
         if (pages != null) {
             printer.draw(made.book(), pages);
             page.println("Pages written to " + pages + ".");
@@ -106,14 +120,6 @@ public final class BookVerb implements Runnable {
         if (json != null) {
             results.write(json, BookJson.of(made));
             page.println("Written to " + json + ".");
-        }
-    }
-
-    private BookPrinter.Paper sheet() {
-        try {
-            return BookPrinter.Paper.valueOf(paper.toUpperCase(Locale.ROOT));
-        } catch (IllegalArgumentException e) {
-            throw new UserFault("--paper " + paper + " is not known; it is a4 or letter.", e);
         }
     }
 

@@ -1,6 +1,7 @@
 package loopwright.cli;
 
 import java.nio.file.Path;
+import loopwright.action.BookPrinter;
 import loopwright.action.MeasuringSheet;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -15,15 +16,27 @@ import picocli.CommandLine.Spec;
         description = "Describes a measuring session of about 40 minutes and writes the list to fill in.")
 public final class PlayerSheetVerb implements Runnable {
     private final MeasuringSheet sheet;
+    private final BookPrinter printer;
 
     @Option(names = "--out", paramLabel = "FILE", description = "List to fill in (CSV); \"fit --shots\" reads it back.")
     private @Nullable Path out;
 
+    @Option(names = "--print", paramLabel = "FILE", description = "Session and list as PDF, to print and write on.")
+    private @Nullable Path print;
+
+    @Option(
+            names = "--paper",
+            defaultValue = "a4",
+            paramLabel = "NAME",
+            description = "a4 or letter. Default: ${DEFAULT-VALUE}.")
+    private String paper = "a4";
+
     @Spec
     private @Nullable CommandSpec spec;
 
-    public PlayerSheetVerb(MeasuringSheet sheet) {
+    public PlayerSheetVerb(MeasuringSheet sheet, BookPrinter printer) {
         this.sheet = sheet;
+        this.printer = printer;
     }
 
     @Override
@@ -36,6 +49,10 @@ public final class PlayerSheetVerb implements Runnable {
         if (out != null) {
             sheet.write(out);
             page.println("The list to fill in was written to " + out + ".");
+        }
+        if (print != null) {
+            printer.printSheets(sheet.sheets(), BookPrinter.Paper.named(paper), print);
+            page.println("The sheets to write on were written to " + print + ".");
         }
         page.flush();
     }

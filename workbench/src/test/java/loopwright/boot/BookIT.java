@@ -11,6 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.StreamSupport;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -48,11 +51,14 @@ class BookIT {
                 "--json",
                 json.toString(),
                 "--pages",
-                folder.resolve("pages").toString());
+                folder.resolve("pages").toString(),
+                "--coach",
+                folder.resolve("coach.pdf").toString());
         assertThat(run.exitCode()).as(run.err()).isZero();
         assertThat(run.out()).contains("Book of 7 pages").contains("100 %");
         Schema.assertFits("book.schema.json", json);
         assertThat(Files.size(pdf)).isBetween(20_000L, 3_000_000L);
+        assertThat(folder.resolve("coach.pdf")).isNotEmptyFile();
         assertThat(folder.resolve("pages").resolve("page-02.svg")).isNotEmptyFile();
         assertThat(folder.resolve("pages").resolve("page-03.png")).isNotEmptyFile();
 
@@ -97,6 +103,27 @@ class BookIT {
 
     private static String whole(JsonNode node, String name) {
         return String.format(Locale.ROOT, "%d", Math.round(node.get(name).asDouble()));
+    }
+
+    @Test
+    void sheetsToWriteOnArePrinted() throws IOException {
+        Path walk = folder.resolve("walk.pdf");
+        Typed run = Typed.run(
+                "course", "walk", DEMO.resolve("course.geojson").toString(), "--out", walk.toString(), "--paper", "letter");
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.out()).contains("3 sheets");
+        Path session = folder.resolve("session.pdf");
+        assertThat(Typed.run("player", "sheet", "--print", session.toString()).exitCode())
+                .isZero();
+        try (PDDocument document = Loader.loadPDF(walk.toFile());
+                PDDocument sheets = Loader.loadPDF(session.toFile())) {
+            assertThat(new PDFTextStripper().getText(document)).contains("holes 13 to 18", "penalty areas", "deep: ____");
+            assertThat(sheets.getNumberOfPages()).isEqualTo(2);
+        }
+        Typed wrong = Typed.run(
+                "course", "walk", DEMO.resolve("course.geojson").toString(), "--out", walk.toString(), "--tees", "purple");
+        assertThat(wrong.exitCode()).isEqualTo(2);
+        assertThat(wrong.err()).contains("There are no purple tees");
     }
 
     @Test

@@ -10,7 +10,6 @@ import loopwright.drawing.Face;
 import loopwright.drawing.Furniture;
 import loopwright.drawing.GroundLayers;
 import loopwright.drawing.Ink;
-import loopwright.drawing.Lettering;
 import loopwright.drawing.Mark;
 import loopwright.drawing.Pen;
 import loopwright.drawing.Point;
@@ -37,7 +36,6 @@ final class GreenPlan {
     private final Extent window;
     private final Extent green;
     private final List<Mark> inside = new ArrayList<>();
-    private final Lettering lettering;
 
     GreenPlan(Book.GreenGround ground, Extent most, LengthUnit unit) {
         this.ground = ground;
@@ -58,7 +56,6 @@ final class GreenPlan {
                 centre.y() - deep * perMetre / 2,
                 centre.x() + wide * perMetre / 2,
                 centre.y() + deep * perMetre / 2);
-        this.lettering = new Lettering(window.grown(-1));
     }
 
     private static int scale(double wide, double deep, Extent most) {
@@ -86,7 +83,6 @@ final class GreenPlan {
         ground.slopes().forEach(this::slope);
         ground.targets().forEach(this::target);
         paces();
-        inside.addAll(lettering.texts());
         List<Mark> all = new ArrayList<>();
         all.add(new Mark.Window(Trace.rectangle(window), inside));
         all.add(Mark.drawn(Pen.of(Ink.LINE, 0.7), Trace.rectangle(window)));

@@ -24,6 +24,15 @@ public final class PrintedBook implements BookPrinter {
     }
 
     @Override
+    public void printSheets(Book sheets, Paper paper, Path target) {
+        List<Drawing> out = new ArrayList<>();
+        for (Book.Page page : sheets.pages()) {
+            out.add(new WholeSheet(page, paper, out.size() + 1).drawing());
+        }
+        WholeFile.write(target, PdfFile.forPrinter(sheets.title(), out));
+    }
+
+    @Override
     public void draw(Book book, Path folder) {
         try {
             Files.createDirectories(folder);
