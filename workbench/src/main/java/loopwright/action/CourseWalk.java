@@ -27,7 +27,9 @@ public final class CourseWalk {
         List<Book.Page> pages = new ArrayList<>();
         for (int first = 0; first < course.holes().size(); first += HOLES_A_SHEET) {
             List<Hole> holes = course.holes()
-                    .subList(first, Math.min(first + HOLES_A_SHEET, course.holes().size()));
+                    .subList(
+                            first,
+                            Math.min(first + HOLES_A_SHEET, course.holes().size()));
             pages.add(page(course, set, holes, unit));
         }
         return new Book("Walk of " + course.name(), unit, pages);

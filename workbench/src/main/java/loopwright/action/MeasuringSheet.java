@@ -61,7 +61,12 @@ public final class MeasuringSheet {
         List<List<String>> rows = new ArrayList<>();
         for (Step s : STEPS) {
             for (int i = 1; i <= s.balls(); i++) {
-                rows.add(List.of(Integer.toString(i), s.club() + (s.effort().equals("full") ? "" : " " + s.effort()), "", "", ""));
+                rows.add(List.of(
+                        Integer.toString(i),
+                        s.club() + (s.effort().equals("full") ? "" : " " + s.effort()),
+                        "",
+                        "",
+                        ""));
             }
         }
         Book.Table list = new Book.Table(

@@ -109,7 +109,13 @@ class BookIT {
     void sheetsToWriteOnArePrinted() throws IOException {
         Path walk = folder.resolve("walk.pdf");
         Typed run = Typed.run(
-                "course", "walk", DEMO.resolve("course.geojson").toString(), "--out", walk.toString(), "--paper", "letter");
+                "course",
+                "walk",
+                DEMO.resolve("course.geojson").toString(),
+                "--out",
+                walk.toString(),
+                "--paper",
+                "letter");
         assertThat(run.exitCode()).as(run.err()).isZero();
         assertThat(run.out()).contains("3 sheets");
         Path session = folder.resolve("session.pdf");
@@ -117,11 +123,18 @@ class BookIT {
                 .isZero();
         try (PDDocument document = Loader.loadPDF(walk.toFile());
                 PDDocument sheets = Loader.loadPDF(session.toFile())) {
-            assertThat(new PDFTextStripper().getText(document)).contains("holes 13 to 18", "penalty areas", "deep: ____");
+            assertThat(new PDFTextStripper().getText(document))
+                    .contains("holes 13 to 18", "penalty areas", "deep: ____");
             assertThat(sheets.getNumberOfPages()).isEqualTo(2);
         }
         Typed wrong = Typed.run(
-                "course", "walk", DEMO.resolve("course.geojson").toString(), "--out", walk.toString(), "--tees", "purple");
+                "course",
+                "walk",
+                DEMO.resolve("course.geojson").toString(),
+                "--out",
+                walk.toString(),
+                "--tees",
+                "purple");
         assertThat(wrong.exitCode()).isEqualTo(2);
         assertThat(wrong.err()).contains("There are no purple tees");
     }
