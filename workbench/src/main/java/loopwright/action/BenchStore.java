@@ -71,6 +71,12 @@ public interface BenchStore extends AutoCloseable {
     /** The store becomes exactly what the zip holds. */
     void restore(InputStream zip, String label);
 
+    /** Who may log in, and what was changed by whom. */
+    AccessBook access();
+
+    /** Refuses with the fault of a document that never was, if the person of now may not see this one. */
+    default void requireReadable(String document) {}
+
     /** Where the store is, for a person: a file, or the address of a database server. */
     String where();
 

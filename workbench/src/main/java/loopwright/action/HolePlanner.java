@@ -50,7 +50,8 @@ final class HolePlanner {
     private static final double MAP_ERROR_METRES = 4 * Distance.METRES_PER_YARD;
     /** Choices that cost more do not turn on a few yards. */
     private static final double NEAR_ENOUGH_TO_TURN = 0.3;
-
+    /** Coarse enough to be there while the hand is still on the flag. */
+    private static final SolverSettings FIRST_ANSWER = new SolverSettings(24, 24, 24, 16, 32, 64);
     /** Shots that aim nearer to the hole than this are approaches: the room that counts is the green. */
     private static final double APPROACH_METRES = 25;
 
@@ -104,11 +105,16 @@ final class HolePlanner {
             List<Integer> simulated,
             Optional<TargetHole> solved) {}
 
+    int number() {
+        return hole.number();
+    }
+
     Planned plan(PlannedRound round, Optional<AuditFiles> audit, Watch watch) {
         RoundGreens.Green green = greens.of(hole);
-        MeanSolution solution = solve(rules, green.odds(), watch);
+        MeanSolution solution = solve(SolverSettings.STANDARD, rules, green.odds(), watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
         List<ScoreDistribution> byDay = byDay(evaluation, round, watch);
+        HabitPlay habit = new HabitPlay(solution, habits);
         RoundPlan.HolePlan plan = describe(
                 solution,
                 evaluation,
@@ -116,7 +122,8 @@ final class HolePlanner {
                 averaged(byDay, round),
                 byDay.get(0).mean(),
                 new Advice(solution, evaluation),
-                new HabitPlay(solution, habits),
+                habit,
+                habit.evaluate(watch).expected(),
                 green,
                 watch);
         audit.ifPresent(a -> a.write(solution, evaluation, round.seed()));
@@ -131,23 +138,43 @@ final class HolePlanner {
     /** The hole solved and kept to answer questions; the referee does not play it. */
     SolvedHole solved(String tees, PlannedRound round, Watch watch) {
         RoundGreens.Green green = greens.of(hole);
-        MeanSolution solution = solve(rules, green.odds(), watch);
+        MeanSolution solution = solve(SolverSettings.STANDARD, rules, green.odds(), watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
         HabitPlay habit = new HabitPlay(solution, habits);
         Advice advice = new Advice(solution, evaluation);
         List<ScoreDistribution> byDay = byDay(evaluation, round, watch);
+        double byHabit = habit.evaluate(watch).expected();
+        double usual = byDay.get(0).mean();
+        RoundPlan.HolePlan plan = describe(
+                solution, evaluation, round, averaged(byDay, round), usual, advice, habit, byHabit, green, watch);
+        evaluation.forgetRows();
+        return new SolvedHole(map.course(), tees, this, evaluation, advice, habit, plan, false);
+    }
+
+    /**
+     * A first answer in a fraction of the time: coarser nodes and clouds, an ordinary day for the player instead of good
+     * and bad ones, no other start lines, no value of the habit (NaN) and none of the locks.
+     */
+    SolvedHole first(String tees, PlannedRound round, Watch watch) {
+        RoundGreens.Green green = greens.of(hole);
+        MeanSolution solution = solve(FIRST_ANSWER, rules, green.odds(), watch);
+        PolicyEvaluation evaluation = solution.evaluate(watch);
+        HabitPlay habit = new HabitPlay(solution, habits);
+        Advice advice = new Advice(solution, evaluation);
+        double[] scores = evaluation.scores();
         RoundPlan.HolePlan plan = describe(
                 solution,
                 evaluation,
                 round,
-                averaged(byDay, round),
-                byDay.get(0).mean(),
+                Arrays.copyOf(scores, PolicyEvaluation.MOST_STROKES + 1),
+                mean(scores),
                 advice,
                 habit,
+                Double.NaN,
                 green,
                 watch);
         evaluation.forgetRows();
-        return new SolvedHole(map.course(), tees, this, evaluation, advice, habit, plan);
+        return new SolvedHole(map.course(), tees, this, evaluation, advice, habit, plan, true);
     }
 
     /** {@code scores} over good and bad days, {@code usual} the mean score of an ordinary one. */
@@ -159,14 +186,16 @@ final class HolePlanner {
             double usual,
             Advice advice,
             HabitPlay habit,
+            double byHabit,
             RoundGreens.Green green,
             Watch watch) {
         double badDays = mean(scores) - usual;
         List<RoundPlan.ShotPlan> shots = shots(advice, habit);
-        OptionalDouble lockCost = rules.equals(ShotRules.FREE)
+        boolean first = Double.isNaN(byHabit);
+        OptionalDouble lockCost = rules.equals(ShotRules.FREE) || first
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(evaluation.expected()
-                        - solve(ShotRules.FREE, green.odds(), watch)
+                        - solve(SolverSettings.STANDARD, ShotRules.FREE, green.odds(), watch)
                                 .evaluate(watch)
                                 .expected());
         return new RoundPlan.HolePlan(
@@ -182,9 +211,9 @@ final class HolePlanner {
                 Arrays.stream(scores).boxed().toList(),
                 1 - evaluation.withoutPenalty(),
                 shots,
-                startLines(shots.get(0), solution, evaluation, round),
+                first ? List.of() : startLines(shots.get(0), solution, evaluation, round),
                 lockCost,
-                habit.evaluate(watch).expected() + badDays,
+                byHabit + badDays,
                 evaluation.expected() - solution.expectedWhenChosen(),
                 solution.searchLoss());
     }
@@ -223,9 +252,8 @@ final class HolePlanner {
         return new StateOfPlay.TeeShot(strikes.label(shot.shot()), shot.aim(), offset, landmark, shot.gain());
     }
 
-    private MeanSolution solve(ShotRules under, GreenOdds green, Watch watch) {
-        return MeanSolver.solve(
-                new HoleProblem(map, tee.place(), ability, SolverSettings.STANDARD, under, green), watch);
+    private MeanSolution solve(SolverSettings settings, ShotRules under, GreenOdds green, Watch watch) {
+        return MeanSolver.solve(new HoleProblem(map, tee.place(), ability, settings, under, green), watch);
     }
 
     /** Every round on the day that all its holes share. */

@@ -1,6 +1,7 @@
 package loopwright.action;
 
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
 import loopwright.action.Jobs.Job;
@@ -15,11 +16,14 @@ public final class PlanBench implements AutoCloseable {
     private static final int HOLES_AT_ONCE = 2;
     /** A solved hole takes some 20 MB, and the whole program is to stay under 1 GB. */
     private static final int KEPT_HOLES = 8;
+    /** A planned hole takes some 100 kB. */
+    private static final int KEPT_PLANNED = 200;
 
     private final Workroom room;
     private final PlanRound planning;
     private final Clock clock;
     private final String engine;
+    private final Remembered<String, HolePlanner.Planned> planned = new Remembered<>(KEPT_PLANNED);
     private final Jobs rounds = new Jobs(ROUNDS_AT_ONCE, KEPT_ROUNDS);
     private final Jobs holes = new Jobs(HOLES_AT_ONCE, KEPT_HOLES);
 
@@ -34,21 +38,69 @@ public final class PlanBench implements AutoCloseable {
     /** The plan of a round; {@code page} is who asks. */
     public Job<RoundPlan> round(PlanChoice choice, String page) {
         return rounds.submit("round " + choice.key(), page, watch -> {
-            RoundPlan plan = planning.plan(request(choice), watch);
+            RoundPlan plan = planning.plan(request(choice), reusing(choice), watch);
             keep(choice, plan);
             return plan;
         });
     }
 
+    /** Keeps what a finished plan foretells of a round on a day; only scores in strokes are compared with scores. */
+    public KeptForecast foretell(PlanChoice choice, LocalDate day) {
+        RoundPlan plan = round(choice, choice.key())
+                .findResult()
+                .orElseThrow(() -> new UserFault("The plan is not made yet; wait for it, then keep it as a forecast."));
+        if (plan.counting().form() != Counting.Form.STROKES) {
+            throw new UserFault(
+                    "A forecast is compared with scores in strokes; make the plan counted in strokes first.");
+        }
+        return room.store()
+                .records()
+                .addForecast(
+                        choice.player().id(),
+                        new KeptForecast(
+                                "",
+                                day,
+                                plan.course().name(),
+                                plan.tees().name(),
+                                plan.holes().size(),
+                                plan.target(),
+                                plan.total().mean(),
+                                plan.total().standardDeviation(),
+                                plan.targetProbability(),
+                                engine,
+                                clock.instant()));
+    }
+
+    /** Holes of a round that were planned before, for another target or beside other holes, are not solved again. */
+    private PlanRound.HoleMemory reusing(PlanChoice choice) {
+        return (number, plan) -> planned.get(choice.onlyHole(number).key(), plan);
+    }
+
     /** One hole, solved and ready to answer. */
     public Job<SolvedHole> hole(PlanChoice choice, int number, String page) {
-        PlanChoice only = choice.withHoles(Integer.toString(number));
+        PlanChoice only = choice.onlyHole(number);
         Function<Watch, SolvedHole> work = watch -> planning.solveHole(request(only), watch);
         return holes.submit("hole " + only.key(), page, work);
     }
 
+    private Job<SolvedHole> coarse(PlanChoice choice, int number, String page) {
+        PlanChoice only = choice.onlyHole(number);
+        Function<Watch, SolvedHole> work = watch -> planning.firstAnswer(request(only), watch);
+        return holes.submit("first " + only.key(), page + " first", work);
+    }
+
+    /** A first answer for one hole at once: the solved hole if it is there, else a coarser one. */
+    public Job<SolvedHole> first(PlanChoice choice, int number, String page) {
+        boolean solved = holes.find("hole " + choice.onlyHole(number).key())
+                .filter(j -> j.state() == Jobs.State.DONE)
+                .isPresent();
+        return solved ? hole(choice, number, page) : coarse(choice, number, page);
+    }
+
     /** The job of a round or a hole by its key. */
     public Job<?> job(String key) {
+        String[] parts = key.split("[ .]", 3);
+        room.store().requireReadable(parts.length < 3 ? "" : parts[1]);
         return rounds.find(key)
                 .or(() -> holes.find(key))
                 .orElseThrow(() -> new UserFault("This work is not known any longer; load the page again."));

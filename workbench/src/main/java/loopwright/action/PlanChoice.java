@@ -5,10 +5,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * What a plan of the bench is made from: versions of a player and a course, and what the command line would be told.
  *
+ * @param goal what the round is played for
  * @param holes as {@link PlanRequest#holes()}
  * @param holeLocations as {@link PlanRequest#holeLocations()}, and so the rest
  */
@@ -16,7 +19,8 @@ public record PlanChoice(
         Shelf.Entry player,
         Shelf.Entry course,
         String tees,
-        int target,
+        Goal goal,
+        DayChoice day,
         String holes,
         List<String> holeLocations,
         List<String> forbid,
@@ -28,23 +32,100 @@ public record PlanChoice(
         require = List.copyOf(require);
     }
 
+    /**
+     * What a round is played for.
+     *
+     * @param target as {@link PlanRequest#target()}, and so the rest
+     */
+    public record Goal(int target, Counting counting, boolean forTarget, boolean howSure) {}
+
     public PlanChoice withHoles(String some) {
-        return new PlanChoice(player, course, tees, target, some, holeLocations, forbid, require, seed);
+        return new PlanChoice(player, course, tees, goal, day, some, holeLocations, forbid, require, seed);
     }
 
     public PlanChoice withHoleLocations(List<String> others) {
-        return new PlanChoice(player, course, tees, target, holes, others, forbid, require, seed);
+        return new PlanChoice(player, course, tees, goal, day, holes, others, forbid, require, seed);
     }
 
-    PlanRequest request(Path courseFile, Path playerFile) {
-        return PlanRequest.usual(courseFile, playerFile, tees, target, holes, holeLocations, forbid, require, seed);
+    public PlanChoice withLocks(List<String> forbidden, List<String> required) {
+        return new PlanChoice(player, course, tees, goal, day, holes, holeLocations, forbidden, required, seed);
+    }
+
+    public PlanChoice withDay(DayChoice other) {
+        return new PlanChoice(player, course, tees, goal, other, holes, holeLocations, forbid, require, seed);
+    }
+
+    public PlanChoice withTees(String others) {
+        return new PlanChoice(player, course, others, goal, day, holes, holeLocations, forbid, require, seed);
+    }
+
+    /** One hole of it: target and counting are left out, and what is said of other holes, so that equal holes are solved once. */
+    PlanChoice onlyHole(int number) {
+        Goal hole = new Goal(1, Counting.STROKES, false, false);
+        return new PlanChoice(
+                player,
+                course,
+                tees,
+                hole,
+                day,
+                Integer.toString(number),
+                of(number, holeLocations),
+                of(number, forbid),
+                of(number, require),
+                seed);
+    }
+
+    /** Those of "7:12,5" or "hole 7: driver" that are about a hole; what cannot be read is kept, to be told. */
+    private static List<String> of(int number, List<String> texts) {
+        return texts.stream()
+                .filter(t -> {
+                    String head = t.toLowerCase(Locale.ROOT)
+                            .replace("hole", "")
+                            .strip()
+                            .split("\\D", 2)[0];
+                    return head.isEmpty() || head.equals(Integer.toString(number));
+                })
+                .toList();
+    }
+
+    public PlanRequest request(Path courseFile, Path playerFile) {
+        return new PlanRequest(
+                courseFile,
+                playerFile,
+                tees,
+                goal.target(),
+                goal.counting(),
+                goal.forTarget(),
+                goal.howSure(),
+                holes,
+                0,
+                holeLocations,
+                forbid,
+                require,
+                List.of(day.day()),
+                TodayRequest.USUAL,
+                seed,
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** The choice without player, course and seed, in the form of an address: always the same for the same choice. */
     public String inputs() {
         List<String> out = new ArrayList<>();
         add(out, "tees", tees);
-        add(out, "target", Integer.toString(target));
+        add(out, "target", Integer.toString(goal.target()));
+        Counting counting = goal.counting();
+        if (counting.form() != Counting.Form.STROKES) {
+            add(out, "counting", counting.form().name().toLowerCase(Locale.ROOT));
+            add(out, "handicap", Integer.toString(counting.handicap()));
+        }
+        if (goal.forTarget()) {
+            add(out, "objective", "target");
+        }
+        if (goal.howSure()) {
+            add(out, "sure", "yes");
+        }
+        out.addAll(day.inputs());
         if (!holes.isEmpty()) {
             add(out, "holes", holes);
         }

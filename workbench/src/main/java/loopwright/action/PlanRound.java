@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import loopwright.course.Hole;
 import loopwright.numerics.Watch;
@@ -26,6 +27,7 @@ public final class PlanRound {
     private final PlayerFiles players;
     private final HolePictures pictures;
     private final Function<Path, AuditFiles> audits;
+    private final Flights flights = new Flights();
 
     /** {@code audits} opens the audit files of a folder. */
     public PlanRound(
@@ -36,23 +38,41 @@ public final class PlanRound {
         this.audits = audits;
     }
 
+    /** What was planned of holes before. */
+    interface HoleMemory {
+        HoleMemory NONE = (number, plan) -> plan.get();
+
+        /** The plan of a hole, made if it is not known. */
+        HolePlanner.Planned hole(int number, Supplier<HolePlanner.Planned> plan);
+    }
+
     public RoundPlan plan(PlanRequest request, Watch watch) {
+        return plan(request, HoleMemory.NONE, watch);
+    }
+
+    /** {@code memory} knows holes of exactly this request, targets and other holes apart. */
+    RoundPlan plan(PlanRequest request, HoleMemory memory, Watch watch) {
         List<RoundPlan> plans = new ArrayList<>();
         for (PlanDay day : request.days()) {
-            plans.add(onDay(day, request, plans.isEmpty() ? request.audit() : Optional.empty(), watch));
+            plans.add(onDay(day, request, plans.isEmpty() ? request.audit() : Optional.empty(), memory, watch));
         }
         RoundPlan plan = plans.get(0).withOtherDays(plans.subList(1, plans.size()));
         request.pictures().ifPresent(folder -> new PlanPictures(pictures).draw(plan, folder));
         return plan;
     }
 
-    private RoundPlan onDay(PlanDay day, PlanRequest request, Optional<Path> auditFolder, Watch watch) {
-        RoundSetup setup = RoundSetup.read(request, day, courses, players);
+    private RoundPlan onDay(
+            PlanDay day, PlanRequest request, Optional<Path> auditFolder, HoleMemory memory, Watch watch) {
+        RoundSetup setup = setup(request, day);
         request.counting().checkTarget(request.target(), setup.holes().size());
         Optional<AuditFiles> audit = auditFolder.map(audits);
         List<HolePlanner> planners = planners(request, setup);
-        List<HolePlanner.Planned> planned =
-                Cores.all(planners, p -> p.plan(setup.round(), audit, watch.withoutProgress()), watch);
+        // what target play and doubt need of a solved hole is too large to remember
+        HoleMemory known = setup.round().keepsSolutions() ? HoleMemory.NONE : memory;
+        List<HolePlanner.Planned> planned = Cores.all(
+                planners,
+                p -> known.hole(p.number(), () -> p.plan(setup.round(), audit, watch.withoutProgress())),
+                watch);
         Optional<StateOfPlay> state = request.forTarget()
                 ? Optional.of(forTarget(request, setup.round(), planners, planned, watch))
                 : Optional.empty();
@@ -62,8 +82,18 @@ public final class PlanRound {
 
     /** The first of the holes asked for, solved on the first day and ready to answer; the referee does not play it. */
     public SolvedHole solveHole(PlanRequest request, Watch watch) {
-        RoundSetup setup = RoundSetup.read(request, request.days().get(0), courses, players);
+        RoundSetup setup = setup(request, request.days().get(0));
         return planners(request, setup).get(0).solved(setup.tees().name(), setup.round(), watch);
+    }
+
+    /** The same at once and coarser; see {@link SolvedHole#isFirst}. */
+    public SolvedHole firstAnswer(PlanRequest request, Watch watch) {
+        RoundSetup setup = setup(request, request.days().get(0));
+        return planners(request, setup).get(0).first(setup.tees().name(), setup.round(), watch);
+    }
+
+    private RoundSetup setup(PlanRequest request, PlanDay day) {
+        return RoundSetup.read(request, day, courses, players, flights);
     }
 
     private static List<HolePlanner> planners(PlanRequest request, RoundSetup setup) {

@@ -8,8 +8,6 @@ import loopwright.course.CourseMap;
 import loopwright.course.Hole;
 import loopwright.course.TeeSet;
 import loopwright.course.TemporaryGreen;
-import loopwright.numerics.Watch;
-import loopwright.player.DayFlight;
 import loopwright.player.Player;
 import loopwright.player.PlayerProfile;
 import loopwright.player.StrikeModel;
@@ -32,11 +30,20 @@ record RoundSetup(
         Today today) {
 
     static RoundSetup read(PlanRequest request, PlanDay day, CourseFiles courses, PlayerFiles players) {
-        return of(courses.read(request.course()).course(), players.read(request.player()), request, day);
+        return read(request, day, courses, players, new Flights());
+    }
+
+    static RoundSetup read(
+            PlanRequest request, PlanDay day, CourseFiles courses, PlayerFiles players, Flights flights) {
+        return of(courses.read(request.course()).course(), players.read(request.player()), request, day, flights);
     }
 
     /** The same for a course and a player that were read already, and perhaps changed. */
     static RoundSetup of(Course read, PlayerProfile usual, PlanRequest request, PlanDay day) {
+        return of(read, usual, request, day, new Flights());
+    }
+
+    private static RoundSetup of(Course read, PlayerProfile usual, PlanRequest request, PlanDay day, Flights flights) {
         Today today = Today.of(request.today(), usual);
         PlayerProfile profile = today.apply(usual);
         Course course = TemporaryGreen.inPlay(read);
@@ -47,7 +54,7 @@ record RoundSetup(
         List<Hole> holes = HoleNumberList.startingAt(request.startHole(), HoleNumberList.read(request.holes(), course));
         RoundGreens greens = new RoundGreens(course, profile.player().putting(), day.greens());
         PlannedRound round = PlannedRound.of(
-                strikes(profile.player(), day, course),
+                flights.strikes(profile.player(), day, course),
                 profile.day(),
                 greens.level(),
                 request.seed(),
@@ -56,11 +63,8 @@ record RoundSetup(
         return new RoundSetup(course, tees, holes, tables, day, profile, round, greens, today);
     }
 
-    /** On the usual day and level ground a pattern is what it is; anything else is flown. */
     static StrikeModel strikes(Player player, PlanDay day, Course course) {
-        return day.isUsual() && course.heights().isEmpty()
-                ? new StrikeModel(player)
-                : new StrikeModel(player, new DayFlight(player.swings(), day.conditions(), Watch.NONE));
+        return new Flights().strikes(player, day, course);
     }
 
     private static TeeSet tees(Course course, String wanted) {

@@ -15,7 +15,6 @@ import loopwright.player.SituationTable;
 import loopwright.strategy.Advice;
 import loopwright.strategy.HabitPlay;
 import loopwright.strategy.PolicyEvaluation;
-import org.jspecify.annotations.Nullable;
 
 /** A hole that is solved and kept, so that a question about any spot or aim is answered from it at once. */
 public final class SolvedHole {
@@ -32,8 +31,11 @@ public final class SolvedHole {
     private final Advice advice;
     private final HabitPlay habit;
     private final RoundPlan.HolePlan plan;
-    /** The spot asked for last: while an aim is dragged the ball stays. */
-    private @Nullable Spot latest;
+    private final boolean first;
+    /** While an aim is dragged the ball stays, and several may look at one hole. */
+    private static final int KEPT_SPOTS = 200;
+
+    private final Remembered<Place, Spot> spots = new Remembered<>(KEPT_SPOTS);
 
     SolvedHole(
             Course course,
@@ -42,7 +44,9 @@ public final class SolvedHole {
             PolicyEvaluation evaluation,
             Advice advice,
             HabitPlay habit,
-            RoundPlan.HolePlan plan) {
+            RoundPlan.HolePlan plan,
+            boolean first) {
+        this.first = first;
         this.course = course;
         this.tees = tees;
         this.planner = planner;
@@ -63,6 +67,11 @@ public final class SolvedHole {
         public Spot {
             ways = List.copyOf(ways);
         }
+    }
+
+    /** True for a first, coarse answer that is to be refined. */
+    public boolean isFirst() {
+        return first;
     }
 
     public RoundPlan.HolePlan plan() {
@@ -87,14 +96,11 @@ public final class SolvedHole {
     }
 
     /** Everything that can be played from a spot off the green. */
-    public synchronized Spot at(Place ball) {
-        if (latest == null || !latest.ball().equals(ball)) {
-            latest = search(ball);
-        }
-        return latest;
+    public Spot at(Place ball) {
+        return spots.get(ball, () -> search(ball));
     }
 
-    private Spot search(Place ball) {
+    private synchronized Spot search(Place ball) {
         Surface lie = playableLie(ball);
         Situation situation = SituationTable.of(lie).get(0).situation();
         List<Advice.Rated> rated = advice.byShot(ball, lie, situation);

@@ -44,6 +44,7 @@ public final class Workroom {
 
     /** A version of a course as a file. */
     public Path courseFile(String id, int version) {
+        store.requireReadable(id);
         return file(
                 "course-" + id + "-v" + version + ".geojson",
                 () -> store.courses().get(id, version).text());
@@ -51,18 +52,21 @@ public final class Workroom {
 
     /** A version of a player as a file. */
     public Path playerFile(String id, int version) {
+        store.requireReadable(id);
         return file(
                 "player-" + id + "-v" + version + ".json",
                 () -> store.players().get(id, version).text());
     }
 
     public Course course(String id, int version) {
+        store.requireReadable(id);
         return (Course) object(
                 "course " + id + " " + version,
                 () -> courses.read(courseFile(id, version)).course());
     }
 
     public PlayerProfile player(String id, int version) {
+        store.requireReadable(id);
         return (PlayerProfile) object("player " + id + " " + version, () -> players.read(playerFile(id, version)));
     }
 

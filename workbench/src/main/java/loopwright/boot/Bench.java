@@ -3,15 +3,25 @@ package loopwright.boot;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import loopwright.action.Accounts;
+import loopwright.action.Attempts;
 import loopwright.action.BenchStore;
 import loopwright.action.CarryStore;
 import loopwright.action.CourseChoice;
 import loopwright.action.FitPlayer;
+import loopwright.action.GuardedStore;
 import loopwright.action.KeepPlayer;
+import loopwright.action.KeepRounds;
 import loopwright.action.PlanBench;
 import loopwright.action.PlanRound;
 import loopwright.action.PuttAdviser;
 import loopwright.action.PuttFitting;
+import loopwright.action.RememberedCourses;
+import loopwright.action.RememberedPlayers;
+import loopwright.action.TakeRounds;
+import loopwright.action.TodayList;
+import loopwright.action.UserFault;
+import loopwright.action.Visits;
 import loopwright.action.Workroom;
 import loopwright.adapter.chart.ChartedCourses;
 import loopwright.adapter.chart.ChartedHoles;
@@ -23,16 +33,25 @@ import loopwright.adapter.table.AuditFolder;
 import loopwright.adapter.table.JsonPlayerFiles;
 import loopwright.adapter.table.JsonResultFile;
 import loopwright.adapter.table.PuttCsv;
+import loopwright.adapter.table.RoundCsv;
 import loopwright.adapter.table.ShotCsv;
 import loopwright.cli.StoreOptions;
+import loopwright.scoring.TourBaseline;
 import loopwright.web.BenchServer;
 import loopwright.web.CoursePlace;
 import loopwright.web.DataPlace;
+import loopwright.web.Doors;
+import loopwright.web.EntryPlace;
+import loopwright.web.Gate;
 import loopwright.web.GreenPlace;
 import loopwright.web.HolePlace;
 import loopwright.web.JobPlace;
+import loopwright.web.LoginPlace;
+import loopwright.web.PeoplePlace;
 import loopwright.web.PlanPlace;
 import loopwright.web.PlayerPlace;
+import loopwright.web.RoundsPlace;
+import loopwright.web.TodayPlace;
 
 /** The bench, wired: store, background work and server, closed together. */
 final class Bench implements AutoCloseable {
@@ -40,15 +59,29 @@ final class Bench implements AutoCloseable {
     private final PlanBench plans;
     private final BenchServer server;
 
-    private Bench(BenchStore store) {
-        this.store = store;
-        Workroom room = StoreVerbs.room(store);
-        PlanRound planning =
-                new PlanRound(new OsmCourseFiles(), new JsonPlayerFiles(), new ChartedHoles(), AuditFolder::new);
-        plans = new PlanBench(room, planning, Clock.systemUTC(), version());
+    private Bench(BenchStore opened, Doors doors) {
+        this.store = opened;
+        Visits visits = new Visits();
+        GuardedStore guarded = new GuardedStore(opened, visits);
+        Workroom room = StoreVerbs.room(guarded);
+        Clock clock = Clock.systemUTC();
+        Gate gate = new Gate(doors, visits, opened.access(), clock);
+        Accounts accounts = StoreVerbs.accounts(opened.access());
+        PlanRound planning = new PlanRound(
+                new RememberedCourses(new OsmCourseFiles()),
+                new RememberedPlayers(new JsonPlayerFiles()),
+                new ChartedHoles(),
+                AuditFolder::new);
+        plans = new PlanBench(room, planning, clock, version());
         server = new BenchServer(
                 store.folder(),
+                gate,
                 List.of(
+                        new LoginPlace(gate, accounts, new Attempts(clock), room),
+                        new PeoplePlace(room, accounts, gate),
+                        new TodayPlace(room, new TodayList(List.of()), clock),
+                        rounds(room, clock),
+                        new EntryPlace(room, new ScreenedHoles()),
                         new PlanPlace(room, plans),
                         new HolePlace(room, plans, new ScreenedHoles()),
                         new JobPlace(plans),
@@ -56,6 +89,11 @@ final class Bench implements AutoCloseable {
                         new PlayerPlace(room, keeping(room)),
                         new GreenPlace(room, new PuttAdviser(new ChartedPutts())),
                         new DataPlace(room, StoreVerbs.carrying(room))));
+    }
+
+    private static RoundsPlace rounds(Workroom room, Clock clock) {
+        KeepRounds keeping = new KeepRounds(room.store(), new RoundCsv());
+        return new RoundsPlace(room, keeping, new TakeRounds(keeping, new RoundCsv()), new TourBaseline(), clock);
     }
 
     private static KeepPlayer keeping(Workroom room) {
@@ -71,12 +109,21 @@ final class Bench implements AutoCloseable {
 
     /** A bench on a store; with {@code demo} the invented course and player are put on empty shelves. */
     static Bench on(StoreOptions.Where where, boolean demo) {
+        return on(where, demo, Doors.HERE);
+    }
+
+    static Bench on(StoreOptions.Where where, boolean demo, Doors doors) {
         BenchStore store = StoreVerbs.open(where);
         try {
+            if (doors.locked() && !Accounts.hasCoach(store.access())) {
+                throw new UserFault(
+                        "This bench has no coach yet, and whoever reaches it could do everything; add one first"
+                                + " with \"loopwright coach add NAME\", or serve it to this computer alone.");
+            }
             if (demo) {
                 fill(store);
             }
-            return new Bench(store);
+            return new Bench(store, doors);
         } catch (RuntimeException e) {
             store.close();
             throw e;
@@ -104,8 +151,9 @@ final class Bench implements AutoCloseable {
     }
 
     /** Starts a bench that closes when the program ends. */
-    static int launch(StoreOptions.Where where, boolean demo, int port) {
-        Bench bench = on(where, demo);
+    static int launch(
+            StoreOptions.Where where, boolean demo, String host, java.util.Optional<java.net.URI> address, int port) {
+        Bench bench = on(where, demo, new Doors(host, address));
         Runtime.getRuntime().addShutdownHook(new Thread(bench::close));
         return bench.start(port);
     }

@@ -69,7 +69,7 @@ public final class Main {
         line.addSubcommand(course(results));
         PlayerVerbs.addTo(line, results);
         RecordVerbs.addTo(line, results, keyboard);
-        StoreVerbs.addTo(line);
+        StoreVerbs.addTo(line, keyboard);
         PracticeVerbs.addTo(line, results);
         line.addSubcommand(new ServeVerb(Bench::launch));
         line.addSubcommand(putt(results));

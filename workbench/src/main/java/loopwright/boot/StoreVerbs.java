@@ -1,11 +1,18 @@
 package loopwright.boot;
 
+import java.io.Reader;
+import java.time.Clock;
+import loopwright.action.AccessBook;
+import loopwright.action.Accounts;
 import loopwright.action.BenchStore;
 import loopwright.action.CarryStore;
 import loopwright.action.Workroom;
 import loopwright.adapter.osm.OsmCourseFiles;
+import loopwright.adapter.store.Argon2Passwords;
 import loopwright.adapter.store.Database;
 import loopwright.adapter.table.JsonPlayerFiles;
+import loopwright.cli.CoachCommand;
+import loopwright.cli.CoachVerbs;
 import loopwright.cli.StoreOptions;
 import loopwright.cli.StoreVerb;
 import picocli.CommandLine;
@@ -14,12 +21,22 @@ import picocli.CommandLine;
 final class StoreVerbs {
     private StoreVerbs() {}
 
-    static void addTo(CommandLine line) {
+    static void addTo(CommandLine line, Reader keyboard) {
+        CoachVerbs coaches = new CoachVerbs(StoreVerbs::open, StoreVerbs::accounts, keyboard);
+        line.addSubcommand(new CommandLine(new CoachCommand())
+                .addSubcommand(coaches.new Add())
+                .addSubcommand(coaches.new ListAll())
+                .addSubcommand(coaches.new Password())
+                .addSubcommand(coaches.new Remove()));
         line.addSubcommand(new StoreVerb(StoreVerbs::open, store -> carrying(room(store))));
     }
 
     static BenchStore open(StoreOptions.Where where) {
         return Database.open(where.folder(), where.server());
+    }
+
+    static Accounts accounts(AccessBook book) {
+        return new Accounts(book, new Argon2Passwords(), Clock.systemUTC());
     }
 
     static Workroom room(BenchStore store) {

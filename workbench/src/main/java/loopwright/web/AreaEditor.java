@@ -53,7 +53,8 @@ final class AreaEditor {
                                 screen.height(),
                                 Math.hypot(a[0] - b[0], a[1] - b[1]),
                                 HoleSvg.escaped(Texts.say("edit.picture", hole.number())))
-                        + "<g class=\"ground\" aria-hidden=\"true\"><rect class=\"paper\" width=\"100%\" height=\"100%\"/>"
+                        + "<g class=\"ground\" aria-hidden=\"true\"><rect class=\"paper\" width=\"100%\""
+                        + " height=\"100%\"/>"
                         + screen.ground()
                         + "</g>"
                         + beware
@@ -84,6 +85,7 @@ final class AreaEditor {
                                         tool("add"),
                                         tool("cut"),
                                         tool("remove"),
+                                        tool("mark"),
                                         tool("undo"),
                                         tool("redo"),
                                         button(Texts.say("edit.save"))

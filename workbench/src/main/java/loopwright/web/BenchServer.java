@@ -17,12 +17,12 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.concurrent.ThreadLocalRandom;
+import loopwright.action.Forbidden;
 import loopwright.action.Shelf;
 import loopwright.action.UserFault;
 
-/** Serves the places of the bench on 127.0.0.1. */
+/** Serves the places of the bench. */
 public final class BenchServer implements AutoCloseable {
     /** Maps of whole counties are larger; they are for the command line. */
     private static final long LARGEST_UPLOAD_MB = 64;
@@ -32,7 +32,6 @@ public final class BenchServer implements AutoCloseable {
             "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'self';"
                     + " frame-ancestors 'none'";
 
-    private static final Set<String> OWN_NAMES = Set.of("127.0.0.1", "localhost", "[::1]");
     private static final int BAD_REQUEST = 400;
     private static final int FORBIDDEN = 403;
     private static final int NOT_FOUND = 404;
@@ -42,10 +41,12 @@ public final class BenchServer implements AutoCloseable {
 
     private final Javalin server;
     private final Path folder;
+    private final Gate gate;
 
     /** {@code folder} is where details of our own faults are written. */
-    public BenchServer(Path folder, List<? extends Place> places) {
+    public BenchServer(Path folder, Gate gate, List<? extends Place> places) {
         this.folder = folder;
+        this.gate = gate;
         server = Javalin.create(config -> configure(config, places));
     }
 
@@ -60,11 +61,16 @@ public final class BenchServer implements AutoCloseable {
             files.directory = "/loopwright/web/static";
             files.location = Location.CLASSPATH;
         });
-        config.routes.before(BenchServer::guard);
-        config.routes.get("/", ctx -> ctx.redirect("/plan"));
+        config.routes.before(this::guard);
+        config.routes.after(gate::log);
+        config.routes.get(
+                "/",
+                ctx -> ctx.redirect(
+                        Gate.account(ctx).map(a -> a.role().isCoach()).orElse(true) ? "/today" : "/rounds"));
         places.forEach(place -> place.routes(config.routes));
         config.routes.exception(UserFault.class, (e, ctx) -> say(ctx, BAD_REQUEST, message(e)));
         config.routes.exception(Shelf.Outdated.class, (e, ctx) -> say(ctx, CONFLICT, message(e)));
+        config.routes.exception(Forbidden.class, (e, ctx) -> say(ctx, FORBIDDEN, message(e)));
         config.routes.exception(Exception.class, this::fault);
         config.routes.error(NOT_FOUND, ctx -> {
             if (ctx.result() == null || ctx.result().startsWith("Endpoint")) {
@@ -73,25 +79,25 @@ public final class BenchServer implements AutoCloseable {
         });
     }
 
-    /**
-     * Headers for every answer; and requests that another site made this browser send are refused, as are those that reach
-     * this computer under a name that is not its own.
-     */
-    private static void guard(Context ctx) {
+    /** Headers for every answer; then the gate. */
+    private void guard(Context ctx) {
         ctx.header("Content-Security-Policy", POLICY);
         ctx.header("X-Content-Type-Options", "nosniff");
         ctx.header("Referrer-Policy", "same-origin");
         ctx.header("Cross-Origin-Opener-Policy", "same-origin");
         ctx.header("Cache-Control", ctx.path().startsWith("/static/") ? "max-age=60" : "no-store");
-        String host = ctx.header("Host");
-        String name = host == null ? "" : host.replaceFirst(":\\d+$", "");
-        String origin = ctx.header("Origin");
-        boolean foreign = origin != null && !origin.equals("http://" + host);
-        if (!OWN_NAMES.contains(name) || foreign) {
+        ctx.header("X-Frame-Options", "DENY");
+        ctx.header("Permissions-Policy", "camera=(), microphone=(), geolocation=()");
+        if (gate.doors().encrypted()) {
+            ctx.header("Strict-Transport-Security", "max-age=31536000");
+        }
+        if (gate.isForeign(ctx)) {
             say(ctx, FORBIDDEN, Texts.say("error.foreign"));
             ctx.skipRemainingHandlers();
         } else if (ctx.req().getContentLengthLong() > LARGEST_UPLOAD_MB << 20) {
             say(ctx, TOO_LARGE, Texts.say("error.large", LARGEST_UPLOAD_MB));
+            ctx.skipRemainingHandlers();
+        } else if (gate.stops(ctx)) {
             ctx.skipRemainingHandlers();
         }
     }
@@ -101,7 +107,7 @@ public final class BenchServer implements AutoCloseable {
     }
 
     /** A sentence as a page, or as bare text where a script asks. */
-    private static void say(Context ctx, int status, String sentence) {
+    static void say(Context ctx, int status, String sentence) {
         ctx.status(status);
         if (wantsPage(ctx)) {
             new Page("", Texts.say("error.title")).answer(ctx, h1(Texts.say("error.title")), p(sentence));
@@ -110,7 +116,7 @@ public final class BenchServer implements AutoCloseable {
         }
     }
 
-    private static boolean wantsPage(Context ctx) {
+    static boolean wantsPage(Context ctx) {
         String accept = ctx.header("Accept");
         return accept != null && accept.contains("text/html");
     }
@@ -137,7 +143,7 @@ public final class BenchServer implements AutoCloseable {
     /** Starts; returns the port, which is a free one if 0 is asked for. */
     public int start(int port) {
         try {
-            server.start("127.0.0.1", port);
+            server.start(gate.doors().host(), port);
         } catch (io.javalin.util.JavalinBindException e) {
             throw new UserFault("Port " + port + " is taken; say another with --port, or 0 for any free one.", e);
         }

@@ -67,6 +67,7 @@ public final class CoursePlace implements Place {
         routes.post("/course/new", this::take);
         routes.post("/course/areas", this::mend);
         routes.post("/course/survey", this::survey);
+        routes.post("/course/note", this::note);
         routes.post("/course/settle", this::settle);
         routes.post("/course/version", this::version);
     }
@@ -135,7 +136,16 @@ public final class CoursePlace implements Place {
             Said.on(ctx),
             div(
                             new AreaEditor(course, hole, screen, entry).chart(marked(ctx, course, screen)),
-                            div(AreaEditor.tools(), new SurveyForm(hole, entry).form())
+                            div(
+                                            AreaEditor.tools(),
+                                            new SurveyForm(hole, entry).form(),
+                                            new HoleNotesForm(
+                                                            course,
+                                                            hole,
+                                                            entry,
+                                                            Units.of(
+                                                                    room.store().listPreferences()))
+                                                    .content())
                                     .withClass("words"))
                     .withClass("hole")
         };
@@ -254,6 +264,18 @@ public final class CoursePlace implements Place {
                         ticked(ctx, "trees"), ticked(ctx, "bounds"), ticked(ctx, "penalty"), ticked(ctx, "bunkers")));
         room.changeCourse(id, seen, ticked, Texts.say("course.noteSurvey", number));
         Said.then(ctx, Texts.say("course.surveyed", number), "/course?course=" + id + "&hole=" + number);
+    }
+
+    private void note(Context ctx) {
+        String id = String.valueOf(ctx.formParam("course"));
+        int seen = PlanQuery.whole("seen", String.valueOf(ctx.formParam("seen")));
+        int number = PlanQuery.whole("hole", String.valueOf(ctx.formParam("hole")));
+        Course course = room.course(id, seen);
+        Hole hole = SurveyCourse.getHole(course, number);
+        Units units = Units.of(room.store().listPreferences());
+        Course changed = new HoleNotesPost(ctx, course, hole, screen(course, hole), units).changed();
+        room.changeCourse(id, seen, changed, Texts.say("course.noteNoted", number));
+        Said.then(ctx, Texts.say("course.noted", number), "/course?course=" + id + "&hole=" + number);
     }
 
     private static boolean ticked(Context ctx, String name) {

@@ -31,7 +31,9 @@ import j2html.tags.DomContent;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import loopwright.action.BenchStore;
 import loopwright.action.BenchStore.Selection;
 import loopwright.action.CarryStore;
@@ -86,7 +88,7 @@ public final class DataPlace implements Place {
                                         .withHref("/data/export?all=1")
                                         .withClass("button")),
                                 restoreForm()),
-                        section(h2(Texts.say("data.units")), unitsForm()),
+                        section(h2(Texts.say("data.unitsTitle")), UnitsForm.form(store.listPreferences(), "/data")),
                         section(
                                 h2(Texts.say("data.checks")),
                                 p(a(Texts.say("data.ledger")).withHref("/data/ledger"))),
@@ -180,25 +182,6 @@ public final class DataPlace implements Place {
                 .withClass("sheet");
     }
 
-    private DomContent unitsForm() {
-        boolean metric = Units.of(room.store().listPreferences()).metric();
-        return form(
-                        PlanForm.field(
-                                "data.lengths",
-                                select(
-                                                option(Texts.say("units.yards"))
-                                                        .withValue("yards")
-                                                        .withCondSelected(!metric),
-                                                option(Texts.say("units.metres"))
-                                                        .withValue("metres")
-                                                        .withCondSelected(metric))
-                                        .withName("units")),
-                        button(Texts.say("data.set")).withType("submit"))
-                .withMethod("post")
-                .withAction("/data/units")
-                .withClass("sheet");
-    }
-
     private DomContent eraseForm() {
         return form(
                         PlanForm.field(
@@ -278,12 +261,23 @@ public final class DataPlace implements Place {
     }
 
     private void units(Context ctx) {
-        String units = String.valueOf(ctx.formParam("units"));
-        if (!units.equals("yards") && !units.equals("metres")) {
-            throw new UserFault(Texts.say("data.unitsUnknown"));
-        }
-        room.store().setPreference(Units.PREFERENCE, units);
-        Said.then(ctx, Texts.say("data.unitsSet", Texts.say("units." + units)), "/data");
+        Map<String, String> chosen = new LinkedHashMap<>();
+        Units.CHOICES.forEach((name, units) -> {
+            String unit = ctx.formParam(name);
+            if (unit != null) {
+                if (!units.contains(unit)) {
+                    throw new UserFault(Texts.say("data.unitsUnknown", unit, String.join(", ", units)));
+                }
+                chosen.put(name, unit);
+            }
+        });
+        chosen.forEach(room.store()::setPreference);
+        List<String> words = chosen.values().stream()
+                .map(u -> Texts.say("unit." + u))
+                .distinct()
+                .toList();
+        String back = "/account".equals(ctx.formParam("back")) ? "/account" : "/data";
+        Said.then(ctx, Texts.say("data.unitsSet", String.join(", ", words)), back);
     }
 
     private void erase(Context ctx) {

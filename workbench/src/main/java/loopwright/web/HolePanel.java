@@ -22,13 +22,16 @@ import static j2html.TagCreator.tr;
 
 import j2html.tags.DomContent;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import loopwright.action.HolePicture;
 import loopwright.action.RoundPlan;
 import loopwright.action.SolvedHole;
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
+import loopwright.player.PlayingLength;
 
 /** The words beside the chart of a hole. */
 final class HolePanel {
@@ -43,10 +46,14 @@ final class HolePanel {
     DomContent summary() {
         RoundPlan.HolePlan h = hole.plan();
         List<DomContent> out = new ArrayList<>();
+        if (hole.isFirst()) {
+            out.add(p(Texts.say("hole.first")).withClass("first").attr("role", "status"));
+        }
         out.add(p(
                         strong(Texts.say("hole.what", h.par(), units.length(h.lengthMetres()), hole.tees())),
                         text(" " + Texts.say("hole.expect")),
-                        strong(Words.of("%.2f", h.expected())).withId("expected"),
+                        strong(Words.of(hole.isFirst() ? "%.1f" : "%.2f", h.expected()))
+                                .withId(hole.isFirst() ? "about" : "expected"),
                         text(Texts.say(
                                 "hole.chances",
                                 Words.percent(h.probability(0, h.par())),
@@ -168,6 +175,7 @@ final class HolePanel {
                             .map(c -> units.length(c.metres()) + " over the " + c.hazard())
                             .collect(Collectors.joining(", ")))));
         }
+        s.playing().ifPresent(l -> out.add(p(playing(l))));
         s.room().ifPresent(r -> out.add(room(r)));
         out.add(p(Texts.say(
                 "shot.else",
@@ -180,7 +188,32 @@ final class HolePanel {
                     Words.club(s.habit().club(), s.habit().offsetMetres(), units),
                     s.habit().costInWords())));
         }
+        String risks = s.risks().stream()
+                .filter(RoundPlan.Risk::isFlagged)
+                .map(r -> r.where() + " " + Words.percent(r.chance()))
+                .collect(Collectors.joining(", "));
+        if (!risks.isEmpty()) {
+            out.add(p(strong(Texts.say("shot.beware")), text(" " + Texts.say("shot.risk", risks)))
+                    .withClass("beware"));
+        }
         return div(out.toArray(DomContent[]::new)).withClass("shot");
+    }
+
+    /** "Plays 182 yd: wind +8 yd, height -2 yd; drifts 4 yd left": parts under half a unit are left out. */
+    private String playing(PlayingLength l) {
+        Map<String, Double> parts = new LinkedHashMap<>();
+        parts.put("air", l.airMetres());
+        parts.put("wind", l.windMetres());
+        parts.put("height", l.heightMetres());
+        parts.put("ground", l.groundMetres());
+        String told = parts.entrySet().stream()
+                .filter(e -> Math.abs(e.getValue()) >= 0.5)
+                .map(e -> Texts.say("plays." + e.getKey()) + " " + Words.of("%+.0f ", units.number(e.getValue()))
+                        + units.unit())
+                .collect(Collectors.joining(", "));
+        String drift = units.side(l.finishMetres() * Math.sin(l.driftRadians()));
+        return Texts.say("shot.plays", units.length(l.playsMetres()), told.isEmpty() ? "" : " (" + told + ")")
+                + (drift.isEmpty() ? "" : " " + Texts.say("shot.drift", drift));
     }
 
     private DomContent room(HolePicture.Room r) {

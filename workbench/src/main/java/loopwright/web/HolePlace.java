@@ -32,7 +32,9 @@ import loopwright.ground.Surface;
 /** One hole of a plan: the chart, what can be done from any spot, and the plan shot by shot. */
 public final class HolePlace implements loopwright.web.Place {
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final long PATIENCE_MILLIS = 20_000;
+    private static final long PATIENCE_MILLIS = 30_000;
+    /** How long a page waits for a first answer before it shows the progress of the work instead. */
+    private static final long FIRST_MILLIS = 1_200;
 
     private final Workroom room;
     private final PlanBench plans;
@@ -47,6 +49,7 @@ public final class HolePlace implements loopwright.web.Place {
     @Override
     public void routes(RoutesConfig routes) {
         routes.get("/plan/hole", this::page);
+        routes.get("/plan/hole/part", this::part);
         routes.get("/plan/hole/spot", this::spot);
         routes.get("/plan/hole/aim", this::aim);
         routes.get("/plan/hole/location", this::location);
@@ -64,23 +67,46 @@ public final class HolePlace implements loopwright.web.Place {
     private void page(Context ctx) {
         Asked asked = asked(ctx);
         Job<SolvedHole> job =
-                plans.hole(asked.choice(), asked.number(), PlanQuery.text(ctx, "page", "hole " + ctx.queryString()));
-        if (job.await(JobPlace.AT_ONCE_MILLIS) == State.FAILED) {
+                plans.first(asked.choice(), asked.number(), PlanQuery.text(ctx, "page", "hole " + ctx.queryString()));
+        if (job.await(FIRST_MILLIS) == State.FAILED) {
             throw job.findFailure().orElseThrow();
         }
         String title = Texts.say("hole.title", asked.number());
         DomContent content = job.findResult()
-                .<DomContent>map(hole -> chart(asked, hole))
-                .orElseGet(() -> JobPlace.waiting(job, Texts.say("hole.working")));
+                .<DomContent>map(hole -> content(asked, hole))
+                .orElseGet(() -> div(around(asked), JobPlace.waiting(job, Texts.say("hole.working")), form(asked)));
         new Page("plan", title)
                 .with("job")
                 .with("hole")
-                .answer(
-                        ctx,
-                        h1(title),
-                        around(asked),
-                        content,
-                        new PlanForm(room, asked.choice(), Integer.toString(asked.number())).form());
+                .answer(ctx, h1(title), div(content).withId("part").attr("aria-live", "off"));
+    }
+
+    /** The hole as it changes under the hand: {@code first} asks for a first, coarser answer. */
+    private void part(Context ctx) {
+        Asked asked = asked(ctx);
+        boolean first = PlanQuery.text(ctx, "first", "").equals("yes");
+        String page = PlanQuery.text(ctx, "page", "part");
+        Job<SolvedHole> job = first
+                ? plans.first(asked.choice(), asked.number(), page)
+                : plans.hole(asked.choice(), asked.number(), page);
+        if (job.await(PATIENCE_MILLIS) == State.FAILED) {
+            throw job.findFailure().orElseThrow();
+        }
+        if (job.state() == State.CANCELLED) {
+            // the page has asked for something else since
+            ctx.status(204);
+            return;
+        }
+        SolvedHole hole = job.findResult().orElseThrow(() -> new UserFault(Texts.say("hole.late")));
+        ctx.html(content(asked, hole).render());
+    }
+
+    private DomContent content(Asked asked, SolvedHole hole) {
+        return div(around(asked), chart(asked, hole), form(asked)).withClass("part");
+    }
+
+    private DomContent form(Asked asked) {
+        return new PlanForm(room, asked.choice(), Integer.toString(asked.number())).form();
     }
 
     /** The way to the round and to the holes before and after. */
@@ -114,18 +140,24 @@ public final class HolePlace implements loopwright.web.Place {
         HolePicture picture = hole.picture(shots);
         Screen screen = screens.screen(picture);
         HolePanel panel = new HolePanel(hole, asked.units());
+        HoleKnobs knobs = new HoleKnobs(asked.choice(), asked.number(), asked.units());
         return div(
                         div(rawHtml(new HoleSvg(screen, hole).svg(picture)))
                                 .withClass("chart")
-                                .attr("data-query", asked.choice().query() + "&hole=" + asked.number()),
-                        div(panel.summary(), div(panel.walk()).withId("answer").attr("aria-live", "polite"))
+                                .attr("data-query", asked.choice().query() + "&hole=" + asked.number())
+                                .attr("data-first", Boolean.toString(hole.isFirst())),
+                        div(
+                                        panel.summary(),
+                                        knobs.content(hole, screen),
+                                        div(panel.walk()).withId("answer").attr("aria-live", "polite"))
                                 .withClass("words"))
                 .withClass("hole");
     }
 
     /** The hole, solved by now or soon. */
     private SolvedHole solved(Context ctx, Asked asked) {
-        Job<SolvedHole> job = plans.hole(asked.choice(), asked.number(), PlanQuery.text(ctx, "page", "answers"));
+        Job<SolvedHole> job = plans.first(
+                asked.choice(), asked.number(), PlanQuery.text(ctx, "page", "answers " + ctx.queryString()));
         if (job.await(PATIENCE_MILLIS) == State.FAILED) {
             throw job.findFailure().orElseThrow();
         }

@@ -20,16 +20,20 @@ import io.javalin.http.Context;
 import j2html.tags.DomContent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import loopwright.action.Account;
 
 /** The sheet every page is laid on: head, the way to the other places, cautions. */
 final class Page {
-    private static final List<String> PLACES = List.of("plan", "course", "player", "green", "data");
+    private static final List<String> PLACES =
+            List.of("today", "plan", "course", "player", "rounds", "green", "data", "people", "account");
 
     private final String place;
     private final String title;
     private final List<String> modules = new ArrayList<>();
+    private final List<String> styles = new ArrayList<>();
 
-    /** {@code place} is one of the five, or empty. */
+    /** {@code place} is one of the places, or empty. */
     Page(String place, String title) {
         this.place = place;
         this.title = title;
@@ -41,6 +45,12 @@ final class Page {
         return this;
     }
 
+    /** Adds a style sheet by its name. */
+    Page withStyle(String sheet) {
+        styles.add(sheet);
+        return this;
+    }
+
     void answer(Context ctx, DomContent... content) {
         ctx.html(document(html(
                         head(
@@ -48,6 +58,9 @@ final class Page {
                                 meta().withName("viewport").withContent("width=device-width, initial-scale=1"),
                                 title(title + " - Loopwright"),
                                 link().withRel("stylesheet").withHref("/static/bench.css"),
+                                j2html.TagCreator.each(
+                                        styles,
+                                        name -> link().withRel("stylesheet").withHref("/static/" + name + ".css")),
                                 link().withRel("icon")
                                         .withHref("/static/mark.svg")
                                         .withType("image/svg+xml"),
@@ -56,20 +69,31 @@ final class Page {
                                 a(Texts.say("page.skip")).withHref("#main").withClass("skip"),
                                 header(
                                         a("Loopwright").withHref("/").withClass("cartouche"),
-                                        nav(links()).attr("aria-label", Texts.say("page.places"))),
+                                        nav(links(ctx)).attr("aria-label", Texts.say("page.places"))),
                                 main(content).withId("main").withTabindex(-1),
                                 footer(p(Texts.say("page.caution"))),
                                 div().withId("said").withClass("unseen").attr("aria-live", "polite")))
                 .withLang("en")));
     }
 
-    private DomContent[] links() {
-        return PLACES.stream()
-                .map(name -> {
-                    var link = a(Texts.say("place." + name)).withHref("/" + name);
-                    return name.equals(place) ? link.attr("aria-current", "page") : link;
-                })
-                .toArray(DomContent[]::new);
+    /** The places this visitor may go to; the last is his account, where he has one. */
+    private DomContent[] links(Context ctx) {
+        Optional<Account> account = Gate.account(ctx);
+        boolean stranger = ctx.path().equals("/login") || ctx.path().equals("/join");
+        return stranger
+                ? new DomContent[0]
+                : PLACES.stream()
+                        .filter(name -> account.map(
+                                        a -> Right.of("GET /" + name).allows(a.role()))
+                                .orElse(!name.equals("account")))
+                        .map(name -> way(name, account))
+                        .toArray(DomContent[]::new);
+    }
+
+    private DomContent way(String name, Optional<Account> account) {
+        String words = name.equals("account") ? account.map(Account::name).orElse("") : Texts.say("place." + name);
+        var link = a(words).withHref("/" + name);
+        return name.equals(place) ? link.attr("aria-current", "page") : link;
     }
 
     private static DomContent each(List<String> modules) {

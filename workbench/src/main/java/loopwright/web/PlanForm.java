@@ -13,7 +13,10 @@ import static j2html.TagCreator.summary;
 import static j2html.TagCreator.textarea;
 
 import j2html.tags.DomContent;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import loopwright.action.Counting;
 import loopwright.action.PlanChoice;
 import loopwright.action.Shelf;
 import loopwright.action.Workroom;
@@ -56,11 +59,14 @@ final class PlanForm {
                                                 "plan.target",
                                                 input().withType("number")
                                                         .withName("target")
-                                                        .withValue(Integer.toString(choice.target()))
-                                                        .attr("min", 4)
+                                                        .withValue(Integer.toString(
+                                                                choice.goal().target()))
+                                                        .attr("min", 1)
                                                         .attr("max", 200)
                                                         .isRequired()))
                                 .withClass("fields"),
+                        hole.isEmpty() ? goal() : hiddenGoal(),
+                        new DayFields(choice.day(), Units.of(room.store().listPreferences())).fields(),
                         details(
                                         summary(Texts.say("plan.more")),
                                         div(
@@ -80,6 +86,68 @@ final class PlanForm {
                 .withMethod("get")
                 .withAction(hole.isEmpty() ? "/plan" : "/plan/hole")
                 .withClass("sheet");
+    }
+
+    /** What the round is played for; one hole is always shown for the average. */
+    private DomContent goal() {
+        PlanChoice.Goal goal = choice.goal();
+        return details(
+                summary(Texts.say("plan.goal", words(goal))),
+                div(
+                                field(
+                                        "plan.objective",
+                                        select(
+                                                        objective("mean", !goal.forTarget()),
+                                                        objective("target", goal.forTarget()))
+                                                .withName("objective")),
+                                field("plan.counting", countings(goal.counting())),
+                                field(
+                                        "plan.handicap",
+                                        input().withType("number")
+                                                .withName("handicap")
+                                                .withValue(Integer.toString(
+                                                        goal.counting().handicap()))
+                                                .attr("min", -10)
+                                                .attr("max", 54)),
+                                label(
+                                                input().withType("checkbox")
+                                                        .withName("sure")
+                                                        .withValue("yes")
+                                                        .withCondChecked(goal.howSure()),
+                                                span(Texts.say("plan.sure")))
+                                        .withClass("tick"))
+                        .withClass("fields"));
+    }
+
+    private static String words(PlanChoice.Goal goal) {
+        return Texts.say("plan.objective." + (goal.forTarget() ? "target" : "mean")) + "; "
+                + Texts.say("counting." + goal.counting().form().name());
+    }
+
+    private DomContent hiddenGoal() {
+        PlanChoice.Goal goal = choice.goal();
+        return span(
+                hidden("objective", goal.forTarget() ? "target" : "mean"),
+                hidden("counting", goal.counting().form().name().toLowerCase(Locale.ROOT)),
+                hidden("handicap", Integer.toString(goal.counting().handicap())),
+                hidden("sure", goal.howSure() ? "yes" : ""));
+    }
+
+    private static DomContent hidden(String name, String value) {
+        return input().withType("hidden").withName(name).withValue(value);
+    }
+
+    private static DomContent objective(String name, boolean now) {
+        return option(Texts.say("plan.objective." + name)).withValue(name).withCondSelected(now);
+    }
+
+    private static DomContent countings(Counting now) {
+        return select(each(
+                        Arrays.asList(Counting.Form.values()),
+                        f -> option(Texts.say("counting." + f.name()))
+                                .withValue(f.name().toLowerCase(Locale.ROOT))
+                                .withCondSelected(f == now.form())))
+                .withName("counting");
     }
 
     private DomContent tees() {

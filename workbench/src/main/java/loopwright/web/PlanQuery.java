@@ -3,9 +3,13 @@ package loopwright.web;
 import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import loopwright.action.BenchStore;
+import loopwright.action.Counting;
 import loopwright.action.PlanChoice;
+import loopwright.action.PlanChoice.Goal;
 import loopwright.action.Shelf;
 import loopwright.action.UserFault;
 import org.jspecify.annotations.Nullable;
@@ -27,12 +31,34 @@ final class PlanQuery {
                 player.get(),
                 course.get(),
                 text(ctx, "tees", "middle"),
-                whole("target", text(ctx, "target", USUAL_TARGET)),
+                goal(ctx),
+                DayFields.read(ctx),
                 text(ctx, "holes", ""),
                 list(ctx, "location"),
                 list(ctx, "forbid"),
                 list(ctx, "require"),
                 whole("seed", text(ctx, "seed", "1"))));
+    }
+
+    private static Goal goal(Context ctx) {
+        return new Goal(
+                whole("target", text(ctx, "target", USUAL_TARGET)),
+                counting(ctx),
+                text(ctx, "objective", "mean").equals("target"),
+                text(ctx, "sure", "").equals("yes"));
+    }
+
+    private static Counting counting(Context ctx) {
+        String word = text(ctx, "counting", "strokes");
+        Counting.Form form = Arrays.stream(Counting.Form.values())
+                .filter(f -> f.name().toLowerCase(Locale.ROOT).equals(word))
+                .findFirst()
+                .orElseThrow(() -> new UserFault(Texts.say("plan.countingUnknown", word)));
+        return new Counting(form, (int) signed("handicap", text(ctx, "handicap", "0")), OptionalInt.empty());
+    }
+
+    private static long signed(String name, String text) {
+        return text.startsWith("-") ? -whole(name, text.substring(1)) : whole(name, text);
     }
 
     static PlanChoice get(Context ctx, BenchStore store) {

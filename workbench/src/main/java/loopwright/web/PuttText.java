@@ -65,7 +65,7 @@ final class PuttText {
     /** A few inches or feet, or centimetres. */
     private String fine(double inches) {
         double metres = Distance.ofFeet(inches / INCHES_PER_FOOT).metres();
-        if (units.metric()) {
+        if (units.metricGreens()) {
             return Words.of("%.0f cm", 100 * metres);
         }
         return inches < 2 * INCHES_PER_FOOT

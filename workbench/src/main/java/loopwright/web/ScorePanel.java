@@ -39,14 +39,17 @@ final class ScorePanel {
                 h2(Texts.say("score.title")),
                 p(Texts.say(
                                 "score.words",
-                                Words.of("%.1f", total.mean()),
+                                Words.of("%.1f", Math.abs(total.mean())),
                                 Words.of("%.1f", total.standardDeviation()),
-                                plan.target(),
-                                Words.percent(plan.targetProbability()),
                                 Words.of("%.1f", plan.habitExpected())))
                         .withId("score-words"),
                 rawHtml(bars(scores())),
                 details(summary(Texts.say("score.table")), numbers(scores())));
+    }
+
+    /** Points count below zero, so that less is better in every form. */
+    private int limit() {
+        return plan.counting().limit(plan.target());
     }
 
     private List<Integer> scores() {
@@ -79,15 +82,15 @@ final class ScorePanel {
                     Locale.ROOT,
                     "<rect class=\"%s\" x=\"%.1f\" y=\"%.1f\" width=\"%d\" height=\"%.1f\"/>"
                             + "<text x=\"%.1f\" y=\"%d\">%d</text>",
-                    score <= plan.target() ? "within" : "over",
+                    score <= limit() ? "within" : "over",
                     x + 2,
                     HEIGHT - h,
                     BAR - 4,
                     h,
                     x + BAR / 2.0,
                     HEIGHT + 15,
-                    score));
-            if (score == plan.target()) {
+                    Math.abs(score)));
+            if (score == limit()) {
                 out.append(String.format(
                         Locale.ROOT,
                         "<path class=\"limit\" d=\"M%.1f 4V%d\"/><text class=\"limit\" x=\"%.1f\" y=\"%d\">%s</text>",
@@ -108,7 +111,7 @@ final class ScorePanel {
                 tbody(each(
                         scores,
                         s -> tr(
-                                th(Integer.toString(s)).attr("scope", "row"),
+                                th(Integer.toString(Math.abs(s))).attr("scope", "row"),
                                 td(Words.percent(plan.total().probability(s))),
                                 td(Words.percent(plan.total().probabilityAtMost(s)))))));
     }

@@ -21,6 +21,9 @@ class BenchPlanIT {
     /** Two holes are enough to see everything a round shows. */
     private static final String PLAN = "/plan?tees=white&target=8&holes=1,3";
 
+    /** A hole's chart once the full answer is on it. */
+    private static final String SOLVED = ".chart[data-first=false][data-ready]:not(.stale)";
+
     @TempDir
     private static Path folder;
 
@@ -81,7 +84,7 @@ class BenchPlanIT {
 
     @Test
     void anAimThatIsDraggedShowsWhatItCosts() {
-        browser().go("/plan/hole?tees=white&target=79&hole=1").await(".chart svg");
+        browser().go("/plan/hole?tees=white&target=79&hole=1").await(SOLVED);
         browser().assertAccessible();
         browser().screenshots("hole");
         browser().get("#contours").click();
@@ -102,7 +105,7 @@ class BenchPlanIT {
 
     @Test
     void theBallMovesByArrowKeys() {
-        browser().go("/plan/hole?tees=white&target=79&hole=1").await(".chart svg");
+        browser().go("/plan/hole?tees=white&target=79&hole=1").await(SOLVED);
         WebElement ball = browser().get(".handle.ball");
         int before = yardsLeft(ball);
         browser().run("arguments[0].focus()", ball);
@@ -124,7 +127,7 @@ class BenchPlanIT {
 
     @Test
     void aHoleCutElsewhereIsSolvedAgainUnderAnAddressOfItsOwn() {
-        browser().go("/plan/hole?tees=white&target=79&hole=3").await(".chart svg");
+        browser().go("/plan/hole?tees=white&target=79&hole=3").await(SOLVED);
         new Actions(browser().driver())
                 .dragAndDropBy(browser().get(".handle.pin"), 5, 5)
                 .perform();
@@ -133,6 +136,61 @@ class BenchPlanIT {
         browser().driver().navigate().back();
         assertThat(browser().address()).doesNotContain("location");
         browser().await("#expected");
+    }
+
+    @Test
+    void theWindIsTurnedAndTheHoleFollows() throws Exception {
+        browser().go("/plan/hole?tees=white&target=79&hole=3").await(SOLVED);
+        String still = browser().text("#expected");
+        type("#wind-from", "270");
+        type("#wind-speed", "15");
+        browser().awaitTrue("location.search.includes('wind=6.7056') && location.search.includes('from=270')");
+        browser().await(SOLVED);
+        Path json = folder.resolve("wind.json");
+        Typed typed = Typed.run(
+                "plan",
+                "--course",
+                "../demo/course.geojson",
+                "--player",
+                "../demo/player.json",
+                "--tees",
+                "white",
+                "--target",
+                "3",
+                "--holes",
+                "3",
+                "--wind",
+                "15 mph from 270",
+                "--json",
+                json.toString());
+        assertThat(typed.exitCode()).as(typed.err()).isZero();
+        JsonNode plan = new ObjectMapper().readTree(json.toFile());
+        assertThat(browser().text("#expected"))
+                .isNotEqualTo(still)
+                .isEqualTo(String.format(
+                        Locale.ROOT, "%.2f", plan.at("/holes/0/expected").asDouble()));
+        assertThat(browser().text("#answer")).contains("Plays").contains("wind");
+        browser().assertAccessible();
+        browser().screenshots("hole-wind");
+        browser().driver().navigate().back();
+        browser().awaitTrue("document.querySelector('#expected')?.textContent === '" + still + "'");
+        browser().assertNoForeignRequest();
+    }
+
+    private static void type(String css, String value) {
+        WebElement field = browser().get(css);
+        field.sendKeys(Keys.chord(Keys.CONTROL, "a"), value, Keys.TAB.toString());
+    }
+
+    @Test
+    void theRoundIsPlayedForTheTargetAndSaysHowSureItIs() {
+        browser()
+                .go("/plan?tees=white&target=3&holes=3&objective=target&sure=yes")
+                .await("#target-chance");
+        assertThat(browser().text(".lead")).contains("playing for the target").contains(" to ");
+        assertThat(browser().text("main")).contains("State of play").contains("Measuring");
+        browser().assertAccessible();
+        browser().screenshots("plan-target");
     }
 
     @Test

@@ -35,7 +35,10 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** A headless browser of the system; tests that need it are skipped, and say so, where there is none. */
 final class Browser implements AutoCloseable {
     private static final Pattern REQUEST =
-            Pattern.compile("\"method\":\"Network.requestWillBeSent\".*?\"url\":\"([^\"]*)\"");
+            Pattern.compile("\"method\":\"Network.requestWillBeSent\".*?\"request\":\\{.*?\"url\":\"([^\"]*)\"");
+    /** Only a broken page is waited for so long; solves are slow where other work goes on beside the tests. */
+    private static final Duration PATIENCE = Duration.ofMinutes(4);
+
     private static final int DESK = 1280;
     /** Width of a small phone. */
     private static final int PHONE = 375;
@@ -75,7 +78,7 @@ final class Browser implements AutoCloseable {
                 .usingAnyFreePort()
                 .build();
         ChromeDriver driver = new ChromeDriver(service, options);
-        driver.manage().timeouts().pageLoadTimeout(Duration.ofSeconds(60));
+        driver.manage().timeouts().pageLoadTimeout(PATIENCE);
         return new Browser(driver, "http://127.0.0.1:" + port);
     }
 
@@ -102,14 +105,14 @@ final class Browser implements AutoCloseable {
 
     /** Waits until something is on the page. */
     WebElement await(String css) {
-        return new WebDriverWait(driver, Duration.ofSeconds(60))
+        return new WebDriverWait(driver, PATIENCE)
                 .until(d ->
                         d.findElements(By.cssSelector(css)).stream().findFirst().orElse(null));
     }
 
     /** Waits until a condition that a script tells holds. */
     void awaitTrue(String script) {
-        new WebDriverWait(driver, Duration.ofSeconds(60))
+        new WebDriverWait(driver, PATIENCE)
                 .ignoring(WebDriverException.class)
                 .until(d -> Boolean.TRUE.equals(run("return " + script)));
     }
@@ -119,7 +122,7 @@ final class Browser implements AutoCloseable {
     }
 
     String text(String css) {
-        return new WebDriverWait(driver, Duration.ofSeconds(60))
+        return new WebDriverWait(driver, PATIENCE)
                 .ignoring(StaleElementReferenceException.class)
                 .until(d -> d.findElement(By.cssSelector(css)).getText());
     }
@@ -170,6 +173,12 @@ final class Browser implements AutoCloseable {
                 .as("messages of the browser")
                 .noneMatch(e -> e.getMessage().contains("Content Security Policy")
                         || e.getLevel().equals(Level.SEVERE));
+    }
+
+    /** Forgets what was asked for so far: a file that was opened from the disk is no request to the bench. */
+    void forgetRequests() {
+        driver.manage().logs().get(LogType.PERFORMANCE);
+        driver.manage().logs().get(LogType.BROWSER);
     }
 
     /** Pictures of the page, light and dark, at desk and phone width, for people to look at. */

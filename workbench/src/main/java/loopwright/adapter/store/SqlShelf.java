@@ -139,6 +139,7 @@ final class SqlShelf implements Shelf {
         SqlRecords.erase(h, id);
         h.execute("DELETE FROM list WHERE player = ?", id);
         h.execute("DELETE FROM answer WHERE player = ?", id);
+        SqlAccess.erase(h, id);
         h.execute("DELETE FROM document_version WHERE document = ?", id);
         h.execute("DELETE FROM document WHERE id = ?", id);
     }

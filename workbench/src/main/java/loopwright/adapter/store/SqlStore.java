@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import loopwright.action.AccessBook;
 import loopwright.action.BenchStore;
 import loopwright.action.KeptList;
 import loopwright.action.KeptPlan;
@@ -60,7 +61,8 @@ final class SqlStore implements BenchStore {
 
     static void insertAnswer(Handle h, String player, String question, String answer) {
         h.execute(
-                "INSERT INTO answer VALUES (?, ?, ?) ON CONFLICT (player, question) DO UPDATE SET answer = excluded.answer",
+                "INSERT INTO answer VALUES (?, ?, ?) ON CONFLICT (player, question) DO UPDATE SET answer ="
+                        + " excluded.answer",
                 player,
                 question,
                 answer);
@@ -258,6 +260,11 @@ final class SqlStore implements BenchStore {
             ZipImport.eraseAll(h);
             read.into(h, true);
         });
+    }
+
+    @Override
+    public AccessBook access() {
+        return new SqlAccess(jdbi);
     }
 
     @Override

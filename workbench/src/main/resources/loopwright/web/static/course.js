@@ -125,9 +125,32 @@ if (chart) {
   };
   const moveAll = (area, dx, dy) => area.polygons.flat(2).forEach((c) => ((c[0] += dx), (c[1] += dy)));
 
+  // A place for the notes beside the chart: the next tap says where.
+  let marking = false;
+  const form = document.getElementById("note-place");
+  const marked = () => {
+    layer.querySelector(".marked")?.remove();
+    const [x, y] = [form.elements.x.value, form.elements.y.value].map(Number);
+    if (form.elements.x.value && form.elements.y.value) {
+      layer.append(element("path", { class: "marked", d: `M${x - 9} ${y}H${x + 9}M${x} ${y - 9}V${y + 9}M${x - 5} ${y}A5 5 0 1 0 ${x + 5} ${y}A5 5 0 1 0 ${x - 5} ${y}` }));
+    }
+  };
+  ["x", "y"].forEach((name) => form.elements[name].addEventListener("input", marked));
+
   let held = null;
   svg.addEventListener("pointerdown", (event) => {
     const target = event.target;
+    if (marking) {
+      const [x, y] = point(event);
+      form.elements.x.value = x.toFixed(1);
+      form.elements.y.value = y.toFixed(1);
+      marking = false;
+      document.getElementById("mark").setAttribute("aria-pressed", "false");
+      form.closest("details").open = true;
+      marked();
+      event.preventDefault();
+      return;
+    }
     if (target.dataset.corner || target.dataset.insert) {
       remember();
       let [p, r, i] = indices(target.dataset.corner ?? target.dataset.insert);
@@ -252,6 +275,10 @@ if (chart) {
       chosen = null;
       draw();
     }
+  });
+  on("mark", () => {
+    marking = !marking;
+    document.getElementById("mark").setAttribute("aria-pressed", String(marking));
   });
   on("undo", () => {
     future.push(snapshot());

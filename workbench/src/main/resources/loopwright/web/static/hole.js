@@ -1,6 +1,140 @@
-// The chart of a hole: handles are dragged or moved with the arrow keys; the server answers from the solved hole.
-const chart = document.querySelector(".chart");
-if (chart) {
+// The chart of a hole: handles are dragged or moved with the arrow keys; the server answers from the solved hole. Where
+// the hole itself changes (wind, flag, locks) a first, coarser answer comes at once and the full one takes its place.
+const part = document.getElementById("part");
+const page = Math.random().toString(36).slice(2);
+let wanted = location.search.slice(1);
+
+// Shows the hole for other inputs. Of several asked for in a row only the last is shown.
+async function load(query, first) {
+  wanted = query;
+  if (first) {
+    part.querySelector(".chart")?.classList.add("stale");
+  }
+  const response = await fetch(`/plan/hole/part?${query}&page=${page}${first ? "&first=yes" : ""}`);
+  if (query !== wanted || response.status === 204) {
+    return;
+  }
+  const text = await response.text();
+  if (!response.ok) {
+    part.querySelector(".chart")?.classList.remove("stale");
+    const answer = document.getElementById("answer");
+    (answer ?? part).textContent = text;
+    return;
+  }
+  const held = document.activeElement?.id || document.activeElement?.dataset?.handle;
+  const contours = document.getElementById("contours")?.checked;
+  part.innerHTML = text;
+  if (contours) {
+    document.getElementById("contours").checked = true;
+  }
+  mount();
+  if (held) {
+    (document.getElementById(held) ?? part.querySelector(`[data-handle="${held}"]`))?.focus();
+  }
+}
+
+// Goes to other inputs: the address follows, so that the page can be shared, reloaded and left by the back button.
+function go(query) {
+  history.pushState(null, "", `/plan/hole?${query}`);
+  return load(query, true);
+}
+addEventListener("popstate", () => load(location.search.slice(1), true));
+
+function mount() {
+  const chart = part.querySelector(".chart");
+  if (!chart) {
+    return;
+  }
+  mountChart(chart);
+  mountWind(part.querySelector(".wind"));
+  part.querySelectorAll("a.resolve").forEach((link) =>
+    link.addEventListener("click", (event) => {
+      event.preventDefault();
+      go(link.search.slice(1));
+    }),
+  );
+  chart.dataset.ready = "yes";
+  if (chart.dataset.first === "true") {
+    load(wanted, false);
+  }
+}
+
+// The wind: the arrow is turned by dragging or with the arrow keys, speed and bearing can be typed.
+function mountWind(box) {
+  const dial = box.querySelector(".dial");
+  const arrow = dial.querySelector(".blow");
+  const speed = document.getElementById("wind-speed");
+  const from = document.getElementById("wind-from");
+  const north = Number(dial.dataset.north);
+  const turn = (degrees) => {
+    const bearing = ((Math.round(degrees) % 360) + 360) % 360;
+    from.value = bearing;
+    dial.setAttribute("aria-valuenow", bearing);
+    arrow.setAttribute("transform", `rotate(${north + bearing + 180})`);
+    dial.classList.toggle("still", Number(speed.value) === 0);
+  };
+  let idle = 0;
+  const solve = (wait) => {
+    clearTimeout(idle);
+    idle = setTimeout(() => {
+      const query = new URLSearchParams(part.querySelector(".chart").dataset.query);
+      ["wind", "from", "gust"].forEach((name) => query.delete(name));
+      const blow = Math.round(Number(speed.value) * Number(box.dataset.perUnit) * 1e6) / 1e6;
+      if (blow > 0) {
+        query.set("wind", blow);
+        query.set("from", from.value);
+        const gust = Number(box.dataset.gust) * blow;
+        if (gust > blow) {
+          query.set("gust", gust);
+        }
+      }
+      go(query.toString());
+    }, wait);
+  };
+  const bearingOf = (event) => {
+    const r = dial.getBoundingClientRect();
+    const x = event.clientX - r.left - r.width / 2;
+    const y = event.clientY - r.top - r.height / 2;
+    return (Math.atan2(x, -y) * 180) / Math.PI - north - 180;
+  };
+  let held = false;
+  dial.addEventListener("pointerdown", (event) => {
+    held = true;
+    dial.setPointerCapture(event.pointerId);
+    turn(bearingOf(event));
+    event.preventDefault();
+    dial.focus();
+  });
+  dial.addEventListener("pointermove", (event) => held && turn(bearingOf(event)));
+  dial.addEventListener("pointerup", () => {
+    held = false;
+    if (Number(speed.value) > 0) {
+      solve(0);
+    }
+  });
+  const steps = { ArrowLeft: -5, ArrowDown: -5, ArrowRight: 5, ArrowUp: 5, PageDown: -45, PageUp: 45 };
+  dial.addEventListener("keydown", (event) => {
+    if (steps[event.key]) {
+      event.preventDefault();
+      turn(Number(from.value) + steps[event.key]);
+      if (Number(speed.value) > 0) {
+        solve(600);
+      }
+    }
+  });
+  speed.addEventListener("change", () => {
+    turn(Number(from.value));
+    solve(0);
+  });
+  from.addEventListener("change", () => {
+    turn(Number(from.value));
+    if (Number(speed.value) > 0) {
+      solve(0);
+    }
+  });
+}
+
+function mountChart(chart) {
   const svg = chart.querySelector("svg");
   const over = svg.querySelector(".over");
   const answer = document.getElementById("answer");
@@ -8,7 +142,6 @@ if (chart) {
   const planOver = over.innerHTML;
   const planWords = answer.innerHTML;
   const yard = Number(svg.dataset.yard);
-  const page = Math.random().toString(36).slice(2);
   const handles = {};
   svg.querySelectorAll(".handle").forEach((h) => {
     const [x, y] = h.getAttribute("transform").match(/-?[\d.]+/g).map(Number);
@@ -53,6 +186,9 @@ if (chart) {
       next = null;
       chart.classList.add("stale");
       const response = await fetch(`${address}&page=${page}`);
+      if (response.status === 204) {
+        continue;
+      }
       if (response.ok) {
         await then(response);
       } else {
@@ -90,8 +226,7 @@ if (chart) {
     aim: () => {},
     pin: () =>
       ask(`/plan/hole/location?${chart.dataset.query}&${where("pin")}`, async (response) => {
-        chart.classList.add("stale");
-        location.assign(await response.text());
+        go((await response.text()).split("?")[1]);
       }),
   };
 
@@ -150,3 +285,5 @@ if (chart) {
     }
   });
 }
+
+mount();

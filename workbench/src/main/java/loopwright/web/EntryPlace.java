@@ -1,0 +1,107 @@
+package loopwright.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import loopwright.action.HolePicture;
+import loopwright.action.HoleScreens;
+import loopwright.action.HoleScreens.Screen;
+import loopwright.action.Shelf;
+import loopwright.action.SurveyCourse;
+import loopwright.action.UserFault;
+import loopwright.action.Workroom;
+import loopwright.course.Course;
+import loopwright.course.CourseMap;
+import loopwright.course.Hole;
+import loopwright.course.TeeSet;
+import loopwright.geo.LatLon;
+import loopwright.geo.Place;
+import loopwright.ground.Surface;
+
+/** The chart on which strokes are tapped, and what lies where one was tapped. */
+public final class EntryPlace implements loopwright.web.Place {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final Workroom room;
+    private final HoleScreens screens;
+
+    public EntryPlace(Workroom room, HoleScreens screens) {
+        this.room = room;
+        this.screens = screens;
+    }
+
+    @Override
+    public void routes(RoutesConfig routes) {
+        routes.get("/rounds/chart", this::chart);
+        routes.get("/rounds/place", this::place);
+    }
+
+    private record Asked(Course course, Hole hole, Screen screen) {}
+
+    private Asked asked(Context ctx) {
+        Shelf.Entry entry = PlanQuery.entry(room.store().courses(), ctx.queryParam("course"), "course")
+                .orElseThrow(() -> new UserFault(Texts.say("course.none")));
+        Course course = room.course(entry.id(), entry.version());
+        Hole hole = SurveyCourse.getHole(course, PlanQuery.whole("hole", PlanQuery.text(ctx, "hole", "1")));
+        TeeSet tees = course.findTeeSet(PlanQuery.text(ctx, "tees", "middle"))
+                .orElse(course.teeSets().get(0));
+        Screen screen = screens.screen(HolePicture.ofGround(
+                course, hole, tees.name(), tees.getPlace(hole.number()).place()));
+        return new Asked(course, hole, screen);
+    }
+
+    private void chart(Context ctx) {
+        Asked asked = asked(ctx);
+        ctx.contentType("image/svg+xml")
+                .result(String.format(
+                                Locale.ROOT,
+                                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\""
+                                        + " aria-label=\"%s\">",
+                                asked.screen().width(),
+                                asked.screen().height(),
+                                HoleSvg.escaped(
+                                        Texts.say("entry.chart", asked.hole().number())))
+                        + asked.screen().ground()
+                        + "</svg>");
+    }
+
+    /** The stroke played from a tapped point: its place on the earth, its lie, and how far it is to the hole. */
+    private void place(Context ctx) {
+        Asked asked = asked(ctx);
+        double x = PlanQuery.decimal(ctx, "x");
+        double y = PlanQuery.decimal(ctx, "y");
+        Place place = asked.screen().placeAt(x, y);
+        Surface surface = new CourseMap(asked.course(), asked.hole()).surfaceAt(place);
+        double metres = place.distanceTo(asked.hole().holeLocation());
+        Units units = Units.of(room.store().listPreferences());
+        LatLon where = SurveyCourse.frameOf(asked.course()).toLatLon(place);
+        Map<String, Object> out = new LinkedHashMap<>();
+        out.put("x", x);
+        out.put("y", y);
+        out.put("lat", Words.of("%.6f", where.latitudeDegrees()));
+        out.put("lon", Words.of("%.6f", where.longitudeDegrees()));
+        out.put("lie", lie(surface));
+        out.put("distance", Math.round(surface == Surface.GREEN ? metres / 0.3048 : units.number(metres)));
+        try {
+            ctx.contentType("application/json").result(JSON.writeValueAsString(out));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** In the words of a table of rounds: deep rough is rough, the fringe fairway, woods mostly recovery. */
+    private static String lie(Surface surface) {
+        return switch (surface) {
+            case TEE -> "tee";
+            case GREEN -> "green";
+            case FAIRWAY -> "fairway";
+            case BUNKER -> "sand";
+            case WOODS -> "recovery";
+            default -> "rough";
+        };
+    }
+}

@@ -1,0 +1,72 @@
+package loopwright.web;
+
+import java.util.Map;
+import java.util.TreeMap;
+import loopwright.action.Account;
+
+/**
+ * Who may ask for what, by method and path; whose data it may be is the matter of {@code GuardedStore}. What the table
+ * does not name is refused.
+ */
+public enum Right {
+    /** Also without logging in. */
+    PUBLIC,
+    /** Whoever has logged in, for what he may see. */
+    ANYONE,
+    COACH,
+    OWNER;
+
+    /** Every route of the bench. */
+    public static final Map<String, Right> TABLE = table();
+
+    private static Map<String, Right> table() {
+        Map<String, Right> out = new TreeMap<>();
+        put(out, PUBLIC, "GET /login", "POST /login", "GET /join", "POST /join");
+        put(out, ANYONE, "GET /", "GET /account", "POST /account/password", "POST /logout", "POST /data/units");
+        put(out, ANYONE, "GET /plan", "GET /plan/hole", "GET /plan/hole/part", "GET /plan/hole/spot");
+        put(out, ANYONE, "GET /plan/hole/aim", "GET /plan/hole/location", "GET /jobs/events", "POST /jobs/cancel");
+        put(out, ANYONE, "GET /course", "GET /course/picture.svg", "GET /course/areas");
+        put(out, ANYONE, "GET /player", "GET /player/patterns.svg", "GET /green", "GET /green/answer");
+        put(out, ANYONE, "GET /rounds", "GET /rounds/review", "GET /rounds/new", "GET /rounds/sheet");
+        put(out, ANYONE, "GET /rounds/chart", "GET /rounds/place", "POST /rounds/import");
+        put(out, COACH, "GET /today", "POST /rounds/erase", "POST /rounds/lesson", "POST /rounds/lesson/done");
+        put(out, COACH, "POST /rounds/file", "POST /plan/forecast");
+        put(out, ANYONE, "GET /data/ledger", "GET /data/export");
+        put(
+                out,
+                COACH,
+                "POST /course/new",
+                "POST /course/areas",
+                "POST /course/survey",
+                "POST /course/settle",
+                "POST /course/note");
+        put(out, COACH, "POST /course/version", "GET /player/new", "POST /player/new", "POST /player/answers");
+        put(out, COACH, "POST /player/list", "POST /player/list/erase", "GET /data", "POST /data/import");
+        put(out, COACH, "POST /data/erase", "GET /people", "POST /people/invite", "POST /people/share");
+        put(out, OWNER, "POST /data/restore", "POST /people/remove");
+        return java.util.Collections.unmodifiableMap(out);
+    }
+
+    private static void put(Map<String, Right> table, Right right, String... routes) {
+        for (String route : routes) {
+            table.put(route, right);
+        }
+    }
+
+    /** The right of a route that the table names. */
+    static Right of(String route) {
+        Right right = TABLE.get(route);
+        if (right == null) {
+            throw new IllegalArgumentException("there is no right for " + route);
+        }
+        return right;
+    }
+
+    public boolean allows(Account.Role role) {
+        return switch (this) {
+            case PUBLIC, ANYONE -> true;
+            case COACH -> role.isCoach();
+            case OWNER -> role == Account.Role.OWNER;
+        };
+    }
+}
