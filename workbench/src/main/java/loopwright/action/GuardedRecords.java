@@ -97,4 +97,14 @@ final class GuardedRecords implements PlayerRecords {
     public KeptForecast addForecast(String player, KeptForecast forecast) {
         return records.addForecast(coached(player), forecast);
     }
+
+    @Override
+    public List<KeptDrill> listDrills(String player) {
+        return records.listDrills(own.apply(player));
+    }
+
+    @Override
+    public KeptDrill addDrill(String player, KeptDrill drill) {
+        return records.addDrill(own.apply(player), drill);
+    }
 }

@@ -55,7 +55,7 @@ final class HolePlanner {
     private static final double NEAR_ENOUGH_TO_TURN = 0.3;
 
     /** Coarse enough to be there while the hand is still on the flag. */
-    private static final SolverSettings FIRST_ANSWER = new SolverSettings(16, 16, 8, 16, 32, 128);
+    private static final SolverSettings FIRST_ANSWER = new SolverSettings(24, 24, 24, 16, 32, 64);
     /** Shots that aim nearer to the hole than this are approaches: the room that counts is the green. */
     private static final double APPROACH_METRES = 25;
 
@@ -159,8 +159,7 @@ final class HolePlanner {
 
     /**
      * A first answer in a fraction of the time: coarser nodes and clouds, an ordinary day for the player instead of good
-     * and bad ones, no value of the habit (NaN), none of the locks and no
-     * other start lines.
+     * and bad ones, no other start lines, no value of the habit (NaN) and none of the locks.
      */
     SolvedHole first(String tees, PlannedRound round, Watch watch) {
         RoundGreens.Green green = greens.of(hole);
@@ -198,7 +197,8 @@ final class HolePlanner {
             Watch watch) {
         double badDays = mean(scores) - usual;
         List<RoundPlan.ShotPlan> shots = shots(advice, habit);
-        OptionalDouble lockCost = rules.equals(ShotRules.FREE) || Double.isNaN(byHabit)
+        boolean first = Double.isNaN(byHabit);
+        OptionalDouble lockCost = rules.equals(ShotRules.FREE) || first
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(evaluation.expected()
                         - solve(SolverSettings.STANDARD, ShotRules.FREE, green.odds(), watch)
@@ -217,7 +217,7 @@ final class HolePlanner {
                 Arrays.stream(scores).boxed().toList(),
                 1 - evaluation.withoutPenalty(),
                 shots,
-                Double.isNaN(byHabit) ? List.of() : startLines(shots.get(0), solution, evaluation, round),
+                first ? List.of() : startLines(shots.get(0), solution, evaluation, round),
                 lockCost,
                 byHabit + badDays,
                 evaluation.expected() - solution.expectedWhenChosen(),

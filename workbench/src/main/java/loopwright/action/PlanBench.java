@@ -1,6 +1,7 @@
 package loopwright.action;
 
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
 import loopwright.action.Jobs.Job;
@@ -41,6 +42,33 @@ public final class PlanBench implements AutoCloseable {
             keep(choice, plan);
             return plan;
         });
+    }
+
+    /** Keeps what a finished plan foretells of a round on a day; only scores in strokes are compared with scores. */
+    public KeptForecast foretell(PlanChoice choice, LocalDate day) {
+        RoundPlan plan = round(choice, choice.key())
+                .findResult()
+                .orElseThrow(() -> new UserFault("The plan is not made yet; wait for it, then keep it as a forecast."));
+        if (plan.counting().form() != Counting.Form.STROKES) {
+            throw new UserFault(
+                    "A forecast is compared with scores in strokes; make the plan counted in strokes first.");
+        }
+        return room.store()
+                .records()
+                .addForecast(
+                        choice.player().id(),
+                        new KeptForecast(
+                                "",
+                                day,
+                                plan.course().name(),
+                                plan.tees().name(),
+                                plan.holes().size(),
+                                plan.target(),
+                                plan.total().mean(),
+                                plan.total().standardDeviation(),
+                                plan.targetProbability(),
+                                engine,
+                                clock.instant()));
     }
 
     /** Holes of a round that were planned before, for another target or beside other holes, are not solved again. */

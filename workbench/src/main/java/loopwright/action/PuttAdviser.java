@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
 import loopwright.putting.CandidatePace;
+import loopwright.putting.GreenSpeed;
 import loopwright.putting.LevelGreenOdds;
 import loopwright.putting.LevelPace;
 import loopwright.putting.PlaneGreen;
@@ -21,6 +22,7 @@ public final class PuttAdviser {
     private static final double HOLE_RADIUS_INCHES = 2.125;
     private static final int FINISHES = 400;
     private static final long SEED = 1;
+    private static final int HOURS = 12;
 
     private final PuttPictures pictures;
 
@@ -30,6 +32,17 @@ public final class PuttAdviser {
 
     public PuttAnswer answer(PuttQuestion putt) {
         return putt.slope().isPresent() ? sloped(putt, putt.slope().get()) : unmeasured(putt);
+    }
+
+    /** Expected putts from as far round the hole, by the hour of the clock: 0 is north, clockwise, twelve of them. */
+    public static List<Double> around(PlaneGreen slope, GreenSpeed speed, PuttingSkill skill, double metres) {
+        SlopedGreenOdds green = new SlopedGreenOdds(slope, speed, skill, 0, 0);
+        List<Double> out = new ArrayList<>();
+        for (int hour = 0; hour < HOURS; hour++) {
+            double bearing = 2 * Math.PI * hour / HOURS;
+            out.add(green.expectedPutts(metres * Math.sin(bearing), metres * Math.cos(bearing)));
+        }
+        return out;
     }
 
     private static PuttAnswer sloped(PuttQuestion putt, PlaneGreen slope) {

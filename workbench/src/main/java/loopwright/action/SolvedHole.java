@@ -15,7 +15,6 @@ import loopwright.player.SituationTable;
 import loopwright.strategy.Advice;
 import loopwright.strategy.HabitPlay;
 import loopwright.strategy.PolicyEvaluation;
-import org.jspecify.annotations.Nullable;
 
 /** A hole that is solved and kept, so that a question about any spot or aim is answered from it at once. */
 public final class SolvedHole {
@@ -33,8 +32,10 @@ public final class SolvedHole {
     private final HabitPlay habit;
     private final RoundPlan.HolePlan plan;
     private final boolean first;
-    /** The spot asked for last: while an aim is dragged the ball stays. */
-    private @Nullable Spot latest;
+    /** While an aim is dragged the ball stays, and several may look at one hole. */
+    private static final int KEPT_SPOTS = 200;
+
+    private final Remembered<Place, Spot> spots = new Remembered<>(KEPT_SPOTS);
 
     SolvedHole(
             Course course,
@@ -95,14 +96,11 @@ public final class SolvedHole {
     }
 
     /** Everything that can be played from a spot off the green. */
-    public synchronized Spot at(Place ball) {
-        if (latest == null || !latest.ball().equals(ball)) {
-            latest = search(ball);
-        }
-        return latest;
+    public Spot at(Place ball) {
+        return spots.get(ball, () -> search(ball));
     }
 
-    private Spot search(Place ball) {
+    private synchronized Spot search(Place ball) {
         Surface lie = playableLie(ball);
         Situation situation = SituationTable.of(lie).get(0).situation();
         List<Advice.Rated> rated = advice.byShot(ball, lie, situation);

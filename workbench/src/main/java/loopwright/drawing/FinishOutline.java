@@ -12,10 +12,14 @@ import java.util.List;
  * median, so that a few mishits do not blur the outline of the good shots.
  */
 public final class FinishOutline {
-    private static final double CELL = 1.5;
+    private static final double LEAST_CELL = 1.5;
+    /** Between nodes so close the density runs along a straight line to within a hundredth of its height. */
+    private static final double CELL_OF_WIDTH = 0.35;
+
     private static final int FEWEST = 20;
 
     private final Extent extent;
+    private final double cell;
     private final double[][] density;
     private final double[] atBalls;
 
@@ -34,8 +38,9 @@ public final class FinishOutline {
         double widthAlong = Math.max(1.2, robustSpread(along) * shrink);
         double widthAcross = Math.max(1.2, robustSpread(across) * shrink);
         extent = Extent.around(balls).grown(3.2 * Math.max(widthAlong, widthAcross));
-        int columns = (int) Math.ceil(extent.width() / CELL) + 1;
-        int rows = (int) Math.ceil(extent.height() / CELL) + 1;
+        cell = Math.max(LEAST_CELL, CELL_OF_WIDTH * Math.min(widthAlong, widthAcross));
+        int columns = (int) Math.ceil(extent.width() / cell) + 1;
+        int rows = (int) Math.ceil(extent.height() / cell) + 1;
         density = new double[rows][columns];
         for (Point ball : balls) {
             spread(ball, cos, sin, widthAlong, widthAcross);
@@ -49,14 +54,14 @@ public final class FinishOutline {
 
     private void spread(Point ball, double cos, double sin, double widthAlong, double widthAcross) {
         double reach = 3 * Math.max(widthAlong, widthAcross);
-        int r0 = (int) Math.max(0, Math.ceil((ball.y() - reach - extent.top()) / CELL));
-        int r1 = (int) Math.min(density.length - 1, Math.floor((ball.y() + reach - extent.top()) / CELL));
-        int c0 = (int) Math.max(0, Math.ceil((ball.x() - reach - extent.left()) / CELL));
-        int c1 = (int) Math.min(density[0].length - 1, Math.floor((ball.x() + reach - extent.left()) / CELL));
+        int r0 = (int) Math.max(0, Math.ceil((ball.y() - reach - extent.top()) / cell));
+        int r1 = (int) Math.min(density.length - 1, Math.floor((ball.y() + reach - extent.top()) / cell));
+        int c0 = (int) Math.max(0, Math.ceil((ball.x() - reach - extent.left()) / cell));
+        int c1 = (int) Math.min(density[0].length - 1, Math.floor((ball.x() + reach - extent.left()) / cell));
         for (int r = r0; r <= r1; r++) {
-            double dy = extent.top() + r * CELL - ball.y();
+            double dy = extent.top() + r * cell - ball.y();
             for (int c = c0; c <= c1; c++) {
-                double dx = extent.left() + c * CELL - ball.x();
+                double dx = extent.left() + c * cell - ball.x();
                 double u = (cos * dx + sin * dy) / widthAlong;
                 double v = (cos * dy - sin * dx) / widthAcross;
                 density[r][c] += Math.exp(-0.5 * (u * u + v * v));
@@ -65,8 +70,8 @@ public final class FinishOutline {
     }
 
     private double densityAt(Point p) {
-        double x = (p.x() - extent.left()) / CELL;
-        double y = (p.y() - extent.top()) / CELL;
+        double x = (p.x() - extent.left()) / cell;
+        double y = (p.y() - extent.top()) / cell;
         int c = (int) Math.min(density[0].length - 2, Math.max(0, Math.floor(x)));
         int r = (int) Math.min(density.length - 2, Math.max(0, Math.floor(y)));
         double tx = x - c;
@@ -82,7 +87,7 @@ public final class FinishOutline {
         return Isolines.of(density, level).stream()
                 .map(t -> new Trace(
                         t.points().stream()
-                                .map(p -> new Point(extent.left() + p.x() * CELL, extent.top() + p.y() * CELL))
+                                .map(p -> new Point(extent.left() + p.x() * cell, extent.top() + p.y() * cell))
                                 .toList(),
                         t.closed()))
                 .toList();

@@ -119,6 +119,15 @@ public final class GreenPlace implements Place {
                             div(form(asked.get()), rawHtml(pad(asked.get()))).withClass("words"),
                             div(answer(asked.get())).withId("answer").attr("aria-live", "polite"))
                     .withClass("hole green"));
+            Asked a = asked.get();
+            if (a.slopePercent() > 0) {
+                content.add(ApproachSides.of(
+                        a.player(),
+                        GreenSpeed.ofRollMetres(Distance.ofFeet(a.speedFeet()).metres()),
+                        a.slopePercent(),
+                        a.falls(),
+                        Units.of(room.store().listPreferences())));
+            }
         }
         new Page("green", Texts.say("green.title")).with("green").answer(ctx, content.toArray(DomContent[]::new));
     }

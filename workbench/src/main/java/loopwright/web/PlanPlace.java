@@ -1,10 +1,13 @@
 package loopwright.web;
 
 import static j2html.TagCreator.a;
+import static j2html.TagCreator.button;
 import static j2html.TagCreator.div;
 import static j2html.TagCreator.each;
+import static j2html.TagCreator.form;
 import static j2html.TagCreator.h1;
 import static j2html.TagCreator.h2;
+import static j2html.TagCreator.input;
 import static j2html.TagCreator.li;
 import static j2html.TagCreator.ol;
 import static j2html.TagCreator.p;
@@ -15,14 +18,18 @@ import static j2html.TagCreator.text;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import j2html.tags.DomContent;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import loopwright.action.Counting;
 import loopwright.action.Jobs.Job;
 import loopwright.action.Jobs.State;
 import loopwright.action.PlanBench;
 import loopwright.action.PlanChoice;
 import loopwright.action.RoundPlan;
+import loopwright.action.UserFault;
 import loopwright.action.Workroom;
 
 /** The plan of a round: what to change, hole by hole, and the score to expect. */
@@ -38,22 +45,31 @@ public final class PlanPlace implements Place {
     @Override
     public void routes(RoutesConfig routes) {
         routes.get("/plan", this::page);
+        routes.post("/plan/forecast", this::foretell);
     }
 
     private void page(Context ctx) {
         Optional<PlanChoice> choice = PlanQuery.find(ctx, room.store());
         List<DomContent> content = new ArrayList<>();
         content.add(h1(Texts.say("plan.title")));
+        content.add(Said.on(ctx));
         if (choice.isEmpty()) {
             content.add(p(Texts.say("plan.nothing")));
         } else {
             content.add(new PlanForm(room, choice.get(), "").form());
-            content.add(ctx.queryParam("target") == null ? p(Texts.say("plan.start")) : result(choice.get()));
+            content.add(
+                    ctx.queryParam("target") == null
+                            ? p(Texts.say("plan.start"))
+                            : result(
+                                    choice.get(),
+                                    Gate.account(ctx)
+                                            .map(a -> a.role().isCoach())
+                                            .orElse(true)));
         }
         new Page("plan", Texts.say("plan.title")).with("job").answer(ctx, content.toArray(DomContent[]::new));
     }
 
-    private DomContent result(PlanChoice choice) {
+    private DomContent result(PlanChoice choice, boolean coach) {
         Job<RoundPlan> job = plans.round(choice, choice.key());
         if (job.await(JobPlace.AT_ONCE_MILLIS) == State.FAILED) {
             throw job.findFailure().orElseThrow();
@@ -70,8 +86,35 @@ public final class PlanPlace implements Place {
                                 .withClass("beside"),
                         new TargetPanel(plan.get(), units).sections(),
                         new HoleTable(plan.get(), choice, units).section(),
-                        checked(plan.get()))
+                        checked(plan.get()),
+                        coach && choice.goal().counting().equals(Counting.STROKES) ? forecastForm(choice) : text(""))
                 .withClass("result");
+    }
+
+    /** What the plan foretells is kept, to be compared with the score: that is how the model is held to account. */
+    private static DomContent forecastForm(PlanChoice choice) {
+        return form(
+                        p(Texts.say("forecast.means")),
+                        PlanForm.field(
+                                "forecast.day",
+                                input().withType("date").withName("day").isRequired()),
+                        button(Texts.say("forecast.keep")).withType("submit"))
+                .withMethod("post")
+                .withAction("/plan/forecast?" + choice.query())
+                .withClass("sheet");
+    }
+
+    private void foretell(Context ctx) {
+        PlanChoice choice = PlanQuery.get(ctx, room.store());
+        String typed = String.valueOf(ctx.formParam("day"));
+        LocalDate day;
+        try {
+            day = LocalDate.parse(typed);
+        } catch (DateTimeParseException e) {
+            throw new UserFault(Texts.say("lesson.noDay", typed), e);
+        }
+        plans.foretell(choice, day);
+        Said.then(ctx, Texts.say("forecast.kept", day), "/plan?" + choice.query());
     }
 
     private static DomContent cautions(RoundPlan plan) {

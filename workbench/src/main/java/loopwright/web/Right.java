@@ -30,7 +30,7 @@ public enum Right {
         put(out, ANYONE, "GET /rounds", "GET /rounds/review", "GET /rounds/new", "GET /rounds/sheet");
         put(out, ANYONE, "GET /rounds/chart", "GET /rounds/place", "POST /rounds/import");
         put(out, COACH, "GET /today", "POST /rounds/erase", "POST /rounds/lesson", "POST /rounds/lesson/done");
-        put(out, COACH, "POST /rounds/file");
+        put(out, COACH, "POST /rounds/file", "POST /plan/forecast");
         put(out, ANYONE, "GET /data/ledger", "GET /data/export");
         put(
                 out,

@@ -116,6 +116,7 @@ class BenchPlacesIT {
         Browser b = browser();
         b.go("/green?below=12&slope=2&falls=9");
         assertThat(b.text("#answer table")).contains("Break").contains("right of its centre");
+        assertThat(b.text("main")).contains("The side to leave an approach").contains("o'clock");
         String odds = b.text("#answer table");
         new Actions(b.driver()).dragAndDropBy(b.get(".pad .ball"), 60, 20).perform();
         b.awaitTrue("!document.querySelector('#answer').classList.contains('stale')");

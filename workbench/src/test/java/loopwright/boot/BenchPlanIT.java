@@ -179,8 +179,7 @@ class BenchPlanIT {
 
     private static void type(String css, String value) {
         WebElement field = browser().get(css);
-        field.clear();
-        field.sendKeys(value, Keys.TAB);
+        field.sendKeys(Keys.chord(Keys.CONTROL, "a"), value, Keys.TAB.toString());
     }
 
     @Test

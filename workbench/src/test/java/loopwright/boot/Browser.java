@@ -35,7 +35,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** A headless browser of the system; tests that need it are skipped, and say so, where there is none. */
 final class Browser implements AutoCloseable {
     private static final Pattern REQUEST =
-            Pattern.compile("\"method\":\"Network.requestWillBeSent\".*?\"url\":\"([^\"]*)\"");
+            Pattern.compile("\"method\":\"Network.requestWillBeSent\".*?\"request\":\\{.*?\"url\":\"([^\"]*)\"");
     /** Only a broken page is waited for so long; solves are slow where other work goes on beside the tests. */
     private static final Duration PATIENCE = Duration.ofMinutes(4);
 
@@ -173,6 +173,12 @@ final class Browser implements AutoCloseable {
                 .as("messages of the browser")
                 .noneMatch(e -> e.getMessage().contains("Content Security Policy")
                         || e.getLevel().equals(Level.SEVERE));
+    }
+
+    /** Forgets what was asked for so far: a file that was opened from the disk is no request to the bench. */
+    void forgetRequests() {
+        driver.manage().logs().get(LogType.PERFORMANCE);
+        driver.manage().logs().get(LogType.BROWSER);
     }
 
     /** Pictures of the page, light and dark, at desk and phone width, for people to look at. */

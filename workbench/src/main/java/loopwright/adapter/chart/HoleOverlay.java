@@ -1,6 +1,7 @@
 package loopwright.adapter.chart;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -27,6 +28,7 @@ final class HoleOverlay {
     private static final double TICK_YARDS = 50;
     private static final double FINE = 9;
 
+    private final IdentityHashMap<Shot, FinishOutline> outlines = new IdentityHashMap<>();
     private final HolePicture picture;
     private final SheetView view;
     private final Extent window;
@@ -165,7 +167,12 @@ final class HoleOverlay {
         outline(outline.holding(0.5), Pen.of(Ink.LINE, 1.1));
     }
 
+    /** Worked out once: it is drawn first and lettered last. */
     private FinishOutline outline(Shot shot) {
+        return outlines.computeIfAbsent(shot, this::newOutline);
+    }
+
+    private FinishOutline newOutline(Shot shot) {
         double direction = view.toSheet(shot.from()).angleTo(view.toSheet(shot.aim()));
         return new FinishOutline(shot.finishes().stream().map(view::toSheet).toList(), direction);
     }
