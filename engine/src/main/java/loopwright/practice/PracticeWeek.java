@@ -34,7 +34,7 @@ public record PracticeWeek(List<Session> sessions) {
     /**
      * Some time for one skill at one place.
      *
-     * @param drill that measures the skill there, if there is one
+     * @param drill that measures the skill there within the time, if there is one
      * @param balls at most; 0 where no balls are hit
      */
     public record Block(Skill skill, Facility facility, int minutes, Optional<Drill> drill, int balls) {}
@@ -79,7 +79,9 @@ public record PracticeWeek(List<Session> sessions) {
 
     private static Block block(TimeSplit.Cell cell, int minutes, List<Drill> drills, Player player) {
         Optional<Drill> drill = drills.stream()
-                .filter(d -> d.facility() == cell.facility() && d.skills(player).contains(cell.skill()))
+                .filter(d -> d.minutes() <= minutes
+                        && d.facility() == cell.facility()
+                        && d.skills(player).contains(cell.skill()))
                 .min(Comparator.comparingInt(d -> d.skills(player).size()));
         return new Block(
                 cell.skill(), cell.facility(), minutes, drill, minutes * balls(cell.skill()) / PracticeHours.MINUTES);

@@ -186,15 +186,13 @@ final class DrillChart {
     }
 
     private void expected() {
-        double y = BOTTOM + 46;
-        marks.add(Mark.text(
-                card.player() + " should expect " + said(card.own()) + " of " + drill.most() + "; " + card.level() + " "
-                        + said(card.target()) + ".",
-                new Point(EDGE, y),
-                Mark.Anchor.START,
-                TEXT,
-                Face.BOLD,
-                Ink.LINE));
+        double y = BOTTOM + 38;
+        for (String line : List.of(
+                card.player() + " should expect " + said(card.own()) + " of " + drill.most(),
+                card.level() + ": " + said(card.target()))) {
+            marks.add(Mark.text(line, new Point(EDGE, y), Mark.Anchor.START, TEXT, Face.BOLD, Ink.LINE));
+            y += 14;
+        }
     }
 
     private static String said(Expected e) {

@@ -40,19 +40,14 @@ final class WeekChart {
 
     private Drawing draw() {
         text("A week of practice: " + plan.player().name(), EDGE, 16, Face.BOLD);
-        y += 18;
-        text(
-                String.format(
-                        Locale.ROOT,
-                        "For %s on %s, %s tees; %d weeks like this, adapted to what the drills say.",
-                        plan.target(),
-                        plan.course(),
-                        plan.tees(),
-                        plan.hours().weeks()),
-                EDGE,
-                TEXT,
-                Face.REGULAR);
-        y += 8;
+        y += 10;
+        paragraph(String.format(
+                Locale.ROOT,
+                "For %s on %s, %s tees; %d weeks like this, adapted to what the drills say.",
+                plan.target(),
+                plan.course(),
+                plan.tees(),
+                plan.hours().weeks()));
         new PracticeReasons(plan).first().forEach(this::paragraph);
         int number = 1;
         for (PracticeWeek.Session session : plan.week().sessions()) {
