@@ -37,7 +37,7 @@ class CalendarIcsTest {
 
     @Test
     void escapesAndFoldsTextSoThatItReadsBack() {
-        for (String line : text.split("\r\n")) {
+        for (String line : text.split("\r\n", -1)) {
             assertThat(line.getBytes(StandardCharsets.UTF_8)).hasSizeLessThanOrEqualTo(75);
         }
         String unfolded = text.replace("\r\n ", "");
