@@ -28,6 +28,7 @@ import loopwright.player.PlayerPrior;
 import loopwright.player.PlayerProfile;
 import loopwright.player.Setting;
 import loopwright.units.Distance;
+import org.assertj.core.util.DoubleComparator;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -170,14 +171,14 @@ class FitPlayerTest {
         FitResult result = fit(interview(95, 200, Player.Hand.RIGHT), List.of());
         assertThat(result.shortGame())
                 .allSatisfy(s -> assertThat(s.assumedShare()).isEqualTo(1));
-        assertThat(new JsonPlayerFiles()
-                        .read(folder.resolve("player.json"))
-                        .player()
-                        .touchShots())
-                .isEqualTo(PlayerPrior.of(95, Player.Hand.RIGHT)
-                        .withDriverCarry(Distance.ofYards(200))
-                        .player("p")
-                        .touchShots());
+        Player read = new JsonPlayerFiles().read(folder.resolve("player.json")).player();
+        Player level = PlayerPrior.of(95, Player.Hand.RIGHT)
+                .withDriverCarry(Distance.ofYards(200))
+                .player("p");
+        assertThat(read.touchShots())
+                .usingRecursiveComparison()
+                .withComparatorForType(new DoubleComparator(1e-12), Double.class) // angles are written in degrees
+                .isEqualTo(level.touchShots());
     }
 
     @Test
