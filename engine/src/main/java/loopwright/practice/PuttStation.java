@@ -24,6 +24,7 @@ public record PuttStation(Task task, double metres, int tries) implements Statio
     /** A gate of a ball and a half leaves a quarter of a ball (42.67 mm) to either side. */
     static final double GATE_CLEARANCE_METRES = 0.0107;
 
+    private static final int HOLE_ANGLES = 40;
     private static final NormalGrid ANGLES = new NormalGrid(61, 5);
 
     /** What a putt is for. */
@@ -61,20 +62,32 @@ public record PuttStation(Task task, double metres, int tries) implements Statio
                 double most = Math.asin(Math.min(1, GATE_CLEARANCE_METRES / metres));
                 yield 2 * NormalShare.below(most / player.putting().startLineSdRadians()) - 1;
             }
-            case PAST -> ANGLES.mean(z -> past(putt, putt.directionSdRadians() * z));
+            case PAST -> ANGLES.mean(z -> inZone(putt, putt.directionSdRadians() * z)) + holedBeside(putt);
         };
     }
 
-    /** For one start direction the rolls that score are one interval: those that drop and those that stop in the zone. */
-    private double past(LevelPutt putt, double angle) {
-        double cos = Math.cos(angle);
-        double from = metres / cos;
-        double to = (metres + ZONE_METRES) / cos;
-        if (Math.abs(metres * Math.sin(angle)) < Cup.RADIUS_METRES) {
+    /** For one start direction the chance of a roll that would end level with the zone, the hole left out. */
+    private double inZone(LevelPutt putt, double angle) {
+        return between(putt, metres / Math.cos(angle), (metres + ZONE_METRES) / Math.cos(angle));
+    }
+
+    /** What the hole adds, over the few directions that meet it: rolls that drop but would not end in the zone. */
+    private double holedBeside(LevelPutt putt) {
+        double widest = Math.asin(Cup.RADIUS_METRES / metres);
+        double step = 2 * widest / HOLE_ANGLES;
+        double sum = 0;
+        for (int i = 0; i < HOLE_ANGLES; i++) {
+            double angle = -widest + (i + 0.5) * step;
             double rim = LevelPutt.rimMetres(metres, angle);
-            from = rim;
-            to = Math.max(to, rim + putt.windowMetres(metres, angle));
+            double to = Math.max((metres + ZONE_METRES) / Math.cos(angle), rim + putt.windowMetres(metres, angle));
+            double z = angle / putt.directionSdRadians();
+            sum += Math.exp(-z * z / 2) * (between(putt, rim, to) - inZone(putt, angle));
         }
+        return sum * step / (putt.directionSdRadians() * Math.sqrt(2 * Math.PI));
+    }
+
+    /** Chance of a roll between two lengths. */
+    private double between(LevelPutt putt, double from, double to) {
         double mean = metres + ZONE_PAST_METRES;
         double sd = putt.paceSd() * mean;
         return NormalShare.below((to - mean) / sd) - NormalShare.below((from - mean) / sd);

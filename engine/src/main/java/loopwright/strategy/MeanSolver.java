@@ -46,6 +46,8 @@ public final class MeanSolver {
     /** Points of the tee shot that tell where play comes by. */
     private static final int TEE_VISITS = 2048;
 
+    private static final int FACE_PASSES = 6;
+
     /** Options this near each other, strokes, are told apart on more points where it matters. */
     private static final double TOSS_UP = 0.03;
     /** How many times the points. */
@@ -109,6 +111,7 @@ public final class MeanSolver {
         watch.at(70, 100);
         fine.givePointsByVisits();
         fine.pass(watch, s -> fine.isMet(s) ? fine.fromNeighbours(s) : fine.asBefore(s), fine::isMet);
+        fine.settleUnderFaces(watch);
         double loss = fine.searchLoss(watch);
         watch.at(100, 100);
         return fine.solution(loss);
@@ -123,6 +126,25 @@ public final class MeanSolver {
         }
         all.pass(watch, s -> all.shortlists[s].options(), s -> true);
         return all.solution(0);
+    }
+
+    /**
+     * A ball that falls back from a bunker's face lies where it lay: what that costs is known only once the way out is
+     * chosen, so these few states are gone through until they agree with themselves.
+     */
+    private void settleUnderFaces(Watch watch) {
+        if (Arrays.stream(spots).noneMatch(s -> s.trees().hasFace())) {
+            return;
+        }
+        for (int i = 0; i < FACE_PASSES; i++) {
+            inBands(watch, s -> {
+                if (spots[s].trees().hasFace()) {
+                    Best best = new Best(s);
+                    best.tryAll(everything(s));
+                    take(best);
+                }
+            });
+        }
     }
 
     private MeanSolution solution(double searchLoss) {

@@ -25,7 +25,7 @@ final class OptionSpace {
 
     private static final double[] SIDE_CELLS = {0, -2, 2, -4, 4, -8, 8};
     /** Where aims are wider apart than this, touch shots are too. */
-    private static final double FINE_STEP_CELLS = 4;
+    private static final double FINE_STEP_CELLS = 10;
 
     private static final double[] ROUGH_SIDE_CELLS = {0, -4, 4};
     private static final int ESCAPES = 16;

@@ -25,6 +25,7 @@ import loopwright.strategy.ScoreTable;
 import loopwright.strategy.ShotRules;
 import loopwright.strategy.SolverSettings;
 import loopwright.strategy.TestCourses;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Invented players with one weakness each, on a par 4 with trouble: the hours go there. */
@@ -35,6 +36,7 @@ class PlantedPlayerTest {
             8, 16, Map.of(Facility.RANGE, 16, Facility.SHORT_GAME_AREA, 16, Facility.GREEN, 16), Map.of(), 16);
 
     @Test
+    @Tag("long")
     void aWildDriverGoesToTheRangeWithHisDriver() {
         assertThat(first(Skill.DRIVER_DIRECTION.of(USUAL, 1.8))).isEqualTo(Skill.DRIVER_DIRECTION);
     }
@@ -45,6 +47,7 @@ class PlantedPlayerTest {
     }
 
     @Test
+    @Tag("long")
     void weakWedgesGetTheHours() {
         Player weak = Skill.FULL_WEDGES.of(Skill.PARTIAL_WEDGES.of(USUAL, 2.4), 2.4);
         assertThat(first(weak)).isIn(Skill.PARTIAL_WEDGES, Skill.FULL_WEDGES);
@@ -63,7 +66,6 @@ class PlantedPlayerTest {
                             .toList());
         }
         TimeSplit split = new SplitSearch(HOURS, curves, SkillResponse.of(round, changes)).best();
-        System.out.println(split);
         return curves.curves().keySet().stream()
                 .max(Comparator.comparingInt((Skill s) -> split.of(s)))
                 .orElseThrow();

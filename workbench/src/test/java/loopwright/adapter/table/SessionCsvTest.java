@@ -38,8 +38,11 @@ class SessionCsvTest {
 
     @Test
     void countsOfEachClubAreZonesOfOneSession() throws IOException {
-        ShotImport read = read("club;strip_yd;inside;left;right;topped;flag_yd;short;level;long\n"
-                + "driver;30;6;;3;1;;;;\n7-iron;;;;;;140;3;5;2\n");
+        ShotImport read = read("""
+                club;strip_yd;inside;left;right;topped;flag_yd;short;level;long
+                driver;30;6;;3;1;;;;
+                7-iron;;;;;;140;3;5;2
+                """);
         double strip = Distance.ofYards(30).metres();
         double flag = Distance.ofYards(140).metres();
         assertThat(read.log().counts().stream().filter(c -> c.club().name().equals("driver")))
@@ -72,13 +75,15 @@ class SessionCsvTest {
 
     @Test
     void theShortGameIsReadBesideTheShots() throws IOException {
-        ShotImport read = read("club,carry_yd,side_yd,to_hole_yd,to_hole_ft,holed,leave_ft,mishit,miss,drill,lie\n"
-                + "7-iron,150,-4,,,,,,,,\n"
-                + "chip,,,12,,,6,,,,rough\n"
-                + "chip,,,12,,yes,,,,,\n"
-                + "sand,,,10,,,,fat,,,\n"
-                + "putt,,,,6,no,1,,left,yes,\n"
-                + "putt,,,,6,,,,,yes,\n");
+        ShotImport read = read("""
+                club,carry_yd,side_yd,to_hole_yd,to_hole_ft,holed,leave_ft,mishit,miss,drill,lie
+                7-iron,150,-4,,,,,,,,
+                chip,,,12,,,6,,,,rough
+                chip,,,12,,yes,,,,,
+                sand,,,10,,,,fat,,,
+                putt,,,,6,no,1,,left,yes,
+                putt,,,,6,,,,,yes,
+                """);
         assertThat(read.log().shots()).hasSize(1);
         assertThat(read.touch())
                 .extracting(TouchBall::kind)
