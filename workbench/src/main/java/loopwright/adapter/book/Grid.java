@@ -20,7 +20,6 @@ final class Grid {
     private final Extent frame;
     private final double size;
     private final double padding;
-    private final boolean ruledDown;
     private final List<Mark> lines = new ArrayList<>();
     private final List<Mark> rows = new ArrayList<>();
     private double y;
@@ -34,7 +33,6 @@ final class Grid {
         this.frame = frame;
         this.size = size;
         this.padding = padding;
-        this.ruledDown = ruledDown;
         y = frame.top();
         row(table.heads(), Mark.Tag.HEAD_CELL, Face.BOLD, 1);
         for (List<String> cells : table.rows()) {
