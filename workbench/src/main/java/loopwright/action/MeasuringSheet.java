@@ -67,35 +67,37 @@ public final class MeasuringSheet {
         List<Book.Line> how = description().stream()
                 .map(text -> new Book.Line(Book.Role.EXPECTATION, text))
                 .toList();
-        List<List<String>> rows = new ArrayList<>();
-        for (Step s : STEPS) {
-            for (int i = 1; i <= s.balls(); i++) {
-                rows.add(List.of(
-                        Integer.toString(i),
-                        s.club() + (s.effort().equals("full") ? "" : " " + s.effort()),
-                        "",
-                        "",
-                        ""));
-            }
-        }
-        Book.Table list = new Book.Table(
-                "A row for every ball",
-                List.of("ball", "club and effort", "carry", "side", "remark"),
-                List.of(0.08, 0.3, 0.14, 0.14, 0.34),
-                rows);
+        Book.Line note = new Book.Line(
+                Book.Role.NOTE,
+                "Carry: how far it flew. Side: right (+) or left (-) of the aim. Write down the bad ones too; type the list"
+                        + " into the CSV of \"player sheet --out\".");
         return new Book(
                 "Measuring session",
                 LengthUnit.YARDS,
                 List.of(
                         Book.Page.of(Book.Kind.SHEET, "Measuring session", how),
-                        Book.Page.of(
-                                Book.Kind.SHEET,
-                                "Where the balls landed",
-                                List.of(new Book.Line(
-                                        Book.Role.NOTE,
-                                        "Carry: how far it flew. Side: right (+) or left (-) of the aim. Write down the bad"
-                                                + " ones too; type the list into the CSV of \"player sheet --out\".")),
-                                list)));
+                        Book.Page.of(Book.Kind.SHEET, "Where the balls landed", List.of(note), list())));
+    }
+
+    /** A cell row for every ball, in two halves beside each other. */
+    private static Book.Table list() {
+        List<String> balls = new ArrayList<>();
+        for (Step s : STEPS) {
+            for (int i = 1; i <= s.balls(); i++) {
+                balls.add(s.club() + (s.effort().equals("full") ? "" : " " + s.effort()) + " " + i);
+            }
+        }
+        int half = (balls.size() + 1) / 2;
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < half; i++) {
+            String right = half + i < balls.size() ? balls.get(half + i) : "";
+            rows.add(List.of(balls.get(i), "", "", right, "", ""));
+        }
+        return new Book.Table(
+                "Carry and side of every ball",
+                List.of("ball", "carry", "side", "ball", "carry", "side"),
+                List.of(0.26, 0.12, 0.12, 0.26, 0.12, 0.12),
+                rows);
     }
 
     /** The list to fill in: a row per ball; rows left empty are set aside when it is read. */

@@ -21,8 +21,10 @@ final class StrokesGrid {
         columns = (int) Math.ceil(box.width() / CELL_METRES) + 1;
         strokes = new double[columns * ((int) Math.ceil(box.height() / CELL_METRES) + 1)];
         for (int i = 0; i < strokes.length; i++) {
-            strokes[i] = values.expectedFrom(new Place(
-                    box.minX() + i % columns * CELL_METRES, box.minY() + Math.floorDiv(i, columns) * CELL_METRES));
+            int row = i / columns;
+            int column = i % columns;
+            strokes[i] =
+                    values.expectedFrom(new Place(box.minX() + column * CELL_METRES, box.minY() + row * CELL_METRES));
         }
     }
 

@@ -84,7 +84,6 @@ public final class Main {
                 new PlanRound(new OsmCourseFiles(), new JsonPlayerFiles(), new ChartedHoles(), AuditFolder::new);
         line.addSubcommand(new PlanVerb(planning, new PinSheetCsv(), results));
         line.addSubcommand(new BookVerb(AnswerVerbs.book(planning), new PrintedBook(), new ChartedHoles(), results));
-        AnswerVerbs.addTo(line, results);
         Path home = Path.of(System.getProperty("loopwright.home", "."));
         line.addSubcommand(new DemoVerb(home.resolve("demo")));
         return line;

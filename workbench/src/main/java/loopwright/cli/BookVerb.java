@@ -8,7 +8,7 @@ import java.util.Optional;
 import loopwright.action.BookPrinter;
 import loopwright.action.BookRequest;
 import loopwright.action.Counting;
-import loopwright.action.HoleCharts;
+import loopwright.action.HoleAlbum;
 import loopwright.action.LengthUnit;
 import loopwright.action.MakeBook;
 import loopwright.action.PlanDay;
@@ -30,7 +30,7 @@ import picocli.CommandLine.Spec;
 public final class BookVerb implements Runnable {
     private final MakeBook action;
     private final BookPrinter printer;
-    private final HoleCharts charts;
+    private final HoleAlbum charts;
     private final ResultFile results;
 
     @Mixin
@@ -86,7 +86,7 @@ public final class BookVerb implements Runnable {
     @Spec
     private @Nullable CommandSpec spec;
 
-    public BookVerb(MakeBook action, BookPrinter printer, HoleCharts charts, ResultFile results) {
+    public BookVerb(MakeBook action, BookPrinter printer, HoleAlbum charts, ResultFile results) {
         this.action = action;
         this.printer = printer;
         this.charts = charts;

@@ -124,7 +124,7 @@ class BookIT {
         try (PDDocument document = Loader.loadPDF(walk.toFile());
                 PDDocument sheets = Loader.loadPDF(session.toFile())) {
             assertThat(new PDFTextStripper().getText(document))
-                    .contains("holes 13 to 18", "penalty areas", "deep: ____");
+                    .contains("holes 13 to 18", "bunkers", "deep: ____");
             assertThat(sheets.getNumberOfPages()).isEqualTo(2);
         }
         Typed wrong = Typed.run(

@@ -2,14 +2,14 @@ package loopwright.adapter.chart;
 
 import java.nio.file.Path;
 import java.util.List;
-import loopwright.action.HoleCharts;
+import loopwright.action.HoleAlbum;
 import loopwright.action.HolePicture;
 import loopwright.action.HolePictures;
 import loopwright.action.WholeFile;
 import loopwright.drawing.PdfFile;
 
 /** Draws holes with their plans. */
-public final class ChartedHoles implements HolePictures, HoleCharts {
+public final class ChartedHoles implements HolePictures, HoleAlbum {
     @Override
     public void drawHole(HolePicture picture, Path target) {
         PictureFile.write(HoleChart.of(picture), target);
