@@ -123,8 +123,7 @@ class BookIT {
                 .isZero();
         try (PDDocument document = Loader.loadPDF(walk.toFile());
                 PDDocument sheets = Loader.loadPDF(session.toFile())) {
-            assertThat(new PDFTextStripper().getText(document))
-                    .contains("holes 13 to 18", "bunkers", "deep: ____");
+            assertThat(new PDFTextStripper().getText(document)).contains("holes 13 to 18", "bunkers", "deep: ____");
             assertThat(sheets.getNumberOfPages()).isEqualTo(2);
         }
         Typed wrong = Typed.run(
