@@ -125,7 +125,7 @@ final class CardPages {
         String chance = HolePages.tenths(plan.targetProbability());
         out.add(String.format(
                 Locale.ROOT,
-                "Expect %.1f; %s is a matter of %s rounds.",
+                "Expect %.1f. %s: %s rounds.",
                 plan.counting().form() == Counting.Form.STABLEFORD
                         ? -plan.total().mean()
                         : plan.total().mean(),
@@ -223,6 +223,12 @@ final class CardPages {
         return letters.replaceAll("(?<=.)(?=.)", "\u00a0\u00a0\u00a0");
     }
 
+    /** Nothing is certain, and nothing hopeless, until the last putt. */
+    private static String inHundred(double chance) {
+        long rounded = Math.round(100 * chance);
+        return rounded >= 100 ? "over 99" : rounded < 1 ? "under 1" : Long.toString(rounded);
+    }
+
     /** The chances on the last tees; on a slip of its own, because not every player wants to know. */
     Optional<Book.Page> stateOfPlay() {
         return plan.stateOfPlay().map(state -> {
@@ -235,7 +241,7 @@ final class CardPages {
                     rows.add(List.of(
                             Integer.toString(h.number()),
                             Integer.toString(Math.abs(t.inHand())),
-                            String.format(Locale.ROOT, "%.0f", 100 * t.targetPlay()),
+                            inHundred(t.targetPlay()),
                             t.other().map(o -> o.club() + " at " + o.landmark()).orElse("as planned")));
                 }
             }
@@ -249,7 +255,7 @@ final class CardPages {
                     new Book.Table(
                             "Chances on the last tees",
                             List.of("hole", inHand, "in 100", "tee shot"),
-                            List.of(0.13, 0.16, 0.15, 0.56),
+                            List.of(0.13, 0.16, 0.17, 0.54),
                             rows));
         });
     }

@@ -40,15 +40,15 @@ public final class CourseWalk {
         for (Hole hole : holes) {
             Place tee = set.getPlace(hole.number()).place();
             rows.add(List.of(
-                    hole.number() + "; par " + hole.par() + ", "
+                    hole.number() + "\npar " + hole.par() + "\n"
                             + unit.of(hole.lineFrom(tee).lengthMetres()),
                     ticks(hole.survey()),
                     stepOff(course, hole, tee, unit),
-                    "back ____ / ____ / ____ middle ____ / ____ / ____ front ____ / ____ / ____"));
+                    "back ____ | ____ | ____\nmiddle ____ | ____ | ____\nfront ____ | ____ | ____"));
         }
         Book.Table table = new Book.Table(
                 "What to look at on each hole",
-                List.of("hole", "look, and tick", "step off, in paces", "level: fall in %, and which way"),
+                List.of("hole", "look, and tick", "step off, in paces", "level: fall in % and which way"),
                 List.of(0.11, 0.24, 0.37, 0.28),
                 rows);
         return Book.Page.of(
@@ -68,8 +68,8 @@ public final class CourseWalk {
     }
 
     private static String ticks(HoleSurvey survey) {
-        return tick(survey.trees(), "trees") + " " + tick(survey.outOfBounds(), "out of bounds") + " "
-                + tick(survey.penaltyAreas(), "penalty areas") + " " + tick(survey.bunkers(), "bunkers");
+        return tick(survey.trees(), "trees") + "\n" + tick(survey.outOfBounds(), "out of bounds") + "\n"
+                + tick(survey.penaltyAreas(), "penalty areas") + "\n" + tick(survey.bunkers(), "bunkers");
     }
 
     private static String tick(boolean done, String what) {
@@ -88,6 +88,6 @@ public final class CourseWalk {
         out.add("green " + unit.whole(frame.back() - frame.front()) + " deep: ____, "
                 + unit.whole(frame.right() - frame.left()) + " wide: ____");
         out.add("back tee to today's markers: ____");
-        return String.join(" \u2013 ", out);
+        return String.join("\n", out);
     }
 }

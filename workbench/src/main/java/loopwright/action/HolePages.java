@@ -299,17 +299,17 @@ final class HolePages {
                 .or(() -> approach.locations().stream().findFirst());
     }
 
-    /** The target; the hole itself where aiming at it is the same for the player. */
+    /** The safe target; the hole itself where the two are as good as one. */
     private static Place aim(ApproachAnswer.Location l) {
-        return isTheSame(l) ? l.place() : l.target();
+        return isAtTheHole(l) ? l.place() : l.target();
     }
 
-    private static boolean isTheSame(ApproachAnswer.Location l) {
-        return l.attackCost() < 2 * l.attackError();
+    private static boolean isAtTheHole(ApproachAnswer.Location l) {
+        return Math.hypot(l.beyondMetres(), l.rightMetres()) < SAME_LINE_METRES;
     }
 
     private String beside(ApproachAnswer.Location l) {
-        if (isTheSame(l)) {
+        if (isAtTheHole(l)) {
             return "at it";
         }
         List<String> out = new ArrayList<>();

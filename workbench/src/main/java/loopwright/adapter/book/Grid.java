@@ -15,11 +15,11 @@ import loopwright.drawing.Trace;
 /** A table: heads over a rule, rows between fine rules, each as high as its text or as a pencil needs. */
 final class Grid {
     private static final double CELL_EDGE = 2.5;
+    private static final double MOST_HEAD_PADDING = 3;
 
     private final Book.Table table;
     private final Extent frame;
     private final double size;
-    private final double padding;
     private final List<Mark> lines = new ArrayList<>();
     private final List<Mark> rows = new ArrayList<>();
     private double y;
@@ -32,11 +32,10 @@ final class Grid {
         this.table = table;
         this.frame = frame;
         this.size = size;
-        this.padding = padding;
         y = frame.top();
-        row(table.heads(), Mark.Tag.HEAD_CELL, Face.BOLD, 1);
+        row(table.heads(), Mark.Tag.HEAD_CELL, Face.BOLD, 1, Math.min(padding, MOST_HEAD_PADDING));
         for (List<String> cells : table.rows()) {
-            row(cells, Mark.Tag.CELL, Face.REGULAR, 0.35);
+            row(cells, Mark.Tag.CELL, Face.REGULAR, 0.35, padding);
         }
         if (ruledDown) {
             downRules();
@@ -59,7 +58,7 @@ final class Grid {
         return out;
     }
 
-    private void row(List<String> cells, Mark.Tag tag, Face face, double rule) {
+    private void row(List<String> cells, Mark.Tag tag, Face face, double rule, double around) {
         List<Mark> out = new ArrayList<>();
         double x = frame.left();
         double height = size * 1.32;
@@ -67,12 +66,12 @@ final class Grid {
             double width = table.shares().get(i) * frame.width();
             boolean head = tag == Mark.Tag.HEAD_CELL || i == 0;
             Paragraph text = Paragraph.of(cells.get(i), width - 2 * CELL_EDGE, size, head ? Face.BOLD : face);
-            out.add(new Mark.Tagged(tag, "", 0, text.marks(new Point(x + CELL_EDGE, y + padding - 1), Ink.LINE)));
+            out.add(new Mark.Tagged(tag, "", 0, text.marks(new Point(x + CELL_EDGE, y + around - 1), Ink.LINE)));
             height = Math.max(height, text.height());
             x += width;
         }
         rows.add(new Mark.Tagged(Mark.Tag.ROW, "", 0, out));
-        y += height + 2 * padding;
+        y += height + 2 * around;
         lines.add(Mark.drawn(
                 Pen.of(Ink.LINE, rule), Trace.line(new Point(frame.left(), y), new Point(frame.right(), y))));
     }

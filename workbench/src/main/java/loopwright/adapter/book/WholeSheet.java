@@ -17,7 +17,7 @@ final class WholeSheet {
     /** A pencil's line. */
     private static final double LEAST_PADDING = 2;
 
-    private static final double MOST_PADDING = 24;
+    private static final double MOST_PADDING = 16;
 
     private final Book.Page page;
     private final int number;
