@@ -213,6 +213,31 @@ class PatternFitTest {
         assertThat(broken).isGreaterThan(faded);
     }
 
+    @Test
+    void aBallBehindABreakCountsAsOneOfTheAgeAtWhichAFifthIsLeft() {
+        double agedLikeABreak = FitOptions.DEFAULT.halfLifeDays() * Math.log(5) / Math.log(2);
+        List<Shot> recent = new ArrayList<>();
+        List<Shot> old = new ArrayList<>();
+        SplittableRandom random = new SplittableRandom(12);
+        for (int i = 0; i < 80; i++) {
+            double[] b = ball(truth(), Law.NORMAL, random);
+            boolean before = i < 40;
+            double carry = b[0] * (before ? 0.85 : 1);
+            recent.add(aged(carry, b[1], before ? 10 : 0, before ? 0 : 1));
+            old.add(aged(carry, b[1], before ? 10 + agedLikeABreak : 0, before ? 0 : 1));
+        }
+        SwingReport broken = PatternFit.fit(
+                        "p", PRIOR, ShotLog.ofShots(recent), FitOptions.DEFAULT.withBreaks(List.of(5.0)), 1, Watch.NONE)
+                .report("driver");
+        SwingReport faded = fit(old, 1).report("driver");
+        double unbroken = fit(recent, 1).report("driver").carry().middle();
+
+        // the same draws of the same sampler; weights differ by rounding alone
+        assertThat(broken.carry().middle()).isCloseTo(faded.carry().middle(), within(1e-6));
+        assertThat(broken.eightInTen().middle()).isCloseTo(faded.eightInTen().middle(), within(1e-6));
+        assertThat(broken.carry().middle()).isGreaterThan(unbroken + 3);
+    }
+
     @ParameterizedTest
     @EnumSource(Setting.Ground.class)
     void rangePatternIsWidenedToTheCourse(Setting.Ground ground) {

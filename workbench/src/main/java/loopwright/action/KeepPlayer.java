@@ -70,6 +70,19 @@ public final class KeepPlayer {
         return kept;
     }
 
+    /**
+     * Fits a player again to what is kept of him, after a break was added or taken out.
+     *
+     * @return the new version; empty where no dated shots are kept, and a break therefore changes nothing
+     */
+    public Optional<Shelf.Document> refit(String id, String note) {
+        if (!isDated(room.store().listLists(id))) {
+            return Optional.empty();
+        }
+        InterviewAnswers answers = new InterviewAnswers(room.store().listAnswers(id));
+        return Optional.of(change(id, room.store().players().get(id).version(), answers, note));
+    }
+
     /** Takes in a list; it is read through first, and nothing is kept of one that cannot be used. */
     public Shelf.Document addList(String id, int seen, KeptList.Kind kind, String name, String text) {
         InterviewAnswers answers = new InterviewAnswers(room.store().listAnswers(id));
@@ -112,7 +125,11 @@ public final class KeepPlayer {
 
     /** Breaks count where shots are dated; a list without dates cannot tell what lies behind them. */
     private static List<LocalDate> counting(List<LocalDate> breaks, List<KeptList> lists) {
-        boolean dated = lists.stream()
+        return isDated(lists) ? breaks : List.of();
+    }
+
+    private static boolean isDated(List<KeptList> lists) {
+        return lists.stream()
                 .filter(l -> l.kind() == KeptList.Kind.SHOTS)
                 .anyMatch(l -> l.text()
                         .lines()
@@ -120,7 +137,6 @@ public final class KeepPlayer {
                         .orElse("")
                         .toLowerCase(Locale.ROOT)
                         .contains("date"));
-        return dated ? breaks : List.of();
     }
 
     private Fitted fit(InterviewAnswers answers, List<KeptList> lists, List<LocalDate> breaks) {
@@ -128,6 +144,8 @@ public final class KeepPlayer {
             Path folder = Files.createTempDirectory("loopwright-fit");
             try {
                 return fit(answers, lists, counting(breaks, lists), folder);
+            } catch (UserFault e) {
+                throw new UserFault(named(String.valueOf(e.getMessage()), lists, folder), e);
             } finally {
                 erase(folder);
             }
@@ -156,21 +174,21 @@ public final class KeepPlayer {
         return new Fitted(players.read(player).player().name(), read(player), named(result, lists, folder));
     }
 
-    /** Notes speak of lists by the names they were delivered under. */
     private static FitResult named(FitResult result, List<KeptList> lists, Path folder) {
-        List<KeptList> shots =
-                lists.stream().filter(l -> l.kind() == KeptList.Kind.SHOTS).toList();
-        List<String> notes = new ArrayList<>();
-        for (String note : result.notes()) {
-            String named = note;
-            for (int i = 0; i < shots.size(); i++) {
-                named = named.replace(
-                        file(folder, KeptList.Kind.SHOTS, i).toString(),
-                        shots.get(i).name());
+        return result.withNotes(
+                result.notes().stream().map(n -> named(n, lists, folder)).toList());
+    }
+
+    /** Speaks of lists by the names they were delivered under. */
+    private static String named(String words, List<KeptList> lists, Path folder) {
+        String out = words;
+        for (KeptList.Kind kind : KeptList.Kind.values()) {
+            List<KeptList> some = lists.stream().filter(l -> l.kind() == kind).toList();
+            for (int i = 0; i < some.size(); i++) {
+                out = out.replace(file(folder, kind, i).toString(), some.get(i).name());
             }
-            notes.add(named);
         }
-        return result.withNotes(notes);
+        return out;
     }
 
     private static Path file(Path folder, KeptList.Kind kind, int number) {

@@ -5,7 +5,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** The coach's list of a day: whom to think of, and why. The day is an argument; nothing here looks at a clock. */
@@ -13,12 +15,10 @@ public final class TodayList {
     static final int AHEAD_DAYS = 10;
     static final int SILENT_DAYS = 21;
 
-    private final List<DueWork> due;
+    /** Common practice, no source: a drill is played again after a week; after four weeks it was given up. */
+    private static final int DRILL_AGAIN_DAYS = 7;
 
-    /** {@code due} finds work that players owe beside the homework of their lessons. */
-    public TodayList(List<DueWork> due) {
-        this.due = List.copyOf(due);
-    }
+    private static final int DRILL_GIVEN_UP_DAYS = 28;
 
     /** Why a player is on the list, most pressing first. */
     public enum Reason {
@@ -41,12 +41,7 @@ public final class TodayList {
     public record Line(String player, String name, Reason reason, Optional<LocalDate> day, String what) {}
 
     /** Work that a player owes: what, and by when. */
-    public record Work(String what, LocalDate day) {}
-
-    /** Port: finds work that is not done yet; drills and the like. */
-    public interface DueWork {
-        List<Work> of(BenchStore store, String player);
-    }
+    private record Work(String what, LocalDate day) {}
 
     /** The list of a day, by reason and then by day. */
     public List<Line> of(BenchStore store, LocalDate today) {
@@ -68,10 +63,10 @@ public final class TodayList {
                 .filter(day -> !day.isBefore(today) && ChronoUnit.DAYS.between(today, day) <= AHEAD_DAYS)
                 .distinct()
                 .forEach(day -> out.add(line(player, Reason.PLAYS_SOON, day, "")));
-        work(store, player.id())
+        work(records, player.id(), today)
                 .filter(w -> !w.day().isAfter(today))
                 .forEach(w -> out.add(line(player, Reason.WORK_DUE, w.day(), w.what())));
-        Optional<LocalDate> heard = lastHeard(store, player.id());
+        Optional<LocalDate> heard = lastHeard(records, player.id());
         if (heard.isEmpty() || ChronoUnit.DAYS.between(heard.get(), today) >= SILENT_DAYS) {
             out.add(new Line(player.id(), player.name(), Reason.SILENT, heard, ""));
         }
@@ -87,18 +82,33 @@ public final class TodayList {
         return new Line(player.id(), player.name(), reason, Optional.of(day), what);
     }
 
-    private Stream<Work> work(BenchStore store, String player) {
-        Stream<Work> homework = store.records().listLessons(player).stream()
+    private static Stream<Work> work(PlayerRecords records, String player, LocalDate today) {
+        Stream<Work> homework = records.listLessons(player).stream()
                 .filter(l -> !l.homework().isEmpty() && !l.done() && l.due().isPresent())
                 .map(l -> new Work(l.homework(), l.due().orElseThrow()));
-        return Stream.concat(homework, due.stream().flatMap(d -> d.of(store, player).stream()));
+        return Stream.concat(homework, drills(records, player, today));
     }
 
-    /** The latest round or lesson. */
-    private static Optional<LocalDate> lastHeard(BenchStore store, String player) {
-        return Stream.concat(
-                        store.records().listRounds(player).stream().map(KeptRound::day),
-                        store.records().listLessons(player).stream().map(KeptLesson::day))
+    /** Every drill the player is at, by the day it is to be played again. */
+    private static Stream<Work> drills(PlayerRecords records, String player, LocalDate today) {
+        Map<String, LocalDate> last = new TreeMap<>();
+        records.listDrills(player).forEach(d -> last.merge(d.drill(), d.day(), TodayList::later));
+        return last.entrySet().stream()
+                .filter(e -> ChronoUnit.DAYS.between(e.getValue(), today) <= DRILL_GIVEN_UP_DAYS)
+                .map(e -> new Work("drill \"" + e.getKey() + "\"", e.getValue().plusDays(DRILL_AGAIN_DAYS)));
+    }
+
+    private static LocalDate later(LocalDate a, LocalDate b) {
+        return a.isAfter(b) ? a : b;
+    }
+
+    /** The latest round, lesson or drill. */
+    private static Optional<LocalDate> lastHeard(PlayerRecords records, String player) {
+        return Stream.of(
+                        records.listRounds(player).stream().map(KeptRound::day),
+                        records.listLessons(player).stream().map(KeptLesson::day),
+                        records.listDrills(player).stream().map(KeptDrill::day))
+                .flatMap(days -> days)
                 .max(Comparator.naturalOrder());
     }
 }

@@ -79,7 +79,7 @@ final class Bench implements AutoCloseable {
                 List.of(
                         new LoginPlace(gate, accounts, new Attempts(clock), room),
                         new PeoplePlace(room, accounts, gate),
-                        new TodayPlace(room, new TodayList(List.of()), clock),
+                        new TodayPlace(room, new TodayList(), clock),
                         rounds(room, clock),
                         new EntryPlace(room, new ScreenedHoles()),
                         new PlanPlace(room, plans),
@@ -96,7 +96,7 @@ final class Bench implements AutoCloseable {
         return new RoundsPlace(room, keeping, new TakeRounds(keeping, new RoundCsv()), new TourBaseline(), clock);
     }
 
-    private static KeepPlayer keeping(Workroom room) {
+    static KeepPlayer keeping(Workroom room) {
         JsonPlayerFiles players = new JsonPlayerFiles();
         ChartedPatterns pictures = new ChartedPatterns();
         return new KeepPlayer(

@@ -3,7 +3,6 @@ package loopwright.boot;
 import java.io.Reader;
 import java.time.Clock;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Objects;
 import loopwright.action.BenchStore;
 import loopwright.action.Benchmarks;
@@ -53,14 +52,14 @@ final class RecordVerbs {
                 .addSubcommand(new RoundListVerb(stores, results)));
         line.addSubcommand(new CommandLine(new LessonVerb(stores, results, clock))
                 .addSubcommand(new LessonPlayVerb(stores, StoreVerbs::room, planning(), files, keyboard, clock)));
-        line.addSubcommand(new TodayVerb(stores, new TodayList(List.of()), results, clock));
+        line.addSubcommand(new TodayVerb(stores, new TodayList(), results, clock));
         line.addSubcommand(new ReportVerb(stores, RecordVerbs::reports, results));
         line.addSubcommand(new ForecastVerb(stores, RecordVerbs::forecasts, results, clock));
         Objects.requireNonNull(line.getSubcommands().get("course"))
                 .addSubcommand(new CourseRulesVerb(stores, results, clock));
         Objects.requireNonNull(line.getSubcommands().get("player"))
                 .addSubcommand(new PlayerFileVerb(stores, results, keyboard))
-                .addSubcommand(new PlayerBreakVerb(stores, results))
+                .addSubcommand(new PlayerBreakVerb(stores, store -> Bench.keeping(StoreVerbs.room(store)), results))
                 .addSubcommand(new PlayerLearnVerb(stores, RecordVerbs::learning, results));
     }
 

@@ -6,7 +6,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
+import loopwright.action.BenchStore;
+import loopwright.action.KeepPlayer;
 import loopwright.action.ResultFile;
 import loopwright.action.UserFault;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +30,7 @@ import picocli.CommandLine.Spec;
                         + " little whenever the player is fitted again.")
 public final class PlayerBreakVerb implements Runnable {
     private final StoreWork stores;
+    private final Function<BenchStore, KeepPlayer> players;
     private final ResultFile results;
 
     @Parameters(paramLabel = "NAME", description = "Name or id of the player.")
@@ -52,17 +57,21 @@ public final class PlayerBreakVerb implements Runnable {
     @Spec
     private @Nullable CommandSpec spec;
 
-    public PlayerBreakVerb(StoreWork stores, ResultFile results) {
+    public PlayerBreakVerb(StoreWork stores, Function<BenchStore, KeepPlayer> players, ResultFile results) {
         this.stores = stores;
+        this.players = players;
         this.results = results;
     }
+
+    /** The breaks, and whether the patterns moved with a change of them. */
+    private record Kept(Map<LocalDate, String> breaks, Optional<String> fitted) {}
 
     @Override
     public void run() {
         if ((on == null) != why.isBlank()) {
             throw new UserFault("A break has a day and a reason: --on 2026-05-31 --why \"new driver\".");
         }
-        Map<LocalDate, String> breaks = stores.of(where, player, (store, id) -> {
+        Kept kept = stores.of(where, player, (store, id) -> {
             Map<LocalDate, String> all = new TreeMap<>(store.records().listBreaks(id));
             if (remove != null && all.remove(remove) == null) {
                 throw new UserFault(player + " has no break on " + remove + ".");
@@ -70,12 +79,24 @@ public final class PlayerBreakVerb implements Runnable {
             if (on != null) {
                 all.put(on, why.strip());
             }
+            if (on == null && remove == null) {
+                return new Kept(all, Optional.empty());
+            }
             store.records().setBreaks(id, all);
-            return all;
+            String note = on == null ? "break of " + remove + " taken out" : "break of " + on + ": " + why.strip();
+            boolean fitted = players.apply(store).refit(id, note).isPresent();
+            return new Kept(
+                    all,
+                    Optional.of(
+                            fitted
+                                    ? "The patterns were fitted again."
+                                    : "No dated shots of this player are kept here, so the patterns stay as they are."));
         });
+        Map<LocalDate, String> breaks = kept.breaks();
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         out.println(breaks.isEmpty() ? player + " has no break." : "Shots before these days count little:");
         breaks.forEach((day, reason) -> out.println("  " + day + "  " + reason));
+        kept.fitted().ifPresent(out::println);
         out.flush();
         if (json != null) {
             List<Map<String, String>> rows = breaks.entrySet().stream()

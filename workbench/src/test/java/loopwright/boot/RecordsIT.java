@@ -95,7 +95,8 @@ class RecordsIT {
 
     @Test
     void breaksAreKeptAndTakenOut() throws IOException {
-        ok("player", "break", PLAYER, "--on", "2026-04-01", "--why", "new driver");
+        assertThat(ok("player", "break", PLAYER, "--on", "2026-04-01", "--why", "new driver"))
+                .contains("No dated shots of this player are kept here");
         JsonNode breaks = json("player-breaks.schema.json", "player", "break", PLAYER);
         assertThat(breaks.get("breaks").get(0).get("reason").asText()).isEqualTo("new driver");
         assertThat(ok("player", "break", PLAYER, "--remove", "2026-04-01")).contains("no break");
@@ -167,6 +168,17 @@ class RecordsIT {
                 .contains("Kept 3 rounds");
         assertThat(refused("round", "import", table("hole,score\n1,5\n").toString(), "--player", PLAYER))
                 .contains("no date");
+    }
+
+    @Test
+    void aDrillIsDueAWeekAfterItWasPlayedUntilItIsGivenUp() {
+        ok("practice", "log", "--player", PLAYER, "--drill", "circle-6", "--score", "8", "--on", "2025-06-01");
+        assertThat(ok("today", "--on", "2025-06-07")).doesNotContain("circle-6");
+        assertThat(ok("today", "--on", "2025-06-08")).contains("Work is due", "drill \"circle-6\", due 2025-06-08");
+        ok("practice", "log", "--player", PLAYER, "--drill", "circle-6", "--score", "9", "--on", "2025-06-09");
+        assertThat(ok("today", "--on", "2025-06-15")).doesNotContain("circle-6");
+        assertThat(ok("today", "--on", "2025-07-07")).contains("due 2025-06-16", "last heard on 2025-06-09");
+        assertThat(ok("today", "--on", "2025-07-08")).doesNotContain("circle-6");
     }
 
     @Test

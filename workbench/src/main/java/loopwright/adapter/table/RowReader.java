@@ -64,7 +64,7 @@ final class RowReader {
         if (cell.isEmpty()) {
             return OptionalDouble.empty();
         }
-        if (cell.matches("-?\\d{1,5}(\\.\\d{0,9})?")) {
+        if (cell.matches("-?(\\d{1,5}(\\.\\d{0,20})?|\\.\\d{1,20})")) {
             double value = Double.parseDouble(cell);
             if (value >= low && value <= high) {
                 return OptionalDouble.of(value);
