@@ -1,6 +1,7 @@
 package loopwright.player;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
 import loopwright.putting.PuttingSkill;
 
@@ -36,6 +37,18 @@ public final class SkillDoubt {
 
     /** One of the players he may be. */
     public Player draw(RandomGenerator random) {
+        return draw(random, OptionalDouble.empty());
+    }
+
+    /**
+     * One of the players he may be, his putting off by so many standard deviations of its doubt: with 1 and -1 by turns an
+     * effect in a straight line has the variance it has under normal draws, and putting has to be worked out twice only.
+     */
+    public Player draw(RandomGenerator random, double putting) {
+        return draw(random, OptionalDouble.of(putting));
+    }
+
+    private Player draw(RandomGenerator random, OptionalDouble putting) {
         double spread = PriorTable.SHARED_LOG_SPREAD_SD * Math.sqrt(sharedShare) * random.nextGaussian();
         double mishits = after(PriorTable.SHARED_LOG_MISHIT_SD, balls * meanMishitRate()) * random.nextGaussian();
         double length = after(PriorTable.STATED_LENGTH_SD, balls / 400) * random.nextGaussian();
@@ -46,7 +59,7 @@ public final class SkillDoubt {
         List<TouchShot> touch = player.touchShots().stream()
                 .map(t -> t.withSpread(Math.exp(spread + ownSpread(t.evidence()) * random.nextGaussian())))
                 .toList();
-        return with(swings, touch, putting(random));
+        return with(swings, touch, putting(putting.orElseGet(random::nextGaussian)));
     }
 
     /** The player with one swing's spread one standard deviation of its doubt wider. */
@@ -104,10 +117,10 @@ public final class SkillDoubt {
         return TOUCH_LOG_SD * Math.sqrt(evidence.assumedShare());
     }
 
-    private PuttingSkill putting(RandomGenerator random) {
+    private PuttingSkill putting(double draw) {
         PuttingSkill p = player.putting();
         double sd = TOUCH_LOG_SD * Math.sqrt(PRIOR_PUTTS / (PRIOR_PUTTS + p.evidence()));
-        double factor = Math.exp(sd * random.nextGaussian());
+        double factor = Math.exp(sd * draw);
         return new PuttingSkill(
                 Math.min(0.4, p.startLineSdRadians() * factor),
                 Math.min(0.9, p.paceSd() * factor),

@@ -10,25 +10,16 @@ import loopwright.strategy.ScoreTable;
 
 /** One hole with its plan and the player's habit, both fixed, ready to be valued for other skills. */
 public final class PracticeHole {
-    private final PolicyEvaluation plan;
-    private final PolicyEvaluation habit;
     private final ScoreTable table;
     private final PolicyVariations planned;
     private final PolicyVariations habitual;
 
     /** A hole for a player of this ability. */
     public PracticeHole(PolicyEvaluation plan, PolicyEvaluation habit, ScoreTable table, Ability today, Watch watch) {
-        this(plan, habit, table, plan.variations(today, watch), habit.variations(today, watch));
+        this(table, plan.variations(today, watch), habit.variations(today, watch));
     }
 
-    private PracticeHole(
-            PolicyEvaluation plan,
-            PolicyEvaluation habit,
-            ScoreTable table,
-            PolicyVariations planned,
-            PolicyVariations habitual) {
-        this.plan = plan;
-        this.habit = habit;
+    private PracticeHole(ScoreTable table, PolicyVariations planned, PolicyVariations habitual) {
         this.table = table;
         this.planned = planned;
         this.habitual = habitual;
@@ -36,8 +27,7 @@ public final class PracticeHole {
 
     /** The same hole, plan and habit for another player, on fewer points: one of many that are looked at together. */
     PracticeHole of(Ability other, Watch watch) {
-        return new PracticeHole(
-                plan, habit, table, plan.roughVariations(other, watch), habit.roughVariations(other, watch));
+        return new PracticeHole(table, planned.rough(other, watch), habitual.rough(other, watch));
     }
 
     /** What the hole counts if {@code habitShare} of the time it is played by habit. */

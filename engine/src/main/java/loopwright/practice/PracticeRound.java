@@ -2,12 +2,16 @@ package loopwright.practice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntPredicate;
 import loopwright.numerics.Watch;
 import loopwright.player.Player;
 import loopwright.player.StrikeModel;
 import loopwright.putting.GreenSpeed;
 import loopwright.putting.LevelGreenOdds;
+import loopwright.putting.PuttingOdds;
+import loopwright.putting.PuttingSkill;
 import loopwright.strategy.Ability;
 import loopwright.strategy.ScoreDistribution;
 
@@ -28,6 +32,8 @@ public final class PracticeRound {
     private final int limit;
     private final double expectedShift;
     private final double oddsShift;
+    /** Odds of every putter met so far: players who differ in other shots share them. */
+    private final Map<PuttingSkill, PuttingOdds> putters;
 
     private PracticeRound(
             List<PracticeHole> holes,
@@ -37,7 +43,8 @@ public final class PracticeRound {
             long seed,
             int limit,
             double expectedShift,
-            double oddsShift) {
+            double oddsShift,
+            Map<PuttingSkill, PuttingOdds> putters) {
         this.holes = List.copyOf(holes);
         this.today = today;
         this.ability = ability;
@@ -46,6 +53,7 @@ public final class PracticeRound {
         this.limit = limit;
         this.expectedShift = expectedShift;
         this.oddsShift = oddsShift;
+        this.putters = putters;
     }
 
     /**
@@ -57,7 +65,8 @@ public final class PracticeRound {
      */
     public PracticeRound(
             List<PracticeHole> holes, Player today, Ability ability, GreenSpeed greens, long seed, int limit) {
-        this(holes, today, ability, greens, seed, limit, 0, 0);
+        this(holes, today, ability, greens, seed, limit, 0, 0, new ConcurrentHashMap<>());
+        putters.put(today.putting(), ability.putting());
     }
 
     /** The same, knowing what the plan comes to over good and bad days. */
@@ -71,7 +80,8 @@ public final class PracticeRound {
                 seed,
                 limit,
                 expectedShift + planOverDays.expected() - ordinary.expected(),
-                oddsShift + RoundOdds.logOdds(planOverDays.chance()) - RoundOdds.logOdds(ordinary.chance()));
+                oddsShift + RoundOdds.logOdds(planOverDays.chance()) - RoundOdds.logOdds(ordinary.chance()),
+                putters);
     }
 
     /** The same round for another player with the same swings: plans and habits stay. */
@@ -82,7 +92,7 @@ public final class PracticeRound {
             watch.check();
             out.add(hole.of(his, watch));
         }
-        return new PracticeRound(out, other, his, greens, seed, limit, expectedShift, oddsShift);
+        return new PracticeRound(out, other, his, greens, seed, limit, expectedShift, oddsShift, putters);
     }
 
     public Player today() {
@@ -127,10 +137,9 @@ public final class PracticeRound {
     }
 
     private Ability ability(Player other) {
-        boolean samePutts = other.putting().equals(today.putting());
         return new Ability(
                 ability.strikes().of(other),
-                samePutts ? ability.putting() : new LevelGreenOdds(other.putting(), greens),
+                putters.computeIfAbsent(other.putting(), skill -> new LevelGreenOdds(skill, greens)),
                 seed);
     }
 }

@@ -8,6 +8,13 @@ public interface GreenOdds {
     /** Probability that exactly {@code putts} (1 or more) are needed from a place. */
     double probability(double x, double y, int putts);
 
+    /** Adds, at index k from 1 on, the probability of exactly k putts from a place. */
+    default void addProbabilities(double x, double y, double[] byPutts) {
+        for (int k = 1; k < byPutts.length; k++) {
+            byPutts[k] += probability(x, y, k);
+        }
+    }
+
     /** A green whose slope nobody measured: the distance to the hole alone counts, and no break is claimed. */
     static GreenOdds level(PuttingOdds odds, double holeX, double holeY) {
         return new Level(odds, holeX, holeY);
@@ -23,6 +30,14 @@ public interface GreenOdds {
         @Override
         public double probability(double x, double y, int putts) {
             return odds.probability(Math.hypot(x - holeX, y - holeY), putts);
+        }
+
+        @Override
+        public void addProbabilities(double x, double y, double[] byPutts) {
+            double metres = Math.hypot(x - holeX, y - holeY);
+            for (int k = 1; k < byPutts.length; k++) {
+                byPutts[k] += odds.probability(metres, k);
+            }
         }
     }
 }

@@ -5,13 +5,14 @@ import java.util.Arrays;
 /**
  * A fixed policy played forward from the tee, all its chances at once: the probability of being in every state after n
  * strokes is sent on stroke by stroke, and what arrives on the green is putted out. Penalties arrive a stroke later.
- * Chances of less than 1e-12 are let go, or less than 1e-8 where only the difference of two players counts.
+ * Chances of less than 1e-12 are let go and count as the most strokes. Where only the difference of two players counts, less
+ * than 1e-6 is let go as if it had never been: one step of a skill comes out the same to 2e-4 strokes a hole.
  */
 final class ForwardPlay {
     private static final int MOST = PolicyEvaluation.MOST_STROKES;
     private static final double NEGLIGIBLE = 1e-12;
 
-    private static final double NEGLIGIBLE_TO_COMPARE = 1e-8;
+    private static final double NEGLIGIBLE_TO_COMPARE = 1e-6;
     /** A stroke with its penalties is over within this many counts. */
     private static final int AHEAD = 4;
 
@@ -22,6 +23,13 @@ final class ForwardPlay {
     private final double negligible;
     private final double[][] inState = new double[AHEAD][];
     private final double[][] inCell = new double[AHEAD][];
+    /** By count: the cells with something in them lie from {@code first} to {@code last}. */
+    private final int[] first = new int[AHEAD];
+
+    private final int[] last = new int[AHEAD];
+    /** The last count at which something still arrives. */
+    private int under;
+
     /** Expected visits of every state in one playing of the hole. */
     final double[] visits;
     /** Probability of each score, the last that many or more. */
@@ -59,12 +67,13 @@ final class ForwardPlay {
         for (int i = 0; i < AHEAD; i++) {
             inState[i] = new double[nodes.states];
             inCell[i] = new double[nodes.raster.restCells()];
+            empty(i);
         }
         visits[0] = 1;
         for (int row = 0; row < teeRows; row++) {
             send(tee, row, 0, 1.0 / teeRows, 0);
         }
-        for (int n = 1; n < MOST; n++) {
+        for (int n = 1; n < MOST && n <= under; n++) {
             play(n, green);
         }
         close();
@@ -74,7 +83,7 @@ final class ForwardPlay {
         double[] cells = inCell[strokes % AHEAD];
         puttOut(cells, strokes, green);
         double[] states = inState[strokes % AHEAD];
-        arrive(cells, states);
+        arrive(strokes % AHEAD, states);
         for (int s = 0; s < states.length; s++) {
             if (Math.abs(states[s]) > negligible) {
                 visits[s] += states[s];
@@ -96,9 +105,10 @@ final class ForwardPlay {
     }
 
     /** From cells to the states of the nodes they read. */
-    private void arrive(double[] cells, double[] states) {
+    private void arrive(int slot, double[] states) {
+        double[] cells = inCell[slot];
         double[] ofNode = new double[nodes.nodes];
-        for (int c = 0; c < cells.length; c++) {
+        for (int c = first[slot]; c <= last[slot]; c++) {
             if (cells[c] != 0) {
                 for (int i = NodeMesh.CORNERS * c; i < NodeMesh.CORNERS * (c + 1) && nodes.cellNodes[i] >= 0; i++) {
                     ofNode[nodes.cellNodes[i]] += cells[c] * nodes.cellWeights[i];
@@ -109,38 +119,54 @@ final class ForwardPlay {
         for (int s = 0; s < states.length; s++) {
             states[s] += ofNode[nodes.nodeOfState[s]] * nodes.probability[s];
         }
+        empty(slot);
+    }
+
+    private void empty(int slot) {
+        first[slot] = Integer.MAX_VALUE;
+        last[slot] = -1;
+    }
+
+    private void put(int count, int cell, double mass) {
+        int slot = count % AHEAD;
+        inCell[slot][cell] += mass;
+        first[slot] = Math.min(first[slot], cell);
+        last[slot] = Math.max(last[slot], cell);
+        under = Math.max(under, count);
     }
 
     private void send(OutcomeRows rows, int row, int s, double mass, int strokes) {
         int next = strokes + rows.cost[row];
-        double[] found = inCell[next % AHEAD];
         double again = 0;
-        int cells = found.length;
+        int cells = nodes.raster.restCells();
         for (int i = rows.start[row]; i < rows.start[row + 1]; i++) {
             int code = rows.code[i];
             double share = mass * rows.weight[i];
             if (code < cells) {
                 double replay = rows.drop[row] ? 0 : decider.field.replay[code];
-                found[code] += share * (1 - replay);
+                put(next, code, share * (1 - replay));
                 again += share * replay;
             } else if (decider.field.reliefValue(code - cells) < 1 + decider.value[s]) {
                 int after = next + relief.penalty(code - cells);
-                inCell[after % AHEAD][decider.field.bestDrop(code - cells)] += share;
+                put(after, decider.field.bestDrop(code - cells), share);
             } else {
                 again += share;
             }
         }
-        inState[(next + 1) % AHEAD][s] += again;
+        if (again != 0) {
+            inState[(next + 1) % AHEAD][s] += again;
+            under = Math.max(under, next + 1);
+        }
     }
 
-    /** What is left belongs to the last count; rounding and weights below zero are evened out. */
+    /** What is left belongs to the last count, unless it was let go; rounding and weights below zero are evened out. */
     private void close() {
         double sum = 0;
         for (int k = 0; k < MOST; k++) {
             scores[k] = Math.max(0, scores[k]);
             sum += scores[k];
         }
-        scores[MOST] = Math.max(0, 1 - sum);
+        scores[MOST] = Math.max(0, negligible > NEGLIGIBLE ? scores[MOST] : 1 - sum);
         double all = sum + scores[MOST];
         for (int k = 0; k <= MOST; k++) {
             scores[k] /= all;

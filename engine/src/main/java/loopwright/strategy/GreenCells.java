@@ -51,9 +51,7 @@ final class GreenCells {
     private static double[] putts(HoleRaster raster, int cell, Place hole, GreenOdds odds) {
         double[] p = new double[MOST_PUTTS + 1];
         double played = ValueField.GreenCells.mean(raster, cell, hole, (x, y) -> {
-            for (int k = 1; k <= MOST_PUTTS; k++) {
-                p[k] += odds.probability(x, y, k);
-            }
+            odds.addProbabilities(x, y, p);
             return 1;
         });
         double parts = ValueField.GreenCells.PARTS * ValueField.GreenCells.PARTS;

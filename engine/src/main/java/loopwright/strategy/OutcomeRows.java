@@ -29,7 +29,7 @@ final class OutcomeRows {
         return of(problem, policy, spots, points, true, new OutcomeRows(0), shot -> true, watch);
     }
 
-    /** The same on the same points where only some shots have changed: what the others lead to is taken over. */
+    /** The same where only some shots have changed: what the others, and states without points, lead to is taken over. */
     static OutcomeRows changed(
             HoleProblem problem,
             NodePolicy policy,
@@ -68,7 +68,7 @@ final class OutcomeRows {
                 rows.cost[s] = (byte) o.penalty();
                 rows.drop[s] = true;
                 rows.append(s, problem.raster.cell(o.column(), o.row()), 1);
-            } else if (!changed.test(o.shot())) {
+            } else if (points[s] == 0 || !changed.test(o.shot())) {
                 rows.copy(before, s);
             } else {
                 rows.cost[s] = 1;

@@ -20,6 +20,8 @@ public final class PolicyEvaluation {
     static final int LEAST_POINTS = 8;
     /** Up to so many visits in a playing of the hole a state gets no more than that. */
     private static final double SELDOM = 1e-5;
+    /** States with fewer visits make up 2 % of play. */
+    private static final double HARDLY_EVER = 1e-4;
 
     private static final int MOST_PASSES = 60;
     private static final double SETTLED = 1e-7;
@@ -160,11 +162,6 @@ public final class PolicyEvaluation {
         return new PolicyVariations(this, ability, DAY_PART, watch);
     }
 
-    /** The same on a quarter of the points, where how much differs between many players counts and no single number. */
-    public PolicyVariations roughVariations(Ability ability, Watch watch) {
-        return new PolicyVariations(this, ability, 4 * DAY_PART, watch);
-    }
-
     /** Scores with outcomes and a green that are known, to be compared with others of their kind. */
     double[] scoresToCompare(OutcomeRows rows, GreenCells putted) {
         return ForwardPlay.scoresToCompare(nodes, rows, this, putted);
@@ -173,6 +170,17 @@ public final class PolicyEvaluation {
     /** As {@link #rowsWith(Ability, int, Watch)}, where only some shots lead elsewhere than in {@code before}. */
     OutcomeRows rowsWith(Ability ability, int part, OutcomeRows before, IntPredicate changed, Watch watch) {
         return OutcomeRows.changed(problem.with(ability), policy, spots, fewerPoints(part), before, changed, watch);
+    }
+
+    /** The same on few points, and only where play comes by: elsewhere another player leads where {@code before} does. */
+    OutcomeRows roughRowsWith(Ability ability, int part, OutcomeRows before, IntPredicate changed, Watch watch) {
+        int[] fewer = fewerPoints(part);
+        for (int s = 0; s < fewer.length; s++) {
+            if (visits[s] < HARDLY_EVER) {
+                fewer[s] = 0;
+            }
+        }
+        return OutcomeRows.changed(problem.with(ability), policy, spots, fewer, before, changed, watch);
     }
 
     /** The green as a player of this ability putts it. */

@@ -1,5 +1,7 @@
 package loopwright.strategy;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntPredicate;
 import loopwright.numerics.Watch;
 import loopwright.putting.PuttingOdds;
@@ -12,18 +14,36 @@ import loopwright.putting.PuttingOdds;
 public final class PolicyVariations {
     private final PolicyEvaluation policy;
     private final int part;
+    private final boolean rough;
     private final OutcomeRows usual;
-    private final PuttingOdds putting;
-    private final GreenCells green;
     private final double[] scores;
+    /** The green by who putts it: many players differ in other shots only. */
+    private final Map<PuttingOdds, GreenCells> greens;
 
     PolicyVariations(PolicyEvaluation policy, Ability ability, int part, Watch watch) {
         this.policy = policy;
         this.part = part;
+        rough = false;
+        greens = new ConcurrentHashMap<>();
         usual = policy.rowsWith(ability, part, watch);
-        putting = ability.putting();
-        green = policy.greenWith(ability);
-        scores = policy.scoresToCompare(usual, green);
+        scores = policy.scoresToCompare(usual, green(ability));
+    }
+
+    private PolicyVariations(PolicyVariations fine, Ability ability, Watch watch) {
+        policy = fine.policy;
+        part = 4 * fine.part;
+        rough = true;
+        greens = fine.greens;
+        usual = policy.roughRowsWith(ability, part, fine.usual, shot -> true, watch);
+        scores = policy.scoresToCompare(usual, green(ability));
+    }
+
+    /**
+     * The same policy on a quarter of the points and only where play comes by: to see how much differs between many players,
+     * where no single number counts.
+     */
+    public PolicyVariations rough(Ability ability, Watch watch) {
+        return new PolicyVariations(this, ability, watch);
     }
 
     /** Probability of each score of the one they differ from. */
@@ -37,7 +57,13 @@ public final class PolicyVariations {
      * @param changed true for the shots that differ; putting may differ as well
      */
     public double[] with(Ability other, IntPredicate changed, Watch watch) {
-        GreenCells putted = other.putting() == putting ? green : policy.greenWith(other);
-        return policy.scoresToCompare(policy.rowsWith(other, part, usual, changed, watch), putted);
+        OutcomeRows rows = rough
+                ? policy.roughRowsWith(other, part, usual, changed, watch)
+                : policy.rowsWith(other, part, usual, changed, watch);
+        return policy.scoresToCompare(rows, green(other));
+    }
+
+    private GreenCells green(Ability ability) {
+        return greens.computeIfAbsent(ability.putting(), odds -> policy.greenWith(ability));
     }
 }

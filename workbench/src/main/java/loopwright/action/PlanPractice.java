@@ -83,7 +83,7 @@ public final class PlanPractice {
         SplittableRandom random = new SplittableRandom(seed);
         List<Player> drawn = new ArrayList<>();
         for (int i = 0; i < DRAWS; i++) {
-            drawn.add(doubt.draw(random));
+            drawn.add(doubt.draw(random, i % 2 == 0 ? 1 : -1));
         }
         return Cores.all(
                 drawn,

@@ -61,7 +61,7 @@ final class PracticeRounds {
                 new CourseMap(setup.course(), hole),
                 setup.tees().getPlace(hole.number()).place(),
                 ability,
-                SolverSettings.STANDARD,
+                SolverSettings.FOR_COMPARISON,
                 ShotRules.FREE,
                 green);
         MeanSolution solution = MeanSolver.solve(problem, watch);
