@@ -76,6 +76,27 @@ public final class PracticeReview {
             Map<Integer, Integer> roundsToSee,
             Optional<Rounds> rounds) {}
 
+    /** Of a player of the store, beside the model as it was when the first drill was played. */
+    public static Report of(Workroom room, String player, List<Drill> drills) {
+        PlayerRecords records = room.store().records();
+        List<KeptDrill> kept = records.listDrills(player);
+        Shelf.Entry before = before(room.store().players().listVersions(player), kept);
+        return of(
+                room.player(player, before.version()),
+                kept,
+                drills,
+                records.listRounds(player),
+                records.listForecasts(player));
+    }
+
+    /** The newest version when the first drill was played, or the first of all. */
+    private static Shelf.Entry before(List<Shelf.Entry> newestFirst, List<KeptDrill> kept) {
+        return newestFirst.stream()
+                .filter(e -> kept.isEmpty() || !e.at().isAfter(kept.get(0).at()))
+                .findFirst()
+                .orElse(newestFirst.get(newestFirst.size() - 1));
+    }
+
     /** Reads a player's drills and rounds. */
     public static Report of(
             PlayerProfile before,

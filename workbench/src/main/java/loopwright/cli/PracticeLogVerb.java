@@ -3,10 +3,10 @@ package loopwright.cli;
 import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
 import loopwright.action.DrillCards;
-import loopwright.action.KeptDrill;
-import loopwright.action.UserFault;
+import loopwright.action.DrillLog;
 import loopwright.practice.Drill;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -21,8 +21,6 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Keeps the score of a drill a player of the store has played.")
 public final class PracticeLogVerb implements Runnable {
-    private static final int MOST_MINUTES = 600;
-
     private final StoreWork stores;
     private final DrillCards cards;
     private final Clock clock;
@@ -63,23 +61,10 @@ public final class PracticeLogVerb implements Runnable {
         LocalDate today = LocalDate.now(clock);
         LocalDate day = on == null ? today : on;
         int spent = minutes == null ? played.minutes() : minutes;
-        check(played, day, today, spent);
-        KeptDrill kept = new KeptDrill("", day, played.name(), score, spent, note, clock.instant());
-        stores.of(of.where, of.player, (store, id) -> store.records().addDrill(id, kept));
+        DrillLog.Playing playing = new DrillLog.Playing("", day, played.name(), score, spent, note);
+        DrillLog log = new DrillLog(List.of(played), today);
+        stores.of(of.where, of.player, (store, id) -> log.take(store.records(), id, List.of(playing), clock.instant()));
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         out.println("Kept: " + day + ", " + played.name() + ", " + score + " of " + played.most() + ".");
-    }
-
-    private void check(Drill played, LocalDate day, LocalDate today, int spent) {
-        if (score < 0 || score > played.most()) {
-            throw new UserFault(
-                    "--score " + score + " cannot be: " + played.name() + " gives 0 to " + played.most() + " points.");
-        }
-        if (spent < 1 || spent > MOST_MINUTES) {
-            throw new UserFault("--minutes " + spent + " is no time for a drill; give 1 to 600.");
-        }
-        if (day.isAfter(today)) {
-            throw new UserFault("--on " + day + " has not come yet; a drill is logged when it was played.");
-        }
     }
 }

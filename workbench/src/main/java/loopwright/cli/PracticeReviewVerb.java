@@ -15,7 +15,6 @@ import loopwright.action.KeptDrill;
 import loopwright.action.PracticeReview;
 import loopwright.action.PracticeWords;
 import loopwright.action.ResultFile;
-import loopwright.action.Shelf;
 import loopwright.action.Workroom;
 import loopwright.practice.Drill;
 import org.jspecify.annotations.Nullable;
@@ -70,27 +69,13 @@ public final class PracticeReviewVerb implements Runnable {
             PracticeReview.unknown(kept, all)
                     .forEach(n -> out.println(
                             "Not counted: no drill is called " + n + " any more; give its file with --drills."));
-            Shelf.Entry before = before(store.players().listVersions(id), kept);
-            return PracticeReview.of(
-                    rooms.apply(store).player(id, before.version()),
-                    kept,
-                    all,
-                    store.records().listRounds(id),
-                    store.records().listForecasts(id));
+            return PracticeReview.of(rooms.apply(store), id, all);
         });
         print(out, report);
         if (json != null) {
             results.write(json, json(report));
             out.println("Written to " + json + ".");
         }
-    }
-
-    /** The model as it was when the first drill was played: its newest version then, or its first. */
-    private static Shelf.Entry before(List<Shelf.Entry> newestFirst, List<KeptDrill> kept) {
-        return newestFirst.stream()
-                .filter(e -> kept.isEmpty() || !e.at().isAfter(kept.get(0).at()))
-                .findFirst()
-                .orElse(newestFirst.get(newestFirst.size() - 1));
     }
 
     private static void print(PrintWriter out, PracticeReview.Report r) {

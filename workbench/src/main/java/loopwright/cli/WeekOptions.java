@@ -4,23 +4,15 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.Collectors;
 import loopwright.action.CalendarFile;
-import loopwright.action.CalendarFile.Appointment;
+import loopwright.action.PracticeCalendar;
 import loopwright.action.PracticePictures;
 import loopwright.action.PracticePlan;
-import loopwright.action.PracticeReasons;
-import loopwright.action.PracticeWords;
-import loopwright.practice.PracticeWeek;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** The week of a practice plan: how many sessions, and where it is written. */
 final class WeekOptions {
-    private static final int DAYS = 7;
-
     @Option(
             names = "--sessions",
             defaultValue = "3",
@@ -60,33 +52,8 @@ final class WeekOptions {
             out.println("Week drawn in " + picture + ".");
         }
         if (calendar != null) {
-            calendars.write(calendar, appointments(plan, from == null ? today.plusDays(1) : from));
+            calendars.write(calendar, PracticeCalendar.of(plan, from == null ? today.plusDays(1) : from, time));
             out.println("Calendar written to " + calendar + ".");
         }
-    }
-
-    private List<Appointment> appointments(PracticePlan plan, LocalDate first) {
-        List<Appointment> out = new ArrayList<>();
-        List<PracticeWeek.Session> all = plan.week().sessions();
-        for (int i = 0; i < all.size(); i++) {
-            LocalDate day = first.plusDays((long) i * DAYS / all.size());
-            out.add(new Appointment(
-                    "Practice " + (i + 1) + ": " + plan.player().name(),
-                    text(all.get(i)),
-                    day.atTime(time),
-                    all.get(i).minutes(),
-                    plan.hours().weeks()));
-        }
-        return out;
-    }
-
-    private static String text(PracticeWeek.Session session) {
-        return session.blocks().stream()
-                        .map(b -> b.minutes() + " min " + PracticeWords.of(b.skill()) + ", "
-                                + PracticeWords.of(b.facility())
-                                + b.drill().map(d -> ": drill " + d.name()).orElse(""))
-                        .collect(Collectors.joining("\n"))
-                + "\n"
-                + PracticeReasons.CAUTIONS.get(0);
     }
 }

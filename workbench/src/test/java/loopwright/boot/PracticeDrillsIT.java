@@ -87,7 +87,7 @@ class PracticeDrillsIT {
                 .get("name")
                 .asText();
         String[] usual = {"--player", name, "--data", data};
-        assertThat(log(usual, "gate", 99).err()).contains("--score 99 cannot be: gate gives 0 to 20 points");
+        assertThat(log(usual, "gate", 99).err()).contains("A score of 99 cannot be: gate gives 0 to 20 points");
         assertThat(log(usual, "gate", 11).exitCode()).isZero();
         Path json = folder.resolve("review.json");
         assertThat(review(usual, json)).contains("not to be told from before yet");

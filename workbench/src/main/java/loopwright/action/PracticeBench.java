@@ -1,0 +1,94 @@
+package loopwright.action;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import loopwright.action.Jobs.Job;
+import loopwright.player.PlayerProfile;
+import loopwright.practice.Drill;
+
+/** Practice for the bench: plans in the background, drills and weeks drawn, what drills say of a player. */
+public final class PracticeBench {
+    /** The level to compare with where nobody says another: as at the command line. */
+    private static final double BETTER_BY = 10;
+
+    private final Workroom room;
+    private final PlanBench plans;
+    private final PlanPractice planning;
+    private final List<Drill> drills;
+    private final PracticePictures pictures;
+    private final CalendarFile calendars;
+
+    public PracticeBench(
+            Workroom room,
+            PlanBench plans,
+            PlanPractice planning,
+            DrillCards cards,
+            PracticePictures pictures,
+            CalendarFile calendars) {
+        this.room = room;
+        this.plans = plans;
+        this.planning = planning;
+        this.drills = cards.drills(Optional.empty(), DrillCards.USUAL_CORRIDOR_METRES);
+        this.pictures = pictures;
+        this.calendars = calendars;
+    }
+
+    /** The practice plan of a choice. */
+    public Job<PracticePlan> plan(PracticeChoice choice) {
+        PlanChoice round = choice.round();
+        Path course = room.courseFile(round.course().id(), round.course().version());
+        Path player = room.playerFile(round.player().id(), round.player().version());
+        return plans.submit(
+                "practice " + choice.key(),
+                "practice " + choice.key(),
+                watch -> planning.plan(choice.request(course, player, drills), watch));
+    }
+
+    /** The drills there are. */
+    public List<Drill> drills() {
+        return drills;
+    }
+
+    /** A drill with what a player of the store should expect. */
+    public PracticePictures.DrillCard card(Drill drill, Shelf.Entry player) {
+        PlayerProfile profile = room.player(player.id(), player.version());
+        return DrillCards.card(drill, profile, profile.player().level() - BETTER_BY);
+    }
+
+    /** A drill drawn, as SVG. */
+    public byte[] picture(PracticePictures.DrillCard card) {
+        return written(".svg", file -> pictures.drawDrill(card, file));
+    }
+
+    /** The week to print, as PDF. */
+    public byte[] week(PracticePlan plan) {
+        return written(".pdf", file -> pictures.drawWeek(plan, file));
+    }
+
+    /** The weeks as iCalendar. */
+    public byte[] calendar(PracticePlan plan, LocalDate first, LocalTime time) {
+        return written(".ics", file -> calendars.write(file, PracticeCalendar.of(plan, first, time)));
+    }
+
+    public PracticeReview.Report review(Shelf.Entry player) {
+        return PracticeReview.of(room, player.id(), drills);
+    }
+
+    private byte[] written(String ending, Consumer<Path> write) {
+        return room.withFile(new byte[0], ending, file -> {
+            write.accept(file);
+            try {
+                return Files.readAllBytes(file);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+    }
+}
