@@ -17,7 +17,7 @@ import java.util.Map;
  * @param rows largest cost first
  * @param tied the rows that cannot be told from the first, the first among them
  * @param rounds used
- * @param roundsNeeded until the first two would be told apart if they go on as they are; {@link #NEVER} if that is out of reach
+ * @param roundsNeeded until the first two would be told apart if they go on as they are and are written down as finely; {@link #NEVER} if that is out of reach
  */
 public record ScoreGap(List<Row> rows, List<Obstacle> tied, int rounds, int roundsNeeded) {
     /** With fewer rounds nothing is called separated. */
@@ -82,7 +82,7 @@ public record ScoreGap(List<Row> rows, List<Obstacle> tied, int rounds, int roun
             Sample apart = differences(rows.get(0).obstacle(), rows.get(i).obstacle(), costs);
             if (apart.n() == 0 || apart.mean() <= REACH * apart.error()) {
                 tied.add(rows.get(i).obstacle());
-                needed = Math.max(needed, apart.roundsUntil(REACH));
+                needed = Math.max(needed, costs.size() + apart.roundsUntil(REACH) - apart.n());
             }
         }
         return new ScoreGap(rows, tied, costs.size(), Math.min(NEVER, needed));

@@ -45,7 +45,11 @@ public record Book(String title, LengthUnit unit, List<Page> pages) {
         WEDGES,
         STATE_OF_PLAY,
         /** A whole sheet to write on. */
-        SHEET
+        SHEET,
+        /** A part of a report; parts are set below each other on whole sheets. */
+        REPORT,
+        /** The same, in letters for whoever reads only this one. */
+        PLAYER_PAGE
     }
 
     /**
@@ -105,6 +109,8 @@ public record Book(String title, LengthUnit unit, List<Page> pages) {
         UNSURVEYED(9.5, true),
         DECISION(9.5, true),
         EXPECTATION(9.5, true),
+        /** A sentence that a report opens with. */
+        LEAD(12.5, false),
         /** How a page is used. */
         NOTE(9, false),
         /** Scale and source. */
@@ -137,16 +143,38 @@ public record Book(String title, LengthUnit unit, List<Page> pages) {
      *
      * @param name what it tells, for those who cannot see it
      * @param shares of the width that each column takes, summing to 1
+     * @param bars one for each row, drawn in its last cell; or none at all
      */
-    public record Table(String name, List<String> heads, List<Double> shares, List<List<String>> rows) {
+    public record Table(String name, List<String> heads, List<Double> shares, List<List<String>> rows, List<Bar> bars) {
         public Table {
             heads = List.copyOf(heads);
             shares = List.copyOf(shares);
             rows = rows.stream().map(List::copyOf).toList();
+            bars = List.copyOf(bars);
             int columns = heads.size();
             if (shares.size() != columns || rows.stream().anyMatch(r -> r.size() != columns)) {
                 throw new IllegalArgumentException("every row of a table has as many cells as it has heads");
             }
+            if (!bars.isEmpty() && bars.size() != rows.size()) {
+                throw new IllegalArgumentException("a table has a bar for each row or none");
+            }
+        }
+
+        public Table(String name, List<String> heads, List<Double> shares, List<List<String>> rows) {
+            this(name, heads, shares, rows, List.of());
+        }
+
+        /** Some of the rows, with their bars. */
+        public Table rows(int from, int to) {
+            return new Table(
+                    name, heads, shares, rows.subList(from, to), bars.isEmpty() ? bars : bars.subList(from, to));
+        }
+    }
+
+    /** A bar from the axis to {@code value}, with the ends of what is not known; both are the value where nothing is said. */
+    public record Bar(double value, double low, double high) {
+        static Bar of(double value) {
+            return new Bar(value, value, value);
         }
     }
 
@@ -175,6 +203,29 @@ public record Book(String title, LengthUnit unit, List<Page> pages) {
             holes = List.copyOf(holes);
         }
     }
+
+    /** Holes as they were played, beside each other. */
+    public record PlayedGround(Course course, List<PlayedHole> holes, String words) implements Picture {
+        public PlayedGround {
+            holes = List.copyOf(holes);
+        }
+    }
+
+    /**
+     * A hole as it was played.
+     *
+     * @param heading number and score
+     * @param spots where the ball lay before each stroke
+     * @param holed true if the last stroke ended in the hole
+     */
+    public record PlayedHole(Hole hole, Place tee, String heading, List<Spot> spots, boolean holed) {
+        public PlayedHole {
+            spots = List.copyOf(spots);
+        }
+    }
+
+    /** Where a ball lay; {@code noted} is false where only its distance was, and it is drawn on the line of play. */
+    public record Spot(Place place, boolean noted) {}
 
     /** A prepared shot: from the tee, or from where the plan expects the ball. */
     public record Shot(Place from, Place aim, String club, Optional<HolePicture.Room> room) {}

@@ -45,6 +45,9 @@ public interface BookPrinter {
     /** Writes pages that are used as whole sheets, one page a sheet, portrait. */
     void printSheets(Book sheets, Paper paper, Path target);
 
+    /** Writes the parts of a report below each other on whole sheets, portrait. */
+    void printReport(Book report, Paper paper, Path target);
+
     /** Draws every page by itself into a folder, as SVG and PNG. */
     void draw(Book book, Path folder);
 }

@@ -3,9 +3,12 @@ package loopwright.action;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import loopwright.course.Course;
+import loopwright.course.TeeSet;
 import loopwright.scoring.ClubMiss;
 import loopwright.scoring.Gain;
 import loopwright.scoring.OrdinaryMiss;
+import loopwright.scoring.RoundRecord;
 import loopwright.scoring.RoundReview;
 import loopwright.scoring.ScoreGap;
 import loopwright.scoring.ShotAttribution;
@@ -15,6 +18,7 @@ import loopwright.scoring.ShotAttribution;
  *
  * @param target score to beat over 18 holes
  * @param latest the round that is reviewed
+ * @param record the same as it was written down
  * @param tour it against tour professionals
  * @param benchmark it against a player of the target score with this player's length, on its course
  * @param past it against the player's own rounds before it
@@ -23,12 +27,16 @@ import loopwright.scoring.ShotAttribution;
  * @param gap what stands between the player and the target, over all rounds on that course and tees
  * @param misses misses by club against what the plan assumes, over all rounds
  * @param standing whether the model knows the player
+ * @param ground the course and tees of the round, where the store has them
+ * @param homework what the player still owes from his lessons
+ * @param next the first kept forecast of a day after the round
  */
 public record PlayerReport(
         String name,
         int target,
         int rounds,
         KeptRound latest,
+        RoundRecord record,
         RoundReview tour,
         Optional<RoundReview> benchmark,
         Optional<RoundReview> past,
@@ -36,7 +44,10 @@ public record PlayerReport(
         List<OrdinaryMiss> ordinary,
         Optional<ScoreGap> gap,
         List<ClubMiss> misses,
-        Standing standing) {
+        Standing standing,
+        Optional<Ground> ground,
+        List<KeptLesson> homework,
+        Optional<KeptForecast> next) {
     /** A row of fewer strokes says too little to be praised. */
     private static final int ENOUGH_STROKES = 3;
     /** A decision that costs less is not worth a sentence. */
@@ -46,7 +57,11 @@ public record PlayerReport(
         causes = List.copyOf(causes);
         ordinary = List.copyOf(ordinary);
         misses = List.copyOf(misses);
+        homework = List.copyOf(homework);
     }
+
+    /** Where a round was played. */
+    public record Ground(Course course, TeeSet tees) {}
 
     /** The finest yardstick there is: the benchmark, else the player's own past, else the tour. */
     public RoundReview yardstick() {

@@ -2,6 +2,7 @@ package loopwright.action;
 
 import java.util.List;
 import java.util.Optional;
+import loopwright.course.Course;
 import loopwright.numerics.Watch;
 import loopwright.player.PlayerProfile;
 import loopwright.scoring.BenchmarkBaseline;
@@ -68,11 +69,13 @@ public final class ReportPlayer {
                 .filter(k -> k.entry().day().isBefore(chosen.entry().day()))
                 .map(KeepRounds.Kept::record)
                 .toList();
+        PlayerRecords records = room.store().records();
         return new PlayerReport(
                 player.name(),
                 target,
                 all.size(),
                 chosen.entry(),
+                chosen.record(),
                 RoundReview.of(chosen.record(), tour),
                 benchmark.map(b -> RoundReview.of(chosen.record(), new BenchmarkBaseline(b))),
                 OwnPast.of(latest(before)).map(past -> RoundReview.of(chosen.record(), past)),
@@ -80,7 +83,19 @@ public final class ReportPlayer {
                 OrdinaryMiss.of(chosen.record(), profile.player()),
                 benchmark.map(b -> ScoreGap.of(sameCourse(all, chosen), b)),
                 ClubMiss.of(all.stream().map(KeepRounds.Kept::record).toList(), profile.player()),
-                Standing.of(room.store().records(), player.id()));
+                Standing.of(records, player.id()),
+                findCourse(chosen).map(c -> ground(c, chosen)),
+                records.listLessons(player.id()).stream()
+                        .filter(l -> !l.homework().isEmpty() && !l.done())
+                        .toList(),
+                records.listForecasts(player.id()).stream()
+                        .filter(f -> f.day().isAfter(chosen.entry().day()))
+                        .findFirst());
+    }
+
+    private PlayerReport.Ground ground(Shelf.Entry entry, KeepRounds.Kept round) {
+        Course course = room.course(entry.id(), entry.version());
+        return new PlayerReport.Ground(course, course.findTeeSet(tees(round)).orElseThrow());
     }
 
     private static KeepRounds.Kept chosen(List<KeepRounds.Kept> all, Optional<String> id) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import loopwright.scoring.Band;
+import loopwright.scoring.ClubMiss;
 import loopwright.scoring.Gain;
 import loopwright.scoring.Obstacle;
 import loopwright.scoring.OrdinaryMiss;
@@ -13,7 +14,29 @@ import loopwright.scoring.ShotAttribution;
 
 /** A report's sentences, the same on every face. */
 public final class ReportWords {
+    /** Of fewer swings neither line nor width is told. */
+    private static final int FEWEST_SWINGS = 5;
+
     private ReportWords() {}
+
+    /** A shot whose loss is told: its parts, as far as they are known. */
+    public static String lost(ShotAttribution s) {
+        String shot = "hole " + s.hole() + ", stroke " + s.shot() + (s.club().isEmpty() ? "" : ", " + s.club());
+        if (s.knowledge() == ShotAttribution.Knowledge.PUTT || s.knowledge() == ShotAttribution.Knowledge.UNDIVIDED) {
+            return String.format(Locale.ROOT, "%s: lost %.2f (%s).", shot, s.lost(), knowledge(s.knowledge()));
+        }
+        return String.format(
+                        Locale.ROOT,
+                        "%s: lost %.2f: decision %.2f, execution %.2f, luck %.2f (%s). %s",
+                        shot,
+                        s.lost(),
+                        s.decision(),
+                        s.execution(),
+                        s.luck(),
+                        knowledge(s.knowledge()),
+                        ordinaryMiss(s))
+                .strip();
+    }
 
     /** What was done well, one sentence. */
     public static String doneWell(PlayerReport report) {
@@ -81,6 +104,65 @@ public final class ReportWords {
                 + " more needed";
     }
 
+    /** Whether the rows of a gap can be told apart. */
+    public static String gapNote(ScoreGap gap) {
+        return (gap.separated() ? "" : "Cannot separate these yet: " + rounds(gap) + ". ")
+                + "The rows overlap (a penalty can make a double), so they do not add up.";
+    }
+
+    /** "12 swings with aim: 1.3 degrees left of the assumed line (within 0.8), 1.1 times as wide". */
+    public static String swings(ClubMiss m) {
+        if (m.noted() < FEWEST_SWINGS) {
+            return m.noted() + (m.noted() == 1 ? " swing" : " swings") + " with aim: too few to tell";
+        }
+        return String.format(
+                Locale.ROOT,
+                "%d swings with aim: %.1f degrees %s of the assumed line (within %.1f), %.1f times as wide",
+                m.noted(),
+                Math.toDegrees(Math.abs(m.bias())),
+                m.bias() < 0 ? "left" : "right",
+                Math.toDegrees(2 * m.biasError()),
+                m.spread());
+    }
+
+    /** "12 approaches counted: 5 on the green, 3 left, 1 right, 3 short, 0 long". */
+    public static String approaches(ClubMiss m) {
+        return String.format(
+                Locale.ROOT,
+                "%d approaches counted: %d on the green, %d left, %d right, %d short, %d long",
+                m.approaches(),
+                m.onGreen(),
+                m.left(),
+                m.right(),
+                m.shortOf(),
+                m.longOf());
+    }
+
+    /** What all divided strokes lost, and its parts. */
+    public static String causes(List<ShotAttribution> causes) {
+        double decision = causes.stream().mapToDouble(ShotAttribution::decision).sum();
+        double execution =
+                causes.stream().mapToDouble(ShotAttribution::execution).sum();
+        double luck = causes.stream().mapToDouble(ShotAttribution::luck).sum();
+        return String.format(
+                Locale.ROOT,
+                "Strokes lost against the best this player could expect, on the holes with places: %.2f = decision %.2f"
+                        + " + execution %.2f + luck of the lie %.2f. Bounces are not recorded and stand in execution.",
+                decision + execution + luck,
+                decision,
+                execution,
+                luck);
+    }
+
+    /** How the chances that were foretold came true. */
+    public static String brier(Standing standing) {
+        return String.format(
+                Locale.ROOT,
+                "Forecasts of the target so far: Brier score %.3f over %d (0 is perfect, a coin earns 0.25).",
+                standing.brier(),
+                standing.foretold().size());
+    }
+
     /** "6 in 10 of your 7-iron shots from there miss by more than this."; empty where it is not known. */
     public static String ordinaryMiss(ShotAttribution shot) {
         return shot.fartherMisses().isEmpty()
@@ -118,7 +200,7 @@ public final class ReportWords {
             case NOTED -> "aim noted";
             case INFERRED -> "aim inferred";
             case TWO_PARTS -> "two parts only: the aim was not noted and stands in execution";
-            case UNDIVIDED -> "not divided: neither club nor aim was noted";
+            case UNDIVIDED -> "not divided: no club that the plan knows was noted";
             case PUTT -> "a putt, not divided";
         };
     }

@@ -134,12 +134,12 @@ public record Standing(List<Outcome> outcomes, double gap, double error) {
     /** What is to be said beside a chance of this player. */
     public String sentence() {
         if (outcomes.isEmpty()) {
-            return "not yet calibrated: no kept round stands beside a forecast";
+            return "not yet calibrated: no kept round stands beside a forecast (\"forecast check\" models the last rounds)";
         }
         String gapWords = String.format(
                 Locale.ROOT,
-                "%d rounds modelled, real scores %.1f strokes %s than the model's (90 %% interval %+.1f to %+.1f)",
-                outcomes.size(),
+                "%s modelled, real scores %.1f strokes %s than the model's (90 %% interval %+.1f to %+.1f)",
+                outcomes.size() == 1 ? "1 round" : outcomes.size() + " rounds",
                 Math.abs(gap),
                 gap > 0 ? "higher" : "lower",
                 gap - REACH * error,

@@ -16,6 +16,7 @@ import loopwright.action.RoundReviews;
 import loopwright.action.SplitRound;
 import loopwright.action.TodayList;
 import loopwright.action.Workroom;
+import loopwright.adapter.book.PrintedBook;
 import loopwright.adapter.chart.ChartedHoles;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.adapter.table.AuditFolder;
@@ -53,7 +54,7 @@ final class RecordVerbs {
         line.addSubcommand(new CommandLine(new LessonVerb(stores, results, clock))
                 .addSubcommand(new LessonPlayVerb(stores, StoreVerbs::room, planning(), files, keyboard, clock)));
         line.addSubcommand(new TodayVerb(stores, new TodayList(), results, clock));
-        line.addSubcommand(new ReportVerb(stores, RecordVerbs::reports, results));
+        line.addSubcommand(new ReportVerb(stores, RecordVerbs::reports, new PrintedBook(), results));
         line.addSubcommand(new ForecastVerb(stores, RecordVerbs::forecasts, results, clock));
         Objects.requireNonNull(line.getSubcommands().get("course"))
                 .addSubcommand(new CourseRulesVerb(stores, results, clock));

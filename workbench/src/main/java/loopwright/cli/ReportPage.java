@@ -91,28 +91,10 @@ final class ReportPage {
         if (r.causes().isEmpty()) {
             return;
         }
-        double decision =
-                r.causes().stream().mapToDouble(ShotAttribution::decision).sum();
-        double execution =
-                r.causes().stream().mapToDouble(ShotAttribution::execution).sum();
-        double luck = r.causes().stream().mapToDouble(ShotAttribution::luck).sum();
-        say(
-                "%nStrokes lost against the best this player could expect, on the holes with places: %.2f = decision %.2f"
-                        + " + execution %.2f + luck of the lie %.2f. Bounces are not recorded and stand in execution.",
-                decision + execution + luck, decision, execution, luck);
+        say("%n%s", ReportWords.causes(r.causes()));
         for (ShotAttribution s : r.causes()) {
             if (s.lost() > LEAST_SHOWN || s.decision() > LEAST_SHOWN) {
-                say(
-                        "  hole %d, stroke %d%s: lost %.2f = %.2f + %.2f + %.2f (%s). %s",
-                        s.hole(),
-                        s.shot(),
-                        s.club().isEmpty() ? "" : ", " + s.club(),
-                        s.lost(),
-                        s.decision(),
-                        s.execution(),
-                        s.luck(),
-                        ReportWords.knowledge(s.knowledge()),
-                        ReportWords.ordinaryMiss(s));
+                say("  %s", ReportWords.lost(s));
             }
         }
     }
@@ -130,18 +112,15 @@ final class ReportPage {
                 target, gap.rounds());
         for (ScoreGap.Row row : gap.rows()) {
             say(
-                    "  %-48s %+5.1f (%+.1f to %+.1f)%s",
+                    "  %-48s %+5.1f (%+.1f to %+.1f), %d rounds%s",
                     ReportWords.obstacle(row.obstacle()),
                     row.cost(),
                     row.low(),
                     row.high(),
+                    row.rounds(),
                     gap.tied().size() > 1 && gap.tied().contains(row.obstacle()) ? "  tied for the most" : "");
         }
-        say(
-                gap.separated()
-                        ? "  The rows overlap (a penalty can make a double), so they do not add up."
-                        : "  Cannot separate these yet: %s. The rows overlap, so they do not add up.",
-                ReportWords.rounds(gap));
+        say("  %s", ReportWords.gapNote(gap));
     }
 
     private void misses(PlayerReport r) {
@@ -151,19 +130,10 @@ final class ReportPage {
         say("%nMisses by club against what the plan assumes:");
         for (ClubMiss m : r.misses()) {
             if (m.noted() > 0) {
-                say(
-                        "  %-12s %3d swings with aim: %.1f degrees %s of the assumed line (within %.1f), %.1f times as wide",
-                        m.club(),
-                        m.noted(),
-                        Math.toDegrees(Math.abs(m.bias())),
-                        m.bias() < 0 ? "left" : "right",
-                        Math.toDegrees(2 * m.biasError()),
-                        m.spread());
+                say("  %-12s %s", m.club(), ReportWords.swings(m));
             }
             if (m.approaches() > 0) {
-                say(
-                        "  %-12s %3d approaches counted: %d on the green, %d left, %d right, %d short, %d long",
-                        m.club(), m.approaches(), m.onGreen(), m.left(), m.right(), m.shortOf(), m.longOf());
+                say("  %-12s %s", m.club(), ReportWords.approaches(m));
             }
         }
     }
@@ -171,9 +141,7 @@ final class ReportPage {
     private void standing(PlayerReport r) {
         say("%nDoes the model know this player: %s.", r.standing().sentence());
         if (!r.standing().foretold().isEmpty()) {
-            say(
-                    "  Forecasts of the target so far: Brier score %.3f over %d (0 is perfect, a coin earns 0.25).",
-                    r.standing().brier(), r.standing().foretold().size());
+            say("  %s", ReportWords.brier(r.standing()));
         }
     }
 

@@ -5,10 +5,14 @@ import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import loopwright.action.BenchStore;
+import loopwright.action.BookPrinter;
 import loopwright.action.PlayerReport;
 import loopwright.action.ReportPlayer;
+import loopwright.action.ReportSheets;
 import loopwright.action.ResultFile;
+import loopwright.action.WholeFile;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -30,6 +34,7 @@ import picocli.CommandLine.Spec;
 public final class ReportVerb implements Runnable {
     private final StoreWork stores;
     private final Function<BenchStore, ReportPlayer> reports;
+    private final BookPrinter printer;
     private final ResultFile results;
 
     @Mixin
@@ -52,6 +57,19 @@ public final class ReportVerb implements Runnable {
     @Option(names = "--two-parts", description = "Do not infer aims that were not noted: divide into two parts only.")
     private boolean twoParts;
 
+    @Option(names = "--pdf", paramLabel = "FILE", description = "Also print the whole report as PDF, for the coach.")
+    private @Nullable Path pdf;
+
+    @Option(names = "--page", paramLabel = "FILE", description = "Also print the player's page as PDF, to take home.")
+    private @Nullable Path page;
+
+    @Option(
+            names = "--paper",
+            defaultValue = "a4",
+            paramLabel = "NAME",
+            description = "Sheets to print on: a4 or letter. Default: ${DEFAULT-VALUE}.")
+    private String paper = "a4";
+
     @Option(
             names = "--json",
             paramLabel = "FILE",
@@ -61,9 +79,11 @@ public final class ReportVerb implements Runnable {
     @Spec
     private @Nullable CommandSpec spec;
 
-    public ReportVerb(StoreWork stores, Function<BenchStore, ReportPlayer> reports, ResultFile results) {
+    public ReportVerb(
+            StoreWork stores, Function<BenchStore, ReportPlayer> reports, BookPrinter printer, ResultFile results) {
         this.stores = stores;
         this.reports = reports;
+        this.printer = printer;
         this.results = results;
     }
 
@@ -71,6 +91,8 @@ public final class ReportVerb implements Runnable {
     public void run() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
+        BookPrinter.Paper sheets = BookPrinter.Paper.named(paper);
+        Stream.of(pdf, page, json).filter(Objects::nonNull).forEach(WholeFile::checkPlace);
         PlayerReport report = stores.of(
                 of.where,
                 of.player,
@@ -85,6 +107,15 @@ public final class ReportVerb implements Runnable {
                                         !twoParts),
                                 new ProgressLine(err, "hole")));
         new ReportPage(out).print(report);
+        if (pdf != null) {
+            printer.printReport(ReportSheets.full(report), sheets, pdf);
+            out.println("The whole report was written to " + pdf + ".");
+        }
+        if (page != null) {
+            printer.printReport(ReportSheets.page(report), sheets, page);
+            out.println("The player's page was written to " + page + ".");
+        }
+        out.flush();
         if (json != null) {
             results.write(json, ReportJson.of(report));
         }

@@ -108,7 +108,20 @@ class ReportIT {
                         l -> assertThat(l).startsWith("One decision: "),
                         l -> assertThat(l).startsWith("One practice item: "));
         assertThat(page).contains("Cannot separate these yet", "not yet calibrated", "a player of 80");
-        JsonNode report = json("report.schema.json", "report", "--player", PLAYER, "--no-solve");
+        Path pdf = folder.resolve("report.pdf");
+        Path sheet = folder.resolve("page.pdf");
+        JsonNode report = json(
+                "report.schema.json",
+                "report",
+                "--player",
+                PLAYER,
+                "--no-solve",
+                "--pdf",
+                pdf.toString(),
+                "--page",
+                sheet.toString());
+        assertThat(pdf).isNotEmptyFile();
+        assertThat(sheet).isNotEmptyFile();
         for (String column : List.of("tour", "benchmark", "past")) {
             JsonNode review = report.get(column);
             double sum = 0;

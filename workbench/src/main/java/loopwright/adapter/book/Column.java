@@ -68,7 +68,7 @@ final class Column {
     private static double gapAfter(Book.Role role) {
         return switch (role) {
             case CLUB, START_LINE, WIND -> 0.5;
-            case DECISION, EXPECTATION, WARNING -> 5;
+            case DECISION, EXPECTATION, WARNING, LEAD -> 5;
             default -> 2.5;
         };
     }

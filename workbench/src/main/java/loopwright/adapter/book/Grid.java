@@ -34,8 +34,11 @@ final class Grid {
         this.size = size;
         y = frame.top();
         row(table.heads(), Mark.Tag.HEAD_CELL, Face.BOLD, 1, Math.min(padding, MOST_HEAD_PADDING));
-        for (List<String> cells : table.rows()) {
-            row(cells, Mark.Tag.CELL, Face.REGULAR, 0.35, padding);
+        BarColumn column = new BarColumn(table, frame);
+        for (int i = 0; i < table.rows().size(); i++) {
+            double top = y;
+            row(table.rows().get(i), Mark.Tag.CELL, Face.REGULAR, 0.35, padding);
+            lines.addAll(column.marks(i, top, y));
         }
         if (ruledDown) {
             downRules();

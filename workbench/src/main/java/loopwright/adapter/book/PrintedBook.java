@@ -33,6 +33,11 @@ public final class PrintedBook implements BookPrinter {
     }
 
     @Override
+    public void printReport(Book report, Paper paper, Path target) {
+        WholeFile.write(target, PdfFile.forPrinter(report.title(), ReportPages.of(report, paper)));
+    }
+
+    @Override
     public void draw(Book book, Path folder) {
         try {
             Files.createDirectories(folder);
