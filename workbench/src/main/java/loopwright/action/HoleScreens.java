@@ -4,8 +4,9 @@ import loopwright.geo.Place;
 
 /** Port: draws a hole for a screen, ground and plan apart, so that the plan can change over ground that stays. */
 public interface HoleScreens {
-    /** How the ground of a hole lies on the screen; {@code shots} of the picture are kept in view. */
-    Screen screen(HolePicture picture);
+    /** How the ground of a hole lies on the screen; {@code shots} of the picture are kept in view, lengths
+     * are written in the reader's unit. */
+    Screen screen(HolePicture picture, LengthUnit lengths);
 
     /** A picture in units of its own, y down. */
     interface Screen {

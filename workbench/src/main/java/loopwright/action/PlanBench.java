@@ -8,7 +8,7 @@ import loopwright.action.Jobs.Job;
 import loopwright.numerics.Watch;
 
 /** Plans rounds and solves holes for the bench, in the background, and keeps what a plan was made from. */
-public final class PlanBench implements AutoCloseable {
+public final class PlanBench {
     /** Rounds keep all cores busy by themselves. */
     private static final int ROUNDS_AT_ONCE = 1;
 
@@ -24,15 +24,17 @@ public final class PlanBench implements AutoCloseable {
     private final Clock clock;
     private final String engine;
     private final Remembered<String, HolePlanner.Planned> planned = new Remembered<>(KEPT_PLANNED);
-    private final Jobs rounds = new Jobs(ROUNDS_AT_ONCE, KEPT_ROUNDS);
-    private final Jobs holes = new Jobs(HOLES_AT_ONCE, KEPT_HOLES);
+    private final Jobs rounds;
+    private final Jobs holes;
 
     /** {@code engine} is the version of the program, which is kept with every plan. */
-    public PlanBench(Workroom room, PlanRound planning, Clock clock, String engine) {
+    public PlanBench(Workroom room, PlanRound planning, JobBoard board, Clock clock, String engine) {
         this.room = room;
         this.planning = planning;
         this.clock = clock;
         this.engine = engine;
+        rounds = board.open(ROUNDS_AT_ONCE, KEPT_ROUNDS);
+        holes = board.open(HOLES_AT_ONCE, KEPT_HOLES);
     }
 
     /** The plan of a round; {@code page} is who asks. */
@@ -102,15 +104,6 @@ public final class PlanBench implements AutoCloseable {
         return solved ? hole(choice, number, page) : coarse(choice, number, page);
     }
 
-    /** The job of a round or a hole by its key. */
-    public Job<?> job(String key) {
-        String[] parts = key.split("[ .]", 3);
-        room.store().requireReadable(parts.length < 3 ? "" : parts[1]);
-        return rounds.find(key)
-                .or(() -> holes.find(key))
-                .orElseThrow(() -> new UserFault("This work is not known any longer; load the page again."));
-    }
-
     private PlanRequest request(PlanChoice choice) {
         return choice.request(
                 room.courseFile(choice.course().id(), choice.course().version()),
@@ -137,11 +130,5 @@ public final class PlanBench implements AutoCloseable {
     /** Plans that were made, newest first. */
     public List<KeptPlan> listPlans() {
         return room.store().listPlans();
-    }
-
-    @Override
-    public void close() {
-        rounds.close();
-        holes.close();
     }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
  * What a plan of the bench is made from: versions of a player and a course, and what the command line would be told.
  *
  * @param goal what the round is played for
+ * @param today as {@link PlanRequest#today()}
  * @param holes as {@link PlanRequest#holes()}
  * @param holeLocations as {@link PlanRequest#holeLocations()}, and so the rest
  */
@@ -21,6 +22,7 @@ public record PlanChoice(
         String tees,
         Goal goal,
         DayChoice day,
+        TodayRequest today,
         String holes,
         List<String> holeLocations,
         List<String> forbid,
@@ -37,26 +39,44 @@ public record PlanChoice(
      *
      * @param target as {@link PlanRequest#target()}, and so the rest
      */
-    public record Goal(int target, Counting counting, boolean forTarget, boolean howSure) {}
+    public record Goal(int target, Counting counting, boolean forTarget, boolean howSure) {
+        /** The same, solved for the target as well. */
+        public Goal playedForTarget() {
+            return new Goal(target, counting, true, howSure);
+        }
+
+        /** The same, with the doubt about the player carried through. */
+        public Goal saidHowSure() {
+            return new Goal(target, counting, forTarget, true);
+        }
+    }
 
     public PlanChoice withHoles(String some) {
-        return new PlanChoice(player, course, tees, goal, day, some, holeLocations, forbid, require, seed);
+        return new PlanChoice(player, course, tees, goal, day, today, some, holeLocations, forbid, require, seed);
     }
 
     public PlanChoice withHoleLocations(List<String> others) {
-        return new PlanChoice(player, course, tees, goal, day, holes, others, forbid, require, seed);
+        return new PlanChoice(player, course, tees, goal, day, today, holes, others, forbid, require, seed);
     }
 
     public PlanChoice withLocks(List<String> forbidden, List<String> required) {
-        return new PlanChoice(player, course, tees, goal, day, holes, holeLocations, forbidden, required, seed);
+        return new PlanChoice(player, course, tees, goal, day, today, holes, holeLocations, forbidden, required, seed);
     }
 
     public PlanChoice withDay(DayChoice other) {
-        return new PlanChoice(player, course, tees, goal, other, holes, holeLocations, forbid, require, seed);
+        return new PlanChoice(player, course, tees, goal, other, today, holes, holeLocations, forbid, require, seed);
     }
 
     public PlanChoice withTees(String others) {
-        return new PlanChoice(player, course, others, goal, day, holes, holeLocations, forbid, require, seed);
+        return new PlanChoice(player, course, others, goal, day, today, holes, holeLocations, forbid, require, seed);
+    }
+
+    public PlanChoice withGoal(Goal other) {
+        return new PlanChoice(player, course, tees, other, day, today, holes, holeLocations, forbid, require, seed);
+    }
+
+    public PlanChoice withToday(TodayRequest other) {
+        return new PlanChoice(player, course, tees, goal, day, other, holes, holeLocations, forbid, require, seed);
     }
 
     /** One hole of it: target and counting are left out, and what is said of other holes, so that equal holes are solved once. */
@@ -68,6 +88,7 @@ public record PlanChoice(
                 tees,
                 hole,
                 day,
+                today,
                 Integer.toString(number),
                 of(number, holeLocations),
                 of(number, forbid),
@@ -103,7 +124,7 @@ public record PlanChoice(
                 forbid,
                 require,
                 List.of(day.day()),
-                TodayRequest.USUAL,
+                today,
                 seed,
                 Optional.empty(),
                 Optional.empty());
@@ -126,6 +147,8 @@ public record PlanChoice(
             add(out, "sure", "yes");
         }
         out.addAll(day.inputs());
+        today.balls().ifPresent(balls -> add(out, "today", balls));
+        today.playsLonger().forEach(l -> add(out, "longer", l));
         if (!holes.isEmpty()) {
             add(out, "holes", holes);
         }

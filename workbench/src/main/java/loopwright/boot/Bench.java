@@ -7,21 +7,28 @@ import loopwright.action.Accounts;
 import loopwright.action.Attempts;
 import loopwright.action.BenchStore;
 import loopwright.action.CarryStore;
+import loopwright.action.CompareTees;
 import loopwright.action.CourseChoice;
+import loopwright.action.ExpectRound;
 import loopwright.action.FitPlayer;
 import loopwright.action.GuardedStore;
+import loopwright.action.JobBoard;
 import loopwright.action.KeepPlayer;
 import loopwright.action.KeepRounds;
+import loopwright.action.PlanAnswers;
 import loopwright.action.PlanBench;
 import loopwright.action.PlanRound;
+import loopwright.action.PlayerReports;
 import loopwright.action.PuttAdviser;
 import loopwright.action.PuttFitting;
 import loopwright.action.RememberedCourses;
 import loopwright.action.RememberedPlayers;
+import loopwright.action.ShortGame;
 import loopwright.action.TakeRounds;
 import loopwright.action.TodayList;
 import loopwright.action.UserFault;
 import loopwright.action.Visits;
+import loopwright.action.WedgeAdviser;
 import loopwright.action.Workroom;
 import loopwright.adapter.chart.ChartedCourses;
 import loopwright.adapter.chart.ChartedHoles;
@@ -37,6 +44,7 @@ import loopwright.adapter.table.RoundCsv;
 import loopwright.adapter.table.ShotCsv;
 import loopwright.cli.StoreOptions;
 import loopwright.scoring.TourBaseline;
+import loopwright.web.AnswerPlace;
 import loopwright.web.BenchServer;
 import loopwright.web.CoursePlace;
 import loopwright.web.DataPlace;
@@ -56,7 +64,7 @@ import loopwright.web.TodayPlace;
 /** The bench, wired: store, background work and server, closed together. */
 final class Bench implements AutoCloseable {
     private final BenchStore store;
-    private final PlanBench plans;
+    private final JobBoard board;
     private final BenchServer server;
 
     private Bench(BenchStore opened, Doors doors) {
@@ -72,7 +80,8 @@ final class Bench implements AutoCloseable {
                 new RememberedPlayers(new JsonPlayerFiles()),
                 new ChartedHoles(),
                 AuditFolder::new);
-        plans = new PlanBench(room, planning, clock, version());
+        board = new JobBoard(room);
+        PlanBench plans = new PlanBench(room, planning, board, clock, version());
         server = new BenchServer(
                 store.folder(),
                 gate,
@@ -80,20 +89,37 @@ final class Bench implements AutoCloseable {
                         new LoginPlace(gate, accounts, new Attempts(clock), room),
                         new PeoplePlace(room, accounts, gate),
                         new TodayPlace(room, new TodayList(), clock),
-                        rounds(room, clock),
+                        rounds(guarded, room, board, clock),
                         new EntryPlace(room, new ScreenedHoles()),
                         new PlanPlace(room, plans),
                         new HolePlace(room, plans, new ScreenedHoles()),
-                        new JobPlace(plans),
+                        new AnswerPlace(room, plans, new PlanAnswers(room, advisers(), board)),
+                        new JobPlace(board),
                         new CoursePlace(room, StoreVerbs.carrying(room), new ChartedCourses(), new ScreenedHoles()),
                         new PlayerPlace(room, keeping(room)),
                         new GreenPlace(room, new PuttAdviser(new ChartedPutts())),
                         new DataPlace(room, StoreVerbs.carrying(room))));
     }
 
-    private static RoundsPlace rounds(Workroom room, Clock clock) {
-        KeepRounds keeping = new KeepRounds(room.store(), new RoundCsv());
-        return new RoundsPlace(room, keeping, new TakeRounds(keeping, new RoundCsv()), new TourBaseline(), clock);
+    private static PlanAnswers.Advisers advisers() {
+        RememberedCourses courses = new RememberedCourses(new OsmCourseFiles());
+        RememberedPlayers players = new RememberedPlayers(new JsonPlayerFiles());
+        return new PlanAnswers.Advisers(
+                new CompareTees(courses, players),
+                new ExpectRound(courses, players),
+                new WedgeAdviser(players),
+                new ShortGame(players));
+    }
+
+    private static RoundsPlace rounds(BenchStore store, Workroom room, JobBoard board, Clock clock) {
+        KeepRounds keeping = new KeepRounds(store, new RoundCsv());
+        return new RoundsPlace(
+                room,
+                keeping,
+                new TakeRounds(keeping, new RoundCsv()),
+                new PlayerReports(room, RecordVerbs.reports(store), board),
+                new TourBaseline(),
+                clock);
     }
 
     static KeepPlayer keeping(Workroom room) {
@@ -161,7 +187,7 @@ final class Bench implements AutoCloseable {
     @Override
     public void close() {
         server.close();
-        plans.close();
+        board.close();
         store.close();
     }
 }

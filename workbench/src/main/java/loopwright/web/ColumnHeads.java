@@ -12,6 +12,12 @@ import java.util.List;
 final class ColumnHeads {
     private ColumnHeads() {}
 
+    /** Columns of words stand left like their cells. */
+    static DomContent withWords(List<String> words, String... keys) {
+        return thead(tr(each(
+                List.of(keys), k -> th(Texts.say(k)).attr("scope", "col").withCondClass(words.contains(k), "words"))));
+    }
+
     static DomContent of(String... keys) {
         return thead(tr(each(List.of(keys), k -> th(Texts.say(k)).attr("scope", "col"))));
     }

@@ -169,8 +169,10 @@ public final class CoursePlace implements Place {
 
     private Screen screen(Course course, Hole hole) {
         TeeSet back = course.teeSets().get(0);
-        return screens.screen(HolePicture.ofGround(
-                course, hole, back.name(), back.getPlace(hole.number()).place()));
+        return screens.screen(
+                HolePicture.ofGround(
+                        course, hole, back.name(), back.getPlace(hole.number()).place()),
+                Units.of(room.store().listPreferences()).lengths());
     }
 
     private static DomContent newForm() {

@@ -49,8 +49,10 @@ public final class EntryPlace implements loopwright.web.Place {
         Hole hole = SurveyCourse.getHole(course, PlanQuery.whole("hole", PlanQuery.text(ctx, "hole", "1")));
         TeeSet tees = course.findTeeSet(PlanQuery.text(ctx, "tees", "middle"))
                 .orElse(course.teeSets().get(0));
-        Screen screen = screens.screen(HolePicture.ofGround(
-                course, hole, tees.name(), tees.getPlace(hole.number()).place()));
+        Screen screen = screens.screen(
+                HolePicture.ofGround(
+                        course, hole, tees.name(), tees.getPlace(hole.number()).place()),
+                Units.of(room.store().listPreferences()).lengths());
         return new Asked(course, hole, screen);
     }
 

@@ -3,7 +3,6 @@ package loopwright.web;
 import static j2html.TagCreator.caption;
 import static j2html.TagCreator.div;
 import static j2html.TagCreator.each;
-import static j2html.TagCreator.rawHtml;
 import static j2html.TagCreator.table;
 import static j2html.TagCreator.tbody;
 import static j2html.TagCreator.td;
@@ -14,7 +13,6 @@ import j2html.tags.DomContent;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import loopwright.scoring.Band;
@@ -28,7 +26,8 @@ final class GainsTable {
     private static final double REACH = 1.645;
 
     private static final int ROUND_HOLES = 18;
-    private static final double HALF = 60;
+    /** With fewer other rounds a spread says nothing: assumed. */
+    private static final int ENOUGH_OTHERS = 5;
 
     /** {@code low} and {@code high} are the ends of the 90 % interval, NaN where there is none. */
     private record Row(Band band, int strokes, double gained, double low, double high) {}
@@ -41,12 +40,37 @@ final class GainsTable {
         this.rows = rows;
     }
 
-    static GainsTable of(RoundReview review) {
+    /**
+     * One round; the whiskers are where 9 in 10 of the player's other rounds lie, brought to as many holes, once enough of
+     * them are measured.
+     */
+    static GainsTable of(RoundReview review, List<RoundReview> others) {
+        boolean enough = others.size() >= ENOUGH_OTHERS;
         return new GainsTable(
-                Texts.say("gains.round", review.baseline()),
+                enough
+                        ? Texts.say("gains.among", review.baseline(), others.size())
+                        : Texts.say("gains.round", review.baseline(), ENOUGH_OTHERS),
                 review.rows().stream()
-                        .map(g -> new Row(g.band(), g.strokes(), g.gained(), Double.NaN, Double.NaN))
+                        .map(g -> enough
+                                ? among(g, review.holes().size(), others)
+                                : new Row(g.band(), g.strokes(), g.gained(), Double.NaN, Double.NaN))
                         .toList());
+    }
+
+    private static Row among(Gain gain, int holes, List<RoundReview> others) {
+        List<Double> values = others.stream()
+                .map(r -> r.rows().stream()
+                                .filter(g -> g.band().equals(gain.band()))
+                                .mapToDouble(Gain::gained)
+                                .sum()
+                        * holes
+                        / r.holes().size())
+                .toList();
+        double mean = values.stream().mapToDouble(v -> v).average().orElse(0);
+        double squares =
+                values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
+        double reach = REACH * Math.sqrt(squares / (values.size() - 1));
+        return new Row(gain.band(), gain.strokes(), gain.gained(), mean - reach, mean + reach);
     }
 
     /** The mean over rounds, each brought to 18 holes, with the interval of that mean. */
@@ -96,15 +120,13 @@ final class GainsTable {
     }
 
     DomContent content(Units units) {
-        double scale = HALF
-                / Math.max(
-                        1,
-                        rows.stream()
-                                .mapToDouble(r -> Math.max(
-                                        Math.abs(r.gained()),
-                                        Double.isNaN(r.low()) ? 0 : Math.max(Math.abs(r.low()), Math.abs(r.high()))))
-                                .max()
-                                .orElse(1));
+        double most = rows.stream()
+                .mapToDouble(r -> Double.isNaN(r.low())
+                        ? Math.abs(r.gained())
+                        : Math.max(Math.abs(r.gained()), Math.max(Math.abs(r.low()), Math.abs(r.high()))))
+                .max()
+                .orElse(1);
+        Ledger ledger = new Ledger(most, true);
         return div(table(
                         caption(caption),
                         ColumnHeads.of("gains.part", "gains.strokes", "gains.gained", "gains.bar"),
@@ -113,49 +135,19 @@ final class GainsTable {
                                 r -> tr(
                                         th(label(r.band(), units)).attr("scope", "row"),
                                         td(Integer.toString(r.strokes())),
-                                        td(number(r)),
-                                        td(rawHtml(bar(r, scale))))))))
+                                        td(Ledger.number(r.gained(), r.low(), r.high())),
+                                        td(ledger.bar(r.gained(), r.low(), r.high())))))))
                 .withClass("wide")
                 .withTabindex(0)
                 .attr("role", "region")
                 .attr("aria-label", Texts.say("gains.title"));
     }
 
-    private static String number(Row r) {
-        return Words.of("%+.2f", r.gained())
-                + (Double.isNaN(r.low())
-                        ? ""
-                        : " (" + Words.of("%+.1f", r.low()) + " " + Texts.say("words.to") + " "
-                                + Words.of("%+.1f", r.high()) + ")");
-    }
-
-    /** To the right of the axis gained, filled; to the left lost, open. */
-    private static String bar(Row r, double scale) {
-        double w = scale * Math.abs(r.gained());
-        String whisker = Double.isNaN(r.low())
-                ? ""
-                : String.format(
-                        Locale.ROOT,
-                        "<path d=\"M%.1f 9H%.1fM%.1f 5V13M%.1f 5V13\"/>",
-                        scale * r.low(),
-                        scale * r.high(),
-                        scale * r.low(),
-                        scale * r.high());
-        return String.format(
-                Locale.ROOT,
-                "<svg class=\"gain-bar\" viewBox=\"-64 0 128 18\" aria-hidden=\"true\"><rect class=\"%s\" x=\"%.1f\""
-                        + " y=\"4\" width=\"%.1f\" height=\"10\"/>%s<path class=\"axis\" d=\"M0 0V18\"/></svg>",
-                r.gained() >= 0 ? "gained" : "lost",
-                r.gained() >= 0 ? 0 : -w,
-                w,
-                whisker);
-    }
-
     private static String label(Band band) {
         return label(band, new Units(false, false, Units.WindUnit.MPH, false));
     }
 
-    private static String label(Band band, Units units) {
+    static String label(Band band, Units units) {
         String key = "part." + band.part();
         return band.part() == PartOfGame.APPROACH || band.part() == PartOfGame.PUTTING
                 ? Texts.say(key, range(band, units))

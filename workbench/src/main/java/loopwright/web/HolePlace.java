@@ -138,11 +138,11 @@ public final class HolePlace implements loopwright.web.Place {
         List<HolePicture.Shot> shots =
                 hole.plan().shots().stream().map(SolvedHole::drawn).toList();
         HolePicture picture = hole.picture(shots);
-        Screen screen = screens.screen(picture);
+        Screen screen = screens.screen(picture, asked.units().lengths());
         HolePanel panel = new HolePanel(hole, asked.units());
         HoleKnobs knobs = new HoleKnobs(asked.choice(), asked.number(), asked.units());
         return div(
-                        div(rawHtml(new HoleSvg(screen, hole).svg(picture)))
+                        div(rawHtml(new HoleSvg(screen, hole, asked.units()).svg(picture)))
                                 .withClass("chart")
                                 .attr("data-query", asked.choice().query() + "&hole=" + asked.number())
                                 .attr("data-first", Boolean.toString(hole.isFirst())),
@@ -167,7 +167,7 @@ public final class HolePlace implements loopwright.web.Place {
     private void spot(Context ctx) {
         Asked asked = asked(ctx);
         SolvedHole hole = solved(ctx, asked);
-        Screen screen = screens.screen(hole.picture(List.of()));
+        Screen screen = screens.screen(hole.picture(List.of()), asked.units().lengths());
         Place ball = screen.placeAt(PlanQuery.decimal(ctx, "x"), PlanQuery.decimal(ctx, "y"));
         HolePanel panel = new HolePanel(hole, asked.units());
         Surface lie = hole.lieAt(ball);
@@ -188,7 +188,7 @@ public final class HolePlace implements loopwright.web.Place {
     private void aim(Context ctx) {
         Asked asked = asked(ctx);
         SolvedHole hole = solved(ctx, asked);
-        Screen screen = screens.screen(hole.picture(List.of()));
+        Screen screen = screens.screen(hole.picture(List.of()), asked.units().lengths());
         Place ball = screen.placeAt(PlanQuery.decimal(ctx, "x"), PlanQuery.decimal(ctx, "y"));
         Place towards = screen.placeAt(PlanQuery.decimal(ctx, "ax"), PlanQuery.decimal(ctx, "ay"));
         String club = PlanQuery.text(ctx, "club", "");
@@ -226,7 +226,7 @@ public final class HolePlace implements loopwright.web.Place {
     private void location(Context ctx) {
         Asked asked = asked(ctx);
         SolvedHole hole = solved(ctx, asked);
-        Screen screen = screens.screen(hole.picture(List.of()));
+        Screen screen = screens.screen(hole.picture(List.of()), asked.units().lengths());
         Place place = screen.placeAt(PlanQuery.decimal(ctx, "x"), PlanQuery.decimal(ctx, "y"));
         String text = hole.locationAt(place);
         List<String> kept = asked.choice().holeLocations().stream()

@@ -5,14 +5,15 @@ import loopwright.action.HolePicture;
 import loopwright.action.HoleScreens.Screen;
 import loopwright.action.SolvedHole;
 import loopwright.geo.Place;
-import loopwright.units.Distance;
 
 /** The chart of a hole with its three handles: ball, aim and hole location; each is moved by dragging or by arrow keys. */
 final class HoleSvg {
     private final Screen screen;
     private final SolvedHole hole;
+    private final Units units;
 
-    HoleSvg(Screen screen, SolvedHole hole) {
+    HoleSvg(Screen screen, SolvedHole hole, Units units) {
+        this.units = units;
         this.screen = screen;
         this.hole = hole;
     }
@@ -21,13 +22,15 @@ final class HoleSvg {
         var first = hole.plan().shots().get(0);
         double[] tee = screen.at(hole.plan().tee());
         double[] before = screen.at(hole.plan().tee().along(0, 1));
-        double yard = Math.hypot(before[0] - tee[0], before[1] - tee[1]) * Distance.METRES_PER_YARD;
+        double unit = Math.hypot(before[0] - tee[0], before[1] - tee[1]) * units.metres(1);
         return String.format(
                         Locale.ROOT,
-                        "<svg viewBox=\"0 0 %.0f %.0f\" data-yard=\"%.3f\" data-club=\"%s\" role=\"group\" aria-label=\"%s\">",
+                        "<svg viewBox=\"0 0 %.0f %.0f\" data-length=\"%.3f\" data-unit=\"%s\" data-club=\"%s\""
+                                + " role=\"group\" aria-label=\"%s\">",
                         screen.width(),
                         screen.height(),
-                        yard,
+                        unit,
+                        units.lengths().words(),
                         escaped(first.club()),
                         escaped(Texts.say("hole.picture", hole.plan().number())))
                 + "<g class=\"ground\" aria-hidden=\"true\"><rect class=\"paper\" width=\"100%\" height=\"100%\"/>"
@@ -56,7 +59,7 @@ final class HoleSvg {
                 at[0],
                 at[1],
                 escaped(Texts.say("handle." + name)),
-                place.distanceTo(hole.hole().holeLocation()) / Distance.METRES_PER_YARD,
+                units.number(place.distanceTo(hole.hole().holeLocation())),
                 grip,
                 shape);
     }

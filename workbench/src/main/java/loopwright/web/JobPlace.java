@@ -11,19 +11,19 @@ import io.javalin.http.sse.SseClient;
 import j2html.tags.DomContent;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import loopwright.action.JobBoard;
 import loopwright.action.Jobs.Job;
 import loopwright.action.Jobs.State;
-import loopwright.action.PlanBench;
 
 /** Tells pages how far their background work is, and cancels it. */
 public final class JobPlace implements Place {
     /** How long a page waits for work that may be over at once. */
     static final long AT_ONCE_MILLIS = 150;
 
-    private final PlanBench plans;
+    private final JobBoard board;
 
-    public JobPlace(PlanBench plans) {
-        this.plans = plans;
+    public JobPlace(JobBoard board) {
+        this.board = board;
     }
 
     @Override
@@ -34,7 +34,7 @@ public final class JobPlace implements Place {
 
     private void follow(SseClient client) {
         String key = client.ctx().queryParam("key");
-        Job<?> job = plans.job(key == null ? "" : key);
+        Job<?> job = board.get(key == null ? "" : key);
         client.keepAlive();
         Runnable tell = () -> tell(client, job);
         job.onChange(tell);
@@ -57,7 +57,7 @@ public final class JobPlace implements Place {
 
     private void cancel(Context ctx) {
         String key = ctx.formParam("key");
-        plans.job(key == null ? "" : key).cancel();
+        board.get(key == null ? "" : key).cancel();
         ctx.status(204);
     }
 

@@ -19,6 +19,7 @@ import java.util.Locale;
 import loopwright.action.Counting;
 import loopwright.action.PlanChoice;
 import loopwright.action.Shelf;
+import loopwright.action.TodayRequest;
 import loopwright.action.Workroom;
 import loopwright.course.Course;
 
@@ -27,16 +28,29 @@ final class PlanForm {
     private final Workroom room;
     private final PlanChoice choice;
     private final String hole;
+    private String address;
+    private String submit;
+    private DomContent more = span();
 
     /** {@code hole} is the hole that is looked at, or empty for the whole round. */
     PlanForm(Workroom room, PlanChoice choice, String hole) {
         this.room = room;
         this.choice = choice;
         this.hole = hole;
+        address = hole.isEmpty() ? "/plan" : "/plan/hole";
+        submit = hole.isEmpty() ? "plan.make" : "plan.solveHole";
+    }
+
+    /** The same form for another question, with what else that asks. */
+    PlanForm at(String question, DomContent asksMore) {
+        address = question;
+        submit = "answers.work";
+        more = asksMore;
+        return this;
     }
 
     DomContent form() {
-        boolean more = !choice.holes().isEmpty()
+        boolean details = !choice.holes().isEmpty()
                 || !choice.holeLocations().isEmpty()
                 || !choice.forbid().isEmpty()
                 || !choice.require().isEmpty();
@@ -67,25 +81,35 @@ final class PlanForm {
                                 .withClass("fields"),
                         hole.isEmpty() ? goal() : hiddenGoal(),
                         new DayFields(choice.day(), Units.of(room.store().listPreferences())).fields(),
+                        today(),
                         details(
-                                        summary(Texts.say("plan.more")),
-                                        div(
-                                                        field("plan.onlyHoles", line("holes", choice.holes())),
-                                                        field(
-                                                                "plan.locations",
-                                                                lines("location", choice.holeLocations())),
-                                                        field("plan.forbid", lines("forbid", choice.forbid())),
-                                                        field("plan.require", lines("require", choice.require())))
-                                                .withClass("fields"))
-                                .condAttr(more, "open", ""),
+                                summary(Texts.say(details ? "plan.moreSaid" : "plan.more")),
+                                div(
+                                                field("plan.onlyHoles", line("holes", choice.holes())),
+                                                field("plan.locations", lines("location", choice.holeLocations())),
+                                                field("plan.forbid", lines("forbid", choice.forbid())),
+                                                field("plan.require", lines("require", choice.require())))
+                                        .withClass("fields")),
+                        more,
                         hole.isEmpty()
                                 ? span()
                                 : input().withType("hidden").withName("hole").withValue(hole),
-                        button(Texts.say(hole.isEmpty() ? "plan.make" : "plan.solveHole"))
-                                .withType("submit"))
+                        button(Texts.say(submit)).withType("submit"))
                 .withMethod("get")
-                .withAction(hole.isEmpty() ? "/plan" : "/plan/hole")
+                .withAction(address)
                 .withClass("sheet");
+    }
+
+    /** Warm-up balls and the coach's dial, which move the plan. */
+    private DomContent today() {
+        TodayRequest today = choice.today();
+        boolean said = today.balls().isPresent() || !today.playsLonger().isEmpty();
+        return details(
+                summary(Texts.say(said ? "warm.said" : "warm.title")),
+                div(
+                                field("warm.typed", line("today", today.balls().orElse(""))),
+                                field("warm.longer", line("longer", String.join("; ", today.playsLonger()))))
+                        .withClass("fields wide-fields"));
     }
 
     /** What the round is played for; one hole is always shown for the average. */

@@ -12,6 +12,7 @@ import static j2html.TagCreator.li;
 import static j2html.TagCreator.ol;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.section;
+import static j2html.TagCreator.span;
 import static j2html.TagCreator.strong;
 import static j2html.TagCreator.text;
 
@@ -56,7 +57,8 @@ public final class PlanPlace implements Place {
         if (choice.isEmpty()) {
             content.add(p(Texts.say("plan.nothing")));
         } else {
-            content.add(new PlanForm(room, choice.get(), "").form());
+            content.add(div(new PlanForm(room, choice.get(), "").form(), AnswerNav.list(choice.get()))
+                    .withClass("beside"));
             content.add(
                     ctx.queryParam("target") == null
                             ? p(Texts.say("plan.start"))
@@ -82,6 +84,8 @@ public final class PlanPlace implements Place {
         return div(
                         cautions(plan.get()),
                         new TargetPanel(plan.get(), units).lead(),
+                        deeper(choice),
+                        new TodayPanel(plan.get().today(), units).section(),
                         div(decisions(plan.get(), choice, units), new ScorePanel(plan.get()).section())
                                 .withClass("beside"),
                         new TargetPanel(plan.get(), units).sections(),
@@ -89,6 +93,21 @@ public final class PlanPlace implements Place {
                         checked(plan.get()),
                         coach && choice.goal().counting().equals(Counting.STROKES) ? forecastForm(choice) : text(""))
                 .withClass("result");
+    }
+
+    /** The ways to what takes longer and was not asked for. */
+    private static DomContent deeper(PlanChoice choice) {
+        PlanChoice.Goal goal = choice.goal();
+        List<DomContent> out = new ArrayList<>();
+        if (!goal.howSure()) {
+            out.add(a(Texts.say("target.askSure"))
+                    .withHref("/plan?" + choice.withGoal(goal.saidHowSure()).query()));
+        }
+        if (!goal.forTarget()) {
+            out.add(a(Texts.say("target.askTarget"))
+                    .withHref("/plan?" + choice.withGoal(goal.playedForTarget()).query()));
+        }
+        return p(each(out, link -> span(link))).withClass("steps");
     }
 
     /** What the plan foretells is kept, to be compared with the score: that is how the model is held to account. */

@@ -11,6 +11,7 @@ import loopwright.action.Counting;
 import loopwright.action.PlanChoice;
 import loopwright.action.PlanChoice.Goal;
 import loopwright.action.Shelf;
+import loopwright.action.TodayRequest;
 import loopwright.action.UserFault;
 import org.jspecify.annotations.Nullable;
 
@@ -33,6 +34,7 @@ final class PlanQuery {
                 text(ctx, "tees", "middle"),
                 goal(ctx),
                 DayFields.read(ctx),
+                new TodayRequest(Optional.of(text(ctx, "today", "")).filter(t -> !t.isEmpty()), list(ctx, "longer")),
                 text(ctx, "holes", ""),
                 list(ctx, "location"),
                 list(ctx, "forbid"),
@@ -106,7 +108,7 @@ final class PlanQuery {
     }
 
     /** One entry a line, or separated by semicolons. */
-    private static List<String> list(Context ctx, String name) {
+    static List<String> list(Context ctx, String name) {
         return ctx.queryParams(name).stream()
                 .flatMap(v -> Arrays.stream(v.split("[;\\n]", -1)))
                 .map(String::strip)

@@ -28,6 +28,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -59,7 +60,9 @@ final class PlayerRecordsPage {
     private final Units units;
     private final LocalDate today;
     private final boolean coach;
+    private final Optional<ReportPanel> report;
 
+    /** {@code report} is what the newest round tells at once, if it tells anything. */
     PlayerRecordsPage(
             Shelf.Entry player,
             PlayerRecords records,
@@ -67,7 +70,8 @@ final class PlayerRecordsPage {
             StrokesBaseline baseline,
             Units units,
             LocalDate today,
-            boolean coach) {
+            boolean coach,
+            Optional<ReportPanel> report) {
         this.player = player;
         this.records = records;
         this.rounds = rounds;
@@ -75,6 +79,7 @@ final class PlayerRecordsPage {
         this.units = units;
         this.today = today;
         this.coach = coach;
+        this.report = report;
     }
 
     List<DomContent> content(List<Shelf.Entry> courses) {
@@ -82,7 +87,8 @@ final class PlayerRecordsPage {
         List<KeptForecast> forecasts = records.listForecasts(player.id());
         List<DomContent> out = new ArrayList<>();
         out.add(lead(intake, forecasts));
-        out.add(div(scores(intake, forecasts), between(intake)).withClass("beside"));
+        out.add(div(div(scores(intake, forecasts), section(h2(Texts.say("lesson.title")), lessons())), between(intake))
+                .withClass("beside"));
         out.add(section(h2(Texts.say("rounds.list")), list()));
         out.add(section(
                 h2(Texts.say("rounds.add")),
@@ -92,7 +98,6 @@ final class PlayerRecordsPage {
                         p(Texts.say("rounds.sheetMeans")),
                         RecordForms.write(player.id(), courses, true)),
                 details(summary(Texts.say("rounds.take")), RecordForms.take(player.id(), List.of()))));
-        out.add(section(h2(Texts.say("lesson.title")), lessons()));
         if (coach) {
             out.add(details(summary(Texts.say("lesson.add")), RecordForms.lesson(player.id(), today.toString())));
             out.add(section(
@@ -144,12 +149,27 @@ final class PlayerRecordsPage {
                     text(Texts.say("between.recent", RECENT, Words.of("%.1f", recent.getAsDouble())) + " "),
                     strong(gap > 0 ? Texts.say("between.gap", Words.of("%.1f", gap)) : Texts.say("between.reached"))));
         }
-        if (gains.isEmpty()) {
+        Optional<DomContent> gap = report.flatMap(ReportPanel::gap);
+        gap.ifPresent(out::add);
+        if (rounds.isEmpty()) {
             out.add(p(Texts.say("between.none")));
-        } else {
-            out.add(p(Texts.say("between.means", gains.dearest())).withClass("note"));
-            out.add(gains.content(units));
+        } else if (gap.isEmpty()) {
+            KeptRound newest = rounds.get(rounds.size() - 1).entry();
+            out.add(p(
+                    text(Texts.say("between.review") + " "),
+                    a(Texts.say("between.newest", newest.day())).withHref(reviewOf(newest))));
         }
+        if (!gains.isEmpty()) {
+            out.add(
+                    gap.isPresent()
+                            ? text("")
+                            : p(Texts.say("between.means", gains.dearest())).withClass("note"));
+            out.add(
+                    gap.isPresent()
+                            ? details(summary(Texts.say("between.byPart")), gains.content(units))
+                            : gains.content(units));
+        }
+        report.ifPresent(r -> out.add(r.misses()));
         return section(h2(Texts.say("between.title")), div(out.toArray(DomContent[]::new)));
     }
 
@@ -197,11 +217,14 @@ final class PlayerRecordsPage {
                 .attr("aria-label", Texts.say("rounds.list"));
     }
 
+    private String reviewOf(KeptRound r) {
+        return "/rounds/review?player=" + player.id() + "&round=" + r.id();
+    }
+
     private DomContent row(KeptRound r) {
         String score = r.score().isPresent() ? Integer.toString(r.score().getAsInt()) : "-";
         return tr(
-                th(a(r.day().toString()).withHref("/rounds/review?player=" + player.id() + "&round=" + r.id()))
-                        .attr("scope", "row"),
+                th(a(r.day().toString()).withHref(reviewOf(r))).attr("scope", "row"),
                 td(r.course() + (r.tees().isEmpty() ? "" : ", " + r.tees())).withClass("words"),
                 td(Integer.toString(r.holes())),
                 td(score + (r.lesson() ? " " + Texts.say("rounds.isLesson") : "")),

@@ -65,6 +65,26 @@ final class RecordForms {
         return input().withType("hidden").withName(name).withValue(value);
     }
 
+    /** Asks for the score that a review measures against, where the player file has none. */
+    static DomContent target(String player, String round) {
+        return form(
+                        p(Texts.say("report.noTarget")),
+                        hidden("player", player),
+                        hidden("round", round),
+                        div(PlanForm.field(
+                                        "intake.goal",
+                                        input().withType("number")
+                                                .withName("target")
+                                                .attr("min", 60)
+                                                .attr("max", 130)
+                                                .isRequired()))
+                                .withClass("fields"),
+                        button(Texts.say("report.make")).withType("submit"))
+                .withMethod("get")
+                .withAction("/rounds/review")
+                .withClass("sheet");
+    }
+
     /** Which round is to be written down, on the bench ({@code /rounds/new}) or on a sheet ({@code /rounds/sheet}). */
     static DomContent write(String player, List<Shelf.Entry> courses, boolean sheet) {
         List<Tier> tiers = sheet ? List.of(Tier.A, Tier.B) : Arrays.asList(Tier.values());

@@ -6,7 +6,6 @@ import static j2html.TagCreator.each;
 import static j2html.TagCreator.h2;
 import static j2html.TagCreator.li;
 import static j2html.TagCreator.p;
-import static j2html.TagCreator.rawHtml;
 import static j2html.TagCreator.section;
 import static j2html.TagCreator.table;
 import static j2html.TagCreator.tbody;
@@ -20,7 +19,9 @@ import j2html.tags.DomContent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import loopwright.scoring.HoleEnd;
 import loopwright.scoring.HoleGains;
 import loopwright.scoring.HoleRecord;
 import loopwright.scoring.Lie;
@@ -32,20 +33,30 @@ import loopwright.scoring.Tally;
 
 /** A round looked back on: what was written down and what that can tell, gains by part, counts, and a strip of each hole. */
 final class ReviewPage {
-    private static final int STRIP = 300;
+    private static final int STRIP = 400;
+    private static final int EDGE = 12;
+    /** Below one the ground near the flag is stretched, where most strokes are. */
+    private static final double STRETCH = 0.55;
+
+    private static final int FOOT = 44;
 
     private final RoundReview review;
+    private final List<RoundReview> others;
     private final Units units;
 
-    ReviewPage(RoundReview review, Units units) {
+    /** {@code others} are the player's other rounds of which something can be measured. */
+    ReviewPage(RoundReview review, List<RoundReview> others, Units units) {
         this.review = review;
+        this.others = others;
         this.units = units;
     }
 
-    DomContent content() {
+    /** {@code opening} comes first; the report joins once it is made. */
+    DomContent content(DomContent opening, Optional<ReportPanel> report) {
         RoundRecord round = review.round();
-        GainsTable gains = GainsTable.of(review);
+        GainsTable gains = GainsTable.of(review, others);
         return div(
+                opening,
                 p(Texts.say("review.tier." + round.tier())).withClass("note"),
                 div(
                                 section(
@@ -57,9 +68,18 @@ final class ReviewPage {
                                                         .withClass("note")),
                                 section(h2(Texts.say("review.counts")), counts(review.tally())))
                         .withClass("beside"),
-                section(h2(Texts.say("review.holes")), strips()),
-                missing(round),
-                oddities());
+                report.map(ReportPanel::yardsticks).orElse(text("")),
+                section(
+                        h2(Texts.say("review.split")),
+                        report.flatMap(ReportPanel::causes).orElseGet(() -> missing(round))),
+                section(h2(Texts.say("review.holes")), strips(report)),
+                oddities(),
+                report.map(ReportPanel::ordinary).orElse(text("")),
+                report.flatMap(ReportPanel::gap)
+                        .<DomContent>map(g -> section(h2(Texts.say("between.title")), g))
+                        .orElse(text("")),
+                report.map(ReportPanel::misses).orElse(text("")),
+                report.map(ReportPanel::standing).orElse(text("")));
     }
 
     private static String numbers(List<Integer> holes) {
@@ -85,18 +105,24 @@ final class ReviewPage {
         }
     }
 
-    private DomContent strips() {
+    private DomContent strips(Optional<ReportPanel> report) {
         return div(table(
                         caption(Texts.say("review.stripMeans")),
-                        ColumnHeads.of("holes.hole", "holes.par", "rounds.score", "gains.gained", "review.strip"),
-                        tbody(each(review.round().holes(), this::strip))))
+                        ColumnHeads.withWords(
+                                List.of("review.strip"),
+                                "holes.hole",
+                                "holes.par",
+                                "rounds.score",
+                                "gains.gained",
+                                "review.strip"),
+                        tbody(each(review.round().holes(), h -> strip(h, report)))))
                 .withClass("wide")
                 .withTabindex(0)
                 .attr("role", "region")
                 .attr("aria-label", Texts.say("review.holes"));
     }
 
-    private DomContent strip(HoleRecord hole) {
+    private DomContent strip(HoleRecord hole, Optional<ReportPanel> report) {
         String gained = review.holes().stream()
                 .filter(g -> g.hole() == hole.number())
                 .findFirst()
@@ -108,7 +134,7 @@ final class ReviewPage {
                 td(hole.par().isPresent() ? Integer.toString(hole.par().getAsInt()) : ""),
                 td(hole.score().isPresent() ? Integer.toString(hole.score().getAsInt()) : "x"),
                 td(gained),
-                td(hole.shots().isEmpty() ? text(counted(hole)) : rawHtml(drawn(hole)))
+                td(hole.shots().isEmpty() ? text(counted(hole)) : drawn(hole, report))
                         .withClass("words"));
     }
 
@@ -137,29 +163,60 @@ final class ReviewPage {
         return name.toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    /** The strokes along the hole, tee at the left, hole at the right; the letter is the lie, a triangle a penalty. */
-    private String drawn(HoleRecord hole) {
+    /**
+     * The strokes along the hole as hops, tee at the left, flag at the right; letters are lies, a triangle is a penalty, a
+     * thick hop lost much.
+     */
+    private DomContent drawn(HoleRecord hole, Optional<ReportPanel> report) {
         double whole = hole.shots().stream()
                 .mapToDouble(s -> s.toHole().metres())
                 .max()
                 .orElse(1);
-        StringBuilder out = new StringBuilder("<svg class=\"strip\" viewBox=\"-12 0 " + (STRIP + 40)
-                + " 34\" role=\"img\""
-                + " aria-label=\"" + HoleSvg.escaped(told(hole)) + "\"><path class=\"axis\" d=\"M0 24H" + STRIP
-                + "\"/><path class=\"flag\" d=\"M" + STRIP + " 24V8L" + (STRIP + 9) + " 12L" + STRIP + " 16\"/>");
-        for (ShotRecord s : hole.shots()) {
-            double x = STRIP * (1 - s.toHole().metres() / Math.max(1, whole));
-            out.append(String.format(
-                    Locale.ROOT,
-                    "<circle cx=\"%.1f\" cy=\"24\" r=\"3.5\"/><text x=\"%.1f\" y=\"14\">%s</text>%s",
-                    x,
-                    x,
-                    letter(s.lie()),
-                    s.penaltyStrokes() > 0
-                            ? String.format(Locale.ROOT, "<path class=\"found\" d=\"M%.1f 27l5 7h-10z\"/>", x)
-                            : ""));
+        Svg svg = Svg.picture("strip", STRIP + 40.0, FOOT + 12.0, told(hole))
+                .line("axis", EDGE, FOOT, EDGE + STRIP, FOOT)
+                .path(
+                        "flag",
+                        String.format(
+                                Locale.ROOT,
+                                "M%1$d %2$dV%3$dL%4$d %5$dL%1$d %6$d",
+                                EDGE + STRIP,
+                                FOOT,
+                                FOOT - 16,
+                                EDGE + STRIP + 9,
+                                FOOT - 12,
+                                FOOT - 8));
+        for (int i = 0; i < hole.shots().size(); i++) {
+            int number = i + 1;
+            ShotRecord s = hole.shots().get(i);
+            double from = x(s, whole);
+            double to = i + 1 < hole.shots().size()
+                    ? x(hole.shots().get(i + 1), whole)
+                    : hole.end() == HoleEnd.HOLED ? EDGE + STRIP : from;
+            boolean dear = report.map(r -> r.isDear(hole.number(), number)).orElse(false);
+            svg.path(
+                    dear ? "hop dear" : "hop",
+                    String.format(
+                            Locale.ROOT,
+                            "M%.1f %dQ%.1f %.1f %.1f %d",
+                            from,
+                            FOOT,
+                            (from + to) / 2,
+                            FOOT - 6 - 0.18 * Math.abs(to - from),
+                            to,
+                            FOOT));
         }
-        return out.append("</svg>").toString();
+        for (ShotRecord s : hole.shots()) {
+            double x = x(s, whole);
+            svg.dot("ball", x, FOOT, 3).words("at-middle", x, FOOT + 11, letter(s.lie()));
+            if (s.penaltyStrokes() > 0) {
+                svg.path("found", String.format(Locale.ROOT, "M%.1f %dl5 8h-10z", x, FOOT - 22));
+            }
+        }
+        return svg.drawn();
+    }
+
+    private static double x(ShotRecord shot, double whole) {
+        return EDGE + STRIP * (1 - Math.pow(shot.toHole().metres() / Math.max(1, whole), STRETCH));
     }
 
     private String told(HoleRecord hole) {
@@ -177,7 +234,7 @@ final class ReviewPage {
 
     /** What keeps decision, execution and luck from being told apart. */
     private static DomContent missing(RoundRecord round) {
-        return section(h2(Texts.say("review.split")), p(Texts.say("review.needs." + round.tier())));
+        return p(Texts.say("review.needs." + round.tier()));
     }
 
     private DomContent oddities() {

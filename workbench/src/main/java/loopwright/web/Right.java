@@ -25,6 +25,8 @@ public enum Right {
         put(out, ANYONE, "GET /", "GET /account", "POST /account/password", "POST /logout", "POST /data/units");
         put(out, ANYONE, "GET /plan", "GET /plan/hole", "GET /plan/hole/part", "GET /plan/hole/spot");
         put(out, ANYONE, "GET /plan/hole/aim", "GET /plan/hole/location", "GET /jobs/events", "POST /jobs/cancel");
+        put(out, ANYONE, "GET /plan/tees", "GET /plan/state", "GET /plan/expect", "GET /plan/safety");
+        put(out, ANYONE, "GET /plan/wedges", "GET /plan/short");
         put(out, ANYONE, "GET /course", "GET /course/picture.svg", "GET /course/areas");
         put(out, ANYONE, "GET /player", "GET /player/patterns.svg", "GET /green", "GET /green/answer");
         put(out, ANYONE, "GET /rounds", "GET /rounds/review", "GET /rounds/new", "GET /rounds/sheet");

@@ -21,9 +21,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import loopwright.action.Intake;
+import loopwright.action.Jobs.Job;
 import loopwright.action.KeepRounds;
 import loopwright.action.KeptLesson;
+import loopwright.action.PlayerReport;
+import loopwright.action.PlayerReports;
 import loopwright.action.Shelf;
 import loopwright.action.TakeRounds;
 import loopwright.action.UserFault;
@@ -36,16 +40,27 @@ import loopwright.web.RoundSheet.Tier;
 
 /** What a player has done and agreed: his page, rounds to write down, take in and look back on, lessons, his file. */
 public final class RoundsPlace implements Place {
+    /** What is known already is worked out in less; a page does not wait longer for it. */
+    private static final long SOON_MILLIS = 1_000;
+
     private final Workroom room;
     private final KeepRounds keeping;
     private final TakeRounds taking;
+    private final PlayerReports reports;
     private final StrokesBaseline baseline;
     private final Clock clock;
 
-    public RoundsPlace(Workroom room, KeepRounds keeping, TakeRounds taking, StrokesBaseline baseline, Clock clock) {
+    public RoundsPlace(
+            Workroom room,
+            KeepRounds keeping,
+            TakeRounds taking,
+            PlayerReports reports,
+            StrokesBaseline baseline,
+            Clock clock) {
         this.room = room;
         this.keeping = keeping;
         this.taking = taking;
+        this.reports = reports;
         this.baseline = baseline;
         this.clock = clock;
     }
@@ -90,9 +105,21 @@ public final class RoundsPlace implements Place {
                         baseline,
                         units(),
                         LocalDate.now(clock),
-                        isCoach(ctx))
+                        isCoach(ctx),
+                        newest(player))
                 .content(room.store().courses().list()));
         new Page("rounds", player.name()).with("drop").answer(ctx, content.toArray(DomContent[]::new));
+    }
+
+    /** What the newest round tells at once; nothing before there is a round and a score to reach. */
+    private Optional<ReportPanel> newest(Shelf.Entry player) {
+        OptionalInt target = reports.target(player, OptionalInt.empty());
+        if (target.isEmpty() || room.store().records().listRounds(player.id()).isEmpty()) {
+            return Optional.empty();
+        }
+        Job<PlayerReport> job = reports.newest(player, target.getAsInt());
+        job.await(SOON_MILLIS);
+        return job.findResult().map(r -> new ReportPanel(r, units()));
     }
 
     private DomContent others(Shelf.Entry now) {
@@ -116,7 +143,17 @@ public final class RoundsPlace implements Place {
         String title = Texts.say("review.title", player.name(), entry.day());
         String score =
                 entry.score().isPresent() ? Integer.toString(entry.score().getAsInt()) : Texts.say("review.noScore");
+        Optional<Job<PlayerReport>> job = job(ctx, player, entry.id());
+        Optional<ReportPanel> report = job.flatMap(Job::findResult).map(r -> new ReportPanel(r, units()));
+        List<RoundReview> others = keeping.rounds(player.id()).stream()
+                .filter(k -> !k.entry().id().equals(entry.id())
+                        && !k.record().team()
+                        && !k.entry().lesson())
+                .map(k -> RoundReview.of(k.record(), baseline))
+                .filter(r -> !r.holes().isEmpty())
+                .toList();
         new Page("rounds", title)
+                .with("job")
                 .answer(
                         ctx,
                         h1(title),
@@ -125,7 +162,39 @@ public final class RoundsPlace implements Place {
                                 .attr("aria-label", Texts.say("data.players")),
                         p(Texts.say("review.what", entry.course(), entry.tees(), entry.holes(), score))
                                 .withClass("lead"),
-                        new ReviewPage(RoundReview.of(kept.record(), baseline), units()).content());
+                        new ReviewPage(RoundReview.of(kept.record(), baseline), others, units())
+                                .content(opening(ctx, player, job, report), report));
+    }
+
+    /** The report on a round, under way or made; none while nobody has said what score is to be reached. */
+    private Optional<Job<PlayerReport>> job(Context ctx, Shelf.Entry player, String round) {
+        String typed = PlanQuery.text(ctx, "target", "");
+        OptionalInt asked = typed.isEmpty() ? OptionalInt.empty() : OptionalInt.of(PlanQuery.whole("target", typed));
+        OptionalInt target = reports.target(player, asked);
+        if (target.isEmpty()) {
+            return Optional.empty();
+        }
+        Job<PlayerReport> job = reports.whole(player, round, target.getAsInt());
+        job.await(JobPlace.AT_ONCE_MILLIS);
+        return Optional.of(job);
+    }
+
+    /** The three sentences; or how far they are, or what is missing for them. */
+    private static DomContent opening(
+            Context ctx, Shelf.Entry player, Optional<Job<PlayerReport>> job, Optional<ReportPanel> report) {
+        if (job.isEmpty()) {
+            return RecordForms.target(player.id(), PlanQuery.text(ctx, "round", ""));
+        }
+        return job.get()
+                .findFailure()
+                .<DomContent>map(trouble -> {
+                    if (trouble instanceof UserFault) {
+                        return p(trouble.getMessage()).withClass("beware");
+                    }
+                    throw trouble;
+                })
+                .or(() -> report.map(ReportPanel::opening))
+                .orElseGet(() -> JobPlace.waiting(job.get(), Texts.say("report.working")));
     }
 
     private RoundSheet asked(Context ctx, Shelf.Entry course) {

@@ -1,32 +1,19 @@
 package loopwright.web;
 
-import static j2html.TagCreator.caption;
-import static j2html.TagCreator.details;
 import static j2html.TagCreator.div;
-import static j2html.TagCreator.each;
 import static j2html.TagCreator.h2;
-import static j2html.TagCreator.li;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.section;
 import static j2html.TagCreator.strong;
-import static j2html.TagCreator.summary;
-import static j2html.TagCreator.table;
-import static j2html.TagCreator.tbody;
-import static j2html.TagCreator.td;
 import static j2html.TagCreator.text;
-import static j2html.TagCreator.th;
-import static j2html.TagCreator.tr;
-import static j2html.TagCreator.ul;
 
 import j2html.tags.DomContent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import loopwright.action.Counting;
 import loopwright.action.HowSure;
 import loopwright.action.RoundPlan;
 import loopwright.action.StateOfPlay;
-import loopwright.action.TargetChanges;
 
 /** The chance of the target: by the plan, played for it, how sure it is, and what is at stake on every tee. */
 final class TargetPanel {
@@ -71,7 +58,9 @@ final class TargetPanel {
     DomContent sections() {
         return div(
                 plan.howSure().map(TargetPanel::measureNext).orElse(text("")),
-                plan.stateOfPlay().map(this::stateOfPlay).orElse(text("")));
+                plan.stateOfPlay()
+                        .map(s -> new StatePanel(plan, s, units).section())
+                        .orElse(text("")));
     }
 
     private static DomContent measureNext(HowSure sure) {
@@ -83,64 +72,5 @@ final class TargetPanel {
                     .withClass("note"));
         }
         return out.isEmpty() ? text("") : section(h2(Texts.say("target.doubt")), div(out.toArray(DomContent[]::new)));
-    }
-
-    private DomContent stateOfPlay(StateOfPlay state) {
-        List<TargetChanges.Change> changes = TargetChanges.list(plan, state);
-        return section(
-                h2(Texts.say("target.state")),
-                changes.isEmpty()
-                        ? p(Texts.say("target.noChange", Words.of("%.1f", 100 * TargetChanges.WORTH_TELLING)))
-                        : div(p(Texts.say("target.changesMean")), ul(each(changes, c -> li(change(c))))),
-                details(summary(Texts.say("target.byTotal")), byTotal(state)),
-                details(
-                        summary(Texts.say("target.onTees")),
-                        each(
-                                plan.holes(),
-                                h -> details(summary(Texts.say("holes.number", h.number())), onTee(h, state)))));
-    }
-
-    private String change(TargetChanges.Change c) {
-        return Texts.say(
-                "target.change",
-                c.hole(),
-                inHand(c.inHand()),
-                Words.aimed(c.shot().club(), c.shot().landmark(), c.shot().offsetMetres(), units),
-                Words.club(c.planned().club(), c.planned().offsetMetres(), units),
-                Words.of("%.1f", 100 * c.shot().gain()));
-    }
-
-    private String inHand(int inHand) {
-        return plan.counting().form() == Counting.Form.STABLEFORD
-                ? Texts.say("target.points", -inHand)
-                : Texts.say("target.inHand", inHand);
-    }
-
-    private static DomContent byTotal(StateOfPlay state) {
-        return table(
-                caption(Texts.say("target.byTotalMeans")),
-                ColumnHeads.of("score.score", "target.mean", "target.target"),
-                tbody(each(
-                        state.byTotal(),
-                        t -> tr(
-                                th(Integer.toString(Math.abs(t.total()))).attr("scope", "row"),
-                                td(Words.percent(t.meanPlay())),
-                                td(Words.percent(t.targetPlay()))))));
-    }
-
-    private DomContent onTee(RoundPlan.HolePlan hole, StateOfPlay state) {
-        return table(
-                caption(Texts.say("target.onTee", hole.number())),
-                ColumnHeads.of("target.hand", "target.mean", "target.target", "target.other"),
-                tbody(each(
-                        state.onTee(hole.number()),
-                        t -> tr(
-                                th(inHand(t.inHand())).attr("scope", "row"),
-                                td(Words.percent(t.meanPlay())),
-                                td(Words.percent(t.targetPlay())),
-                                td(t.other()
-                                                .map(o -> Words.aimed(o.club(), o.landmark(), o.offsetMetres(), units))
-                                                .orElse(""))
-                                        .withClass("words")))));
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import loopwright.action.LengthUnit;
 import loopwright.units.Distance;
 import loopwright.units.Speed;
 
@@ -97,6 +98,10 @@ record Units(boolean metric, boolean metricGreens, WindUnit wind, boolean celsiu
 
     double metres(double number) {
         return metric ? number : Distance.ofYards(number).metres();
+    }
+
+    LengthUnit lengths() {
+        return metric ? LengthUnit.METRES : LengthUnit.YARDS;
     }
 
     String unit() {

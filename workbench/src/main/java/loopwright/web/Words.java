@@ -2,6 +2,7 @@ package loopwright.web;
 
 import java.util.Locale;
 import java.util.Map;
+import loopwright.action.RoundPlan;
 import loopwright.ground.Surface;
 
 /** Numbers and choices of a plan as words. */
@@ -33,6 +34,11 @@ final class Words {
         String at = landmark.startsWith("along") || landmark.contains("paces") ? ", " + landmark : " at " + landmark;
         String side = landmark.contains("paces") ? "" : units.side(offsetMetres);
         return club + at + (side.isEmpty() ? "" : " (" + side + ")");
+    }
+
+    /** What another choice costs: "+0.12", or that it makes no difference. */
+    static String cost(RoundPlan.Alternative other) {
+        return other.same() ? Texts.say("ways.same") : of("%+.2f", other.cost());
     }
 
     /** Where a shot ends, likeliest first, chances under half a per cent left out. */

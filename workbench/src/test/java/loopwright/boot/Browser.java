@@ -53,6 +53,10 @@ final class Browser implements AutoCloseable {
     }
 
     static Browser open(int port) {
+        return open("http://127.0.0.1:" + port);
+    }
+
+    static Browser open(String origin) {
         Path chromium = find("chromium", "chromium-browser", "google-chrome");
         Path chromedriver = find("chromedriver", "chromium-driver");
         assumeTrue(
@@ -79,7 +83,7 @@ final class Browser implements AutoCloseable {
                 .build();
         ChromeDriver driver = new ChromeDriver(service, options);
         driver.manage().timeouts().pageLoadTimeout(PATIENCE);
-        return new Browser(driver, "http://127.0.0.1:" + port);
+        return new Browser(driver, origin);
     }
 
     private static @Nullable Path find(String... names) {

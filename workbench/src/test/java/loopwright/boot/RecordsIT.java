@@ -17,12 +17,12 @@ import org.junit.jupiter.api.io.TempDir;
 class RecordsIT {
     private static final String PLAYER = "invented player";
     private static final String ROUNDS = """
-            date,hole,par,length_yd,score,putts
-            2026-05-31,1,4,371,5,2
-            2026-05-31,2,3,158,3,2
-            2026-06-07,1,4,371,4,2
-            2026-06-07,2,3,158,x,
-            """;
+        date,hole,par,length_yd,score,putts
+        2026-05-31,1,4,371,5,2
+        2026-05-31,2,3,158,3,2
+        2026-06-07,1,4,371,4,2
+        2026-06-07,2,3,158,x,
+        """;
 
     @TempDir
     Path folder;

@@ -3,6 +3,7 @@ package loopwright.adapter.chart;
 import java.util.ArrayList;
 import java.util.List;
 import loopwright.action.HolePicture;
+import loopwright.action.LengthUnit;
 import loopwright.course.Hole;
 import loopwright.course.HoleSurvey;
 import loopwright.drawing.Drawing;
@@ -49,7 +50,8 @@ final class HoleChart {
         double bottom = HEIGHT - EDGE - notes();
         Extent window = new Extent(EDGE, top, WIDTH - EDGE - PANEL - 16, bottom);
         SheetView view = view(window);
-        marks.add(new Mark.Window(Trace.rectangle(window), new HoleOverlay(picture, view, window).marks()));
+        marks.add(new Mark.Window(
+                Trace.rectangle(window), new HoleOverlay(picture, view, window, LengthUnit.YARDS).marks()));
         marks.add(Mark.drawn(Pen.of(Ink.LINE, 0.6), Trace.rectangle(window)));
         Extent side = new Extent(window.right() + 16, top, WIDTH - EDGE, bottom);
         marks.addAll(new HolePanel(picture, side, window).marks(view));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import loopwright.action.HolePicture;
 import loopwright.action.HolePicture.Shot;
+import loopwright.action.LengthUnit;
 import loopwright.drawing.Extent;
 import loopwright.drawing.Face;
 import loopwright.drawing.FinishOutline;
@@ -21,22 +22,23 @@ import loopwright.drawing.Point;
 import loopwright.drawing.SheetView;
 import loopwright.drawing.Trace;
 import loopwright.geo.Line;
-import loopwright.units.Distance;
 
 /** What lies in the window of a hole's chart: ground, contours, line of play with ticks, the plan, what to beware of. */
 final class HoleOverlay {
-    private static final double TICK_YARDS = 50;
+    private static final double TICK = 50;
     private static final double FINE = 9;
 
     private final IdentityHashMap<Shot, FinishOutline> outlines = new IdentityHashMap<>();
     private final HolePicture picture;
+    private final LengthUnit lengths;
     private final SheetView view;
     private final Extent window;
     private final Lettering lettering;
     private final Optional<HeightContours> heights;
     private final List<Mark> marks = new ArrayList<>();
 
-    HoleOverlay(HolePicture picture, SheetView view, Extent window) {
+    HoleOverlay(HolePicture picture, SheetView view, Extent window, LengthUnit lengths) {
+        this.lengths = lengths;
         this.picture = picture;
         this.view = view;
         this.window = window;
@@ -122,7 +124,7 @@ final class HoleOverlay {
         Point aim = view.toSheet(shot.aim());
         lettering.along(from, aim, Wording.bearing(shot.from().bearingTo(shot.aim())), FINE, Ink.DO_THIS);
         shot.room().ifPresent(r -> {
-            String words = "room " + Wording.yards(r.left().distanceTo(r.right()));
+            String words = "room " + lengths.of(r.left().distanceTo(r.right()));
             lettering.besideIfFree(words, view.toSheet(r.right()), 5, FINE, Face.REGULAR, Ink.LINE);
         });
         if (FinishOutline.worthwhile(shot.finishes())) {
@@ -138,7 +140,7 @@ final class HoleOverlay {
         }
     }
 
-    /** Thin dash-dot line; ticks every 50 yd tell what is left to the hole. */
+    /** Thin dash-dot line; ticks every 50 yd or m tell what is left to the hole. */
     private void playLine() {
         Line line = picture.hole().lineFrom(picture.tee());
         marks.add(Mark.drawn(Pen.of(Ink.LINE, 0.55).dashed(7.0, 2.0, 1.0, 2.0), view.toSheet(line)));
@@ -152,9 +154,9 @@ final class HoleOverlay {
     private void ticks(BiConsumer<Point, String> each) {
         Line line = picture.hole().lineFrom(picture.tee());
         double length = line.lengthMetres();
-        double step = Distance.ofYards(TICK_YARDS).metres();
+        double step = TICK * lengths.inMetres();
         for (int i = 1; i * step < length - step / 3; i++) {
-            each.accept(view.toSheet(line.placeAt(length - i * step)), Long.toString(Math.round(i * TICK_YARDS)));
+            each.accept(view.toSheet(line.placeAt(length - i * step)), Long.toString(Math.round(i * TICK)));
         }
     }
 

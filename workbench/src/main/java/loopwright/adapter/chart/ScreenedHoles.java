@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import loopwright.action.HolePicture;
 import loopwright.action.HoleScreens;
+import loopwright.action.LengthUnit;
 import loopwright.drawing.Extent;
 import loopwright.drawing.Lettering;
 import loopwright.drawing.Mark;
@@ -21,7 +22,7 @@ public final class ScreenedHoles implements HoleScreens {
     private static final double MARGIN_METRES = 42;
 
     @Override
-    public Screen screen(HolePicture picture) {
+    public Screen screen(HolePicture picture, LengthUnit lengths) {
         double up = picture.tee().bearingTo(picture.hole().holeLocation());
         List<Place> shown =
                 new ArrayList<>(picture.hole().lineFrom(picture.tee()).places());
@@ -32,10 +33,11 @@ public final class ScreenedHoles implements HoleScreens {
         double scale = Math.min(HEIGHT / ground.height(), MOST_WIDTH / ground.width());
         double width = Math.max(LEAST_WIDTH, Math.min(MOST_WIDTH, ground.width() * scale));
         Extent sheet = new Extent(0, 0, width, ground.height() * scale);
-        return new Shown(picture, sheet, new SheetView(unit.toGround(ground.centre()), sheet.centre(), up, scale));
+        return new Shown(
+                picture, lengths, sheet, new SheetView(unit.toGround(ground.centre()), sheet.centre(), up, scale));
     }
 
-    private record Shown(HolePicture picture, Extent sheet, SheetView view) implements Screen {
+    private record Shown(HolePicture picture, LengthUnit lengths, Extent sheet, SheetView view) implements Screen {
         @Override
         public double width() {
             return sheet.width();
@@ -48,12 +50,12 @@ public final class ScreenedHoles implements HoleScreens {
 
         @Override
         public String ground() {
-            return SvgPage.marksOf(new HoleOverlay(picture, view, sheet).ground());
+            return SvgPage.marksOf(new HoleOverlay(picture, view, sheet, lengths).ground());
         }
 
         @Override
         public String over(HolePicture other) {
-            return SvgPage.marksOf(new HoleOverlay(other, view, sheet).plan());
+            return SvgPage.marksOf(new HoleOverlay(other, view, sheet, lengths).plan());
         }
 
         @Override

@@ -141,7 +141,7 @@ function mountChart(chart) {
   const said = document.getElementById("said");
   const planOver = over.innerHTML;
   const planWords = answer.innerHTML;
-  const yard = Number(svg.dataset.yard);
+  const unit = Number(svg.dataset.length);
   const handles = {};
   svg.querySelectorAll(".handle").forEach((h) => {
     const [x, y] = h.getAttribute("transform").match(/-?[\d.]+/g).map(Number);
@@ -162,9 +162,9 @@ function mountChart(chart) {
     h.x = x;
     h.y = y;
     h.node.setAttribute("transform", `translate(${x.toFixed(1)} ${y.toFixed(1)})`);
-    const left = Math.hypot(h.x - handles.pin.x, h.y - handles.pin.y) / yard;
+    const left = Math.hypot(h.x - handles.pin.x, h.y - handles.pin.y) / unit;
     h.node.setAttribute("aria-valuenow", left.toFixed(0));
-    h.node.setAttribute("aria-valuetext", `${left.toFixed(0)} yards from the hole`);
+    h.node.setAttribute("aria-valuetext", `${left.toFixed(0)} ${svg.dataset.unit} from the hole`);
   };
 
   const point = (event) => {
@@ -269,7 +269,7 @@ function mountChart(chart) {
     }
     event.preventDefault();
     const name = handle.dataset.handle;
-    const far = yard * (event.shiftKey ? 10 : 1);
+    const far = unit * (event.shiftKey ? 10 : 1);
     place(name, handles[name].x + step[0] * far, handles[name].y + step[1] * far);
     moved[name]();
     clearTimeout(settle);

@@ -1,0 +1,107 @@
+package loopwright.action;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import loopwright.action.Jobs.Job;
+import loopwright.ground.Surface;
+
+/** Answers what lies round a plan for the bench, in the background, with what the command line asks. */
+public final class PlanAnswers {
+    /** Most answers use all cores by themselves; a short one need not wait for a long one. */
+    private static final int AT_ONCE = 2;
+
+    private static final int KEPT = 24;
+
+    private final Workroom room;
+    private final Advisers advisers;
+    private final Jobs jobs;
+
+    /** Whom the answers are asked of. */
+    public record Advisers(CompareTees tees, ExpectRound expect, WedgeAdviser wedges, ShortGame shortGame) {}
+
+    public PlanAnswers(Workroom room, Advisers advisers, JobBoard board) {
+        this.room = room;
+        this.advisers = advisers;
+        jobs = board.open(AT_ONCE, KEPT);
+    }
+
+    /**
+     * How sets of tees are to be compared, as {@link TeesRequest} says.
+     *
+     * @param partner another player of the store
+     */
+    public record TeesWish(
+            List<String> mixed,
+            double markersMetres,
+            boolean winter,
+            Optional<Shelf.Entry> partner,
+            boolean byDistance) {
+        public TeesWish {
+            mixed = List.copyOf(mixed);
+        }
+
+        private String key() {
+            return mixed + " " + markersMetres + " " + winter + " "
+                    + partner.map(p -> p.id() + "." + p.version()).orElse("") + " " + byDistance;
+        }
+    }
+
+    /** Every set of tees; which to play is decided before the warm-up, so today's balls are left out. */
+    public Job<TeesAnswer> tees(PlanChoice choice, TeesWish wish) {
+        PlanChoice usual = choice.withToday(TodayRequest.USUAL);
+        String key = "tees " + usual.key() + " " + wish.key();
+        return jobs.submit(key, key, watch -> {
+            TeesRequest request = new TeesRequest(
+                    request(usual),
+                    wish.mixed(),
+                    wish.markersMetres(),
+                    wish.winter(),
+                    wish.partner().map(p -> room.playerFile(p.id(), p.version())),
+                    wish.byDistance());
+            return advisers.tees().compare(request, watch);
+        });
+    }
+
+    /** What a round is made of; counted in strokes whatever the plan counts. */
+    public Job<Expectation> expect(PlanChoice choice) {
+        if (choice.goal().counting().form() != Counting.Form.STROKES) {
+            throw new UserFault("What to expect is counted in strokes; choose strokes as the counting, and a target in"
+                    + " strokes.");
+        }
+        String key = "expect " + choice.key();
+        return jobs.submit(key, key, watch -> advisers.expect().expect(request(choice), watch));
+    }
+
+    /** The wedge table from the fairway or the rough; course and target do not matter. */
+    public Job<WedgeTable> wedges(PlanChoice choice, Surface lie) {
+        String key = "wedges " + playerKey(choice) + " " + lie;
+        return jobs.submit(
+                key,
+                key,
+                watch -> advisers.wedges()
+                        .table(playerFile(choice), lie, choice.day().day(), choice.seed(), watch));
+    }
+
+    /** The short-game table; of the day the speed of the greens matters. */
+    public Job<ShortGameTable> shortGame(PlanChoice choice) {
+        String key = "short " + playerKey(choice);
+        PlanDay day = new PlanDay(PlanDay.USUAL.conditions(), choice.day().day().greens());
+        return jobs.submit(
+                key, key, watch -> advisers.shortGame().table(playerFile(choice), day, choice.seed(), watch));
+    }
+
+    private static String playerKey(PlanChoice choice) {
+        return choice.player().id() + "." + choice.player().version() + " "
+                + String.join("&", choice.day().inputs()) + " " + choice.seed();
+    }
+
+    private PlanRequest request(PlanChoice choice) {
+        return choice.request(
+                room.courseFile(choice.course().id(), choice.course().version()), playerFile(choice));
+    }
+
+    private Path playerFile(PlanChoice choice) {
+        return room.playerFile(choice.player().id(), choice.player().version());
+    }
+}

@@ -1,0 +1,57 @@
+package loopwright.action;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import loopwright.action.Jobs.Job;
+
+/** Reports on kept rounds for the bench, in the background. */
+public final class PlayerReports {
+    /** The benchmark and the division of strokes keep all cores busy by themselves. */
+    private static final int AT_ONCE = 1;
+
+    private static final int KEPT = 24;
+
+    private final Workroom room;
+    private final ReportPlayer reports;
+    private final Jobs jobs;
+
+    public PlayerReports(Workroom room, ReportPlayer reports, JobBoard board) {
+        this.room = room;
+        this.reports = reports;
+        jobs = board.open(AT_ONCE, KEPT);
+    }
+
+    /** The score that a player of the store is measured against: the one asked for, else the goal of his file. */
+    public OptionalInt target(Shelf.Entry player, OptionalInt asked) {
+        return asked.isPresent() ? asked : new Intake(room.store().records().listIntake(player.id())).goalScore();
+    }
+
+    /** Everything a round tells; the first time on a course the benchmark is solved, which takes as long as a plan. */
+    public Job<PlayerReport> whole(Shelf.Entry player, String round, int target) {
+        return report("report ", player, Optional.of(round), target, true);
+    }
+
+    /** What the newest round tells at once, with a benchmark only if it was solved before. */
+    public Job<PlayerReport> newest(Shelf.Entry player, int target) {
+        return report("newest ", player, Optional.empty(), target, false);
+    }
+
+    private Job<PlayerReport> report(
+            String kind, Shelf.Entry player, Optional<String> round, int target, boolean whole) {
+        String key = kind + player.id() + "." + player.version() + " " + round.orElse("") + " " + target + " "
+                + Integer.toHexString(known(player.id()));
+        ReportPlayer.Request request =
+                new ReportPlayer.Request(player.id(), round, Optional.of(target), whole, whole, true);
+        return jobs.submit(key, key, watch -> reports.report(request, watch));
+    }
+
+    /** Changes with every round and forecast of the player and with every course. */
+    private int known(String player) {
+        PlayerRecords records = room.store().records();
+        return Objects.hash(
+                records.listRounds(player),
+                records.listForecasts(player),
+                room.store().courses().list());
+    }
+}
