@@ -29,21 +29,27 @@ public final class PlayerReports {
 
     /** Everything a round tells; the first time on a course the benchmark is solved, which takes as long as a plan. */
     public Job<PlayerReport> whole(Shelf.Entry player, String round, int target) {
-        return report("report ", player, Optional.of(round), target, true);
+        return report("report ", player, round, target, true);
     }
 
-    /** What the newest round tells at once, with a benchmark only if it was solved before. */
-    public Job<PlayerReport> newest(Shelf.Entry player, int target) {
-        return report("newest ", player, Optional.empty(), target, false);
+    /** What a round tells at once: all of it if it was worked out before, else with a benchmark only if one was solved. */
+    public Job<PlayerReport> atOnce(Shelf.Entry player, String round, int target) {
+        boolean made = jobs.find(key("report ", player, round, target))
+                .flatMap(Job::findResult)
+                .isPresent();
+        return report(made ? "report " : "newest ", player, round, target, made);
     }
 
-    private Job<PlayerReport> report(
-            String kind, Shelf.Entry player, Optional<String> round, int target, boolean whole) {
-        String key = kind + player.id() + "." + player.version() + " " + round.orElse("") + " " + target + " "
-                + Integer.toHexString(known(player.id()));
+    private Job<PlayerReport> report(String kind, Shelf.Entry player, String round, int target, boolean whole) {
+        String key = key(kind, player, round, target);
         ReportPlayer.Request request =
-                new ReportPlayer.Request(player.id(), round, Optional.of(target), whole, whole, true);
+                new ReportPlayer.Request(player.id(), Optional.of(round), Optional.of(target), whole, whole, true);
         return jobs.submit(key, key, watch -> reports.report(request, watch));
+    }
+
+    private String key(String kind, Shelf.Entry player, String round, int target) {
+        return kind + player.id() + "." + player.version() + " " + round + " " + target + " "
+                + Integer.toHexString(known(player.id()));
     }
 
     /** Changes with every round and forecast of the player and with every course. */

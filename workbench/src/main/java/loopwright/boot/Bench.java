@@ -90,7 +90,7 @@ final class Bench implements AutoCloseable {
                         new PeoplePlace(room, accounts, gate),
                         new TodayPlace(room, new TodayList(), clock),
                         rounds(guarded, room, board, clock),
-                        new EntryPlace(room, new ScreenedHoles()),
+                        new EntryPlace(room, plans, new ScreenedHoles()),
                         new PlanPlace(room, plans),
                         new HolePlace(room, plans, new ScreenedHoles()),
                         new AnswerPlace(room, plans, new PlanAnswers(room, advisers(), board)),
@@ -186,8 +186,8 @@ final class Bench implements AutoCloseable {
 
     @Override
     public void close() {
+        board.close(); // whoever follows work is told while the server still answers
         server.close();
-        board.close();
         store.close();
     }
 }

@@ -121,7 +121,16 @@ public final class BenchServer implements AutoCloseable {
         return accept != null && accept.contains("text/html");
     }
 
+    /** Our own fault; a request that is gone by now (the bench ends, a page was left) has nobody to tell it to. */
     private void fault(Exception e, Context ctx) {
+        try {
+            tell(e, ctx);
+        } catch (IllegalStateException | NullPointerException gone) {
+            e.addSuppressed(gone);
+        }
+    }
+
+    private void tell(Exception e, Context ctx) {
         String id =
                 String.format(Locale.ROOT, "%08x", ThreadLocalRandom.current().nextInt());
         StringWriter details = new StringWriter();

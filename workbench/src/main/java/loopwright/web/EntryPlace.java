@@ -7,10 +7,17 @@ import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import loopwright.action.HolePicture;
 import loopwright.action.HoleScreens;
 import loopwright.action.HoleScreens.Screen;
+import loopwright.action.Jobs.Job;
+import loopwright.action.Jobs.State;
+import loopwright.action.PlanBench;
+import loopwright.action.PlanChoice;
+import loopwright.action.RoundPlan;
 import loopwright.action.Shelf;
+import loopwright.action.SolvedHole;
 import loopwright.action.SurveyCourse;
 import loopwright.action.UserFault;
 import loopwright.action.Workroom;
@@ -21,16 +28,22 @@ import loopwright.course.TeeSet;
 import loopwright.geo.LatLon;
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
+import loopwright.player.Club;
+import loopwright.player.ClubTable;
 
 /** The chart on which strokes are tapped, and what lies where one was tapped. */
 public final class EntryPlace implements loopwright.web.Place {
     private static final ObjectMapper JSON = new ObjectMapper();
 
+    private static final long PATIENCE_MILLIS = 60_000;
+
     private final Workroom room;
+    private final PlanBench plans;
     private final HoleScreens screens;
 
-    public EntryPlace(Workroom room, HoleScreens screens) {
+    public EntryPlace(Workroom room, PlanBench plans, HoleScreens screens) {
         this.room = room;
+        this.plans = plans;
         this.screens = screens;
     }
 
@@ -38,6 +51,7 @@ public final class EntryPlace implements loopwright.web.Place {
     public void routes(RoutesConfig routes) {
         routes.get("/rounds/chart", this::chart);
         routes.get("/rounds/place", this::place);
+        routes.get("/rounds/options", this::options);
     }
 
     private record Asked(Course course, Hole hole, Screen screen) {}
@@ -93,6 +107,38 @@ public final class EntryPlace implements loopwright.web.Place {
         } catch (JsonProcessingException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    /**
+     * What the engine holds of a stroke of a playing lesson, asked after the player has said what he means: advice, which
+     * belongs into a lesson and never into a round (Rule 4.3).
+     */
+    private void options(Context ctx) {
+        Asked asked = asked(ctx);
+        PlanChoice choice = PlanQuery.get(ctx, room.store());
+        Job<SolvedHole> job = plans.hole(
+                choice, asked.hole().number(), "lesson " + choice.player().id());
+        if (job.await(PATIENCE_MILLIS) == State.FAILED) {
+            throw job.findFailure().orElseThrow();
+        }
+        SolvedHole hole = job.findResult().orElseThrow(() -> new UserFault(Texts.say("hole.late")));
+        Place ball = asked.screen().placeAt(PlanQuery.decimal(ctx, "x"), PlanQuery.decimal(ctx, "y"));
+        Place aim = asked.screen().placeAt(PlanQuery.decimal(ctx, "ax"), PlanQuery.decimal(ctx, "ay"));
+        SolvedHole.Spot spot = hole.at(ball);
+        String typed = PlanQuery.text(ctx, "club", "");
+        String name = ClubTable.find(typed).map(Club::name).orElse(typed);
+        String club = spot.ways().stream()
+                .map(RoundPlan.Alternative::club)
+                .filter(c -> c.equalsIgnoreCase(name) || c.equalsIgnoreCase(typed))
+                .findFirst()
+                .orElseThrow(() -> new UserFault(Texts.say(
+                        "lesson.club",
+                        typed,
+                        spot.ways().stream().map(RoundPlan.Alternative::club).collect(Collectors.joining(", ")))));
+        Units units = Units.of(room.store().listPreferences());
+        ctx.html(new HolePanel(hole, units)
+                .meant(spot, club, hole.aimed(ball, club, aim))
+                .render());
     }
 
     /** In the words of a table of rounds: deep rough is rough, the fringe fairway, woods mostly recovery. */

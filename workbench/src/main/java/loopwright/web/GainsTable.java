@@ -137,7 +137,7 @@ final class GainsTable {
                                         td(Integer.toString(r.strokes())),
                                         td(Ledger.number(r.gained(), r.low(), r.high())),
                                         td(ledger.bar(r.gained(), r.low(), r.high())))))))
-                .withClass("wide")
+                .withClass("wide ledger")
                 .withTabindex(0)
                 .attr("role", "region")
                 .attr("aria-label", Texts.say("gains.title"));

@@ -97,6 +97,10 @@ final class HolePanel {
 
     /** What an aim of the coach's is worth beside the best. */
     DomContent aimed(SolvedHole.Spot spot, String club, SolvedHole.Aimed aimed) {
+        return div(yours(spot, club, aimed), ways(spot), back());
+    }
+
+    private DomContent yours(SolvedHole.Spot spot, String club, SolvedHole.Aimed aimed) {
         RoundPlan.ShotPlan best = spot.best();
         double error = Math.hypot(aimed.standardError(), spot.bestError());
         double cost = aimed.expected() - best.expected();
@@ -113,9 +117,12 @@ final class HolePanel {
                 p(Texts.say(
                         "aim.best",
                         Words.aimed(best.club(), best.landmark(), best.offsetMetres(), units),
-                        Words.of("%.2f", best.expected()))),
-                ways(spot),
-                back());
+                        Words.of("%.2f", best.expected()))));
+    }
+
+    /** What was meant beside the options, as in {@link #aimed}, without the way back to a plan. */
+    DomContent meant(SolvedHole.Spot spot, String club, SolvedHole.Aimed aimed) {
+        return div(yours(spot, club, aimed), ways(spot));
     }
 
     DomContent unplayable(Place ball, Surface lie) {

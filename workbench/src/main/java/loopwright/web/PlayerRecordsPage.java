@@ -99,6 +99,7 @@ final class PlayerRecordsPage {
                         RecordForms.write(player.id(), courses, true)),
                 details(summary(Texts.say("rounds.take")), RecordForms.take(player.id(), List.of()))));
         if (coach) {
+            out.add(details(summary(Texts.say("lesson.play")), RecordForms.playLesson(player.id(), courses)));
             out.add(details(summary(Texts.say("lesson.add")), RecordForms.lesson(player.id(), today.toString())));
             out.add(section(
                     h2(Texts.say("intake.title")),

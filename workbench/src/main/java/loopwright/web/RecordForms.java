@@ -85,6 +85,33 @@ final class RecordForms {
                 .withClass("sheet");
     }
 
+    /** Holes to be played as a lesson: places and aims are tapped, and the options asked for. */
+    static DomContent playLesson(String player, List<Shelf.Entry> courses) {
+        return form(
+                        p(Texts.say("lesson.playMeans")),
+                        hidden("player", player),
+                        hidden("tier", "d"),
+                        hidden("lesson", "yes"),
+                        div(
+                                        PlanForm.field(
+                                                "plan.course",
+                                                select(each(
+                                                                courses,
+                                                                e -> option(e.name())
+                                                                        .withValue(e.id())))
+                                                        .withName("course")),
+                                        PlanForm.field(
+                                                "plan.tees",
+                                                input().withType("text")
+                                                        .withName("tees")
+                                                        .withValue("middle")))
+                                .withClass("fields"),
+                        button(Texts.say("rounds.begin")).withType("submit"))
+                .withMethod("get")
+                .withAction("/rounds/new")
+                .withClass("sheet");
+    }
+
     /** Which round is to be written down, on the bench ({@code /rounds/new}) or on a sheet ({@code /rounds/sheet}). */
     static DomContent write(String player, List<Shelf.Entry> courses, boolean sheet) {
         List<Tier> tiers = sheet ? List.of(Tier.A, Tier.B) : Arrays.asList(Tier.values());

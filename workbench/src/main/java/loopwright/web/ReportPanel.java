@@ -117,7 +117,7 @@ final class ReportPanel {
 
     private static DomContent scrolled(DomContent table, String key) {
         return div(table)
-                .withClass("wide")
+                .withClass("wide ledger")
                 .withTabindex(0)
                 .attr("role", "region")
                 .attr("aria-label", Texts.say(key));

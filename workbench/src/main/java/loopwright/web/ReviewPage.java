@@ -116,7 +116,7 @@ final class ReviewPage {
                                 "gains.gained",
                                 "review.strip"),
                         tbody(each(review.round().holes(), h -> strip(h, report)))))
-                .withClass("wide")
+                .withClass("wide strips")
                 .withTabindex(0)
                 .attr("role", "region")
                 .attr("aria-label", Texts.say("review.holes"));

@@ -75,7 +75,15 @@ record RoundSheet(Shelf.Entry player, Course course, TeeSet tees, Tier tier, boo
             "lie_rough",
             "lie_sand",
             "lie_recovery",
-            "lie_green");
+            "lie_green",
+            "aim",
+            "aimAgain",
+            "meant_lie",
+            "options",
+            "working",
+            "as_meant",
+            "as_yes",
+            "as_no");
 
     /** How much is written down: scores, counts, strokes, places. */
     enum Tier {
@@ -102,9 +110,13 @@ record RoundSheet(Shelf.Entry player, Course course, TeeSet tees, Tier tier, boo
     /** What the page of the bench carries: the same, with the addresses of chart, places and keeping. */
     String page(String course) {
         String about = "?course=" + course + "&tees=" + java.net.URLEncoder.encode(tees.name(), StandardCharsets.UTF_8);
-        Map<String, Object> data = data("bench-" + player.id() + "-" + course + "-" + tees.name() + "-" + tier);
+        Map<String, Object> data = data(
+                "bench-" + player.id() + "-" + course + "-" + tees.name() + "-" + tier + (lesson ? "-lesson" : ""));
         data.put("chart", "/rounds/chart" + about);
         data.put("places", "/rounds/place" + about);
+        if (lesson && tier == Tier.D) {
+            data.put("options", "/rounds/options" + about + "&player=" + player.id());
+        }
         data.put("post", "/rounds/import");
         data.put("done", "/rounds?player=" + player.id());
         return json(data);

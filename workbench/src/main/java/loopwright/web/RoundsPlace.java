@@ -114,10 +114,12 @@ public final class RoundsPlace implements Place {
     /** What the newest round tells at once; nothing before there is a round and a score to reach. */
     private Optional<ReportPanel> newest(Shelf.Entry player) {
         OptionalInt target = reports.target(player, OptionalInt.empty());
-        if (target.isEmpty() || room.store().records().listRounds(player.id()).isEmpty()) {
+        List<KeepRounds.Kept> rounds = keeping.rounds(player.id());
+        if (target.isEmpty() || rounds.isEmpty()) {
             return Optional.empty();
         }
-        Job<PlayerReport> job = reports.newest(player, target.getAsInt());
+        String round = rounds.get(rounds.size() - 1).entry().id();
+        Job<PlayerReport> job = reports.atOnce(player, round, target.getAsInt());
         job.await(SOON_MILLIS);
         return job.findResult().map(r -> new ReportPanel(r, units()));
     }

@@ -72,6 +72,7 @@ class AccessIT {
             "GET /rounds/review",
             "GET /rounds/new",
             "GET /rounds/sheet",
+            "GET /rounds/options",
             "POST /rounds/erase",
             "POST /rounds/lesson",
             "POST /rounds/lesson/done",

@@ -100,6 +100,41 @@ class BenchRecordsIT {
     }
 
     @Test
+    void aLessonShowsTheOptionsOnceItIsSaidWhatIsMeant() {
+        Browser b = browser();
+        b.go("/rounds/new?tier=d&lesson=yes&player=" + player()).await(".map svg");
+        tap("r.bottom - 40");
+        b.await(".strokes li:nth-child(1)");
+        assertThat(b.get("[data-show='0']").isEnabled()).isFalse();
+        b.get(".strokes li input[type=text]").sendKeys("driver", org.openqa.selenium.Keys.TAB.toString());
+        b.get("[data-aim='0']").click();
+        b.await("[data-aim='0'][aria-pressed=true]");
+        b.await(".map svg");
+        tap("r.top + r.height / 2");
+        b.await("[data-show='0']:enabled").click();
+        b.await("[data-options='0'] table");
+        assertThat(b.text("[data-options='0']")).contains("Your aim: driver", "Best from here");
+        b.assertAccessible();
+        b.screenshots("lesson");
+        b.get("#whole").click();
+        assertThat(String.valueOf(b.get("#text").getAttribute("value")))
+                .contains("aim_lat,aim_lon,meant_lie,as_meant")
+                .containsPattern(
+                        "yes,1,4,\\d+,driver,tee,\\d+,.*-?\\d+\\.\\d{6},-?\\d+\\.\\d{6},-?\\d+\\.\\d{6},-?\\d+\\.\\d{6}");
+        b.assertNoForeignRequest();
+    }
+
+    /** Taps the middle of the chart at a height. */
+    private static void tap(String y) {
+        browser()
+                .run("const svg = document.querySelector('.map svg'); const r ="
+                        + " svg.getBoundingClientRect();svg.dispatchEvent(new MouseEvent('click', {bubbles: true,"
+                        + " clientX: r.left + r.width / 2, clientY: "
+                        + y
+                        + "}))");
+    }
+
+    @Test
     void aSheetIsFilledWithoutANetworkAndTakenInOnce() throws Exception {
         Browser b = browser();
         String player = player();

@@ -133,13 +133,60 @@
         input: (e) => change("distance", e.target.value === "" ? undefined : Number(e.target.value)),
       }),
       element("small", {}, unit),
-      element("input", { type: "text", maxlength: 30, value: stroke.club ?? "", placeholder: TEXT.club, "aria-label": `${TEXT.club} ${i + 1}`, input: (e) => change("club", e.target.value) }),
+      element("input", { type: "text", maxlength: 30, value: stroke.club ?? "", placeholder: TEXT.club, "aria-label": `${TEXT.club} ${i + 1}`, input: (e) => change("club", e.target.value), change: () => SHEET.options && draw(true) }),
       button(stroke.penalty ? `+${stroke.penalty}` : TEXT.penalty, () => (change("penalty", stroke.penalty ? undefined : 1), draw(true)), {
         "aria-pressed": Boolean(stroke.penalty),
         "aria-label": `${TEXT.penalties} ${i + 1}`,
         class: stroke.penalty ? "on" : "",
       }),
       button("\u00d7", () => (of(hole).strokes.splice(i, 1), keep(), draw(true)), { "aria-label": `${TEXT.remove} ${i + 1}` }),
+      SHEET.options && stroke.lie !== "green" ? meant(hole, stroke, i, change) : "",
+    );
+  }
+
+  // A playing lesson: what is meant is said before the options are shown, and afterwards whether it was struck so.
+  let aiming = null;
+  function meant(hole, stroke, i, change) {
+    const answer = element("div", { class: "options", "aria-live": "polite", "data-options": i });
+    answer.innerHTML = stroke.options ?? "";
+    const show = async () => {
+      answer.textContent = TEXT.working;
+      const query = new URLSearchParams({ hole: hole.number, x: stroke.x, y: stroke.y, club: stroke.club, ax: stroke.ax, ay: stroke.ay });
+      const response = await fetch(`${SHEET.options}&${query}`, { headers: { Accept: "text/plain" } });
+      const text = await response.text();
+      if (response.ok) {
+        change("options", text);
+        answer.innerHTML = text;
+      } else {
+        answer.textContent = text;
+      }
+    };
+    const said = stroke.club && stroke.ax !== undefined;
+    const struck = (value) =>
+      button(TEXT[value], () => (change("asMeant", stroke.asMeant === value ? undefined : value), draw(true)), {
+        "aria-pressed": stroke.asMeant === value,
+        class: stroke.asMeant === value ? "on" : "",
+        "aria-label": `${TEXT.as_meant} ${i + 1}: ${TEXT[value]}`,
+      });
+    return element(
+      "div",
+      { class: "meant" },
+      button(stroke.ax === undefined ? TEXT.aim : TEXT.aimAgain, () => ((aiming = stroke), draw(true)), {
+        "aria-pressed": aiming === stroke,
+        class: aiming === stroke ? "on" : "",
+        "data-aim": i,
+      }),
+      element(
+        "select",
+        { "aria-label": `${TEXT.meant_lie} ${i + 1}`, change: (e) => change("meantLie", e.target.value) },
+        element("option", { value: "" }, TEXT.meant_lie),
+        ...LIES.slice(1).map((lie) => element("option", { value: lie, ...(lie === stroke.meantLie ? { selected: "" } : {}) }, TEXT[`lie_${lie}`])),
+      ),
+      button(TEXT.options, show, { "data-show": i, ...(said ? {} : { disabled: "" }) }),
+      element("span", {}, TEXT.as_meant),
+      struck("as_yes"),
+      struck("as_no"),
+      answer,
     );
   }
 
@@ -167,6 +214,10 @@
   // The chart of the hole: a tap is where the next stroke was played from.
   function map(hole, kept) {
     const holder = element("div", { class: "map" });
+    const placeOf = async (p, use) => {
+      const response = await fetch(`${SHEET.places}&hole=${hole.number}&x=${p.x.toFixed(1)}&y=${p.y.toFixed(1)}`);
+      return response.ok ? use(await response.json()) : null;
+    };
     const show = (text) => {
       holder.innerHTML = text;
       const svg = holder.querySelector("svg");
@@ -181,16 +232,27 @@
       };
       const points = kept.strokes.filter((s) => s.x !== undefined);
       place("path", { class: "way", d: points.map((s, i) => `${i ? "L" : "M"}${s.x} ${s.y}`).join("") });
+      points
+        .filter((s) => s.ax !== undefined)
+        .forEach((s) => {
+          place("path", { class: "line", d: `M${s.x} ${s.y}L${s.ax} ${s.ay}` });
+          place("path", { class: "cross", d: `M${s.ax - 7} ${s.ay}h14m-7 -7v14` });
+        });
       points.forEach((s, i) => {
         place("circle", { class: "mark", cx: s.x, cy: s.y, r: 5 });
         place("text", { class: "mark", x: s.x + 8, y: s.y - 6 }, `${i + 1}`);
       });
       svg.addEventListener("click", async (event) => {
         const p = new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse());
-        const query = `${SHEET.places}&hole=${hole.number}&x=${p.x.toFixed(1)}&y=${p.y.toFixed(1)}`;
-        const response = await fetch(query);
-        if (response.ok) {
-          const found = await response.json();
+        if (aiming) {
+          Object.assign(aiming, await placeOf(p, (found) => ({ ax: found.x, ay: found.y, aimLat: found.lat, aimLon: found.lon })));
+          aiming = null;
+          keep();
+          draw();
+          return;
+        }
+        const found = await placeOf(p, (f) => f);
+        if (found) {
           const first = kept.strokes.length === 0;
           kept.strokes.push({ ...found, lie: first ? "tee" : found.lie });
           keep();
@@ -211,6 +273,7 @@
     const hole = SHEET.holes[state.at];
     const go = (by) => {
       state.at = Math.min(Math.max(state.at + by, 0), SHEET.holes.length - 1);
+      aiming = null;
       keep();
       draw();
       scrollTo(0, 0);
@@ -320,7 +383,7 @@
     const about = (h) => [`sheet ${state.recording}`, state.date, SHEET.course, SHEET.tees, SHEET.lesson ? "yes" : "", h.number, h.par, h.lengthNumber];
     const written = SHEET.holes.filter(isWritten);
     const rows = strokesAreWritten
-      ? [[...common, "club", "lie", SHEET.toHoleColumn, "to_hole_ft", "penalty", "picked_up", "lat", "lon"]]
+      ? [[...common, "club", "lie", SHEET.toHoleColumn, "to_hole_ft", "penalty", "picked_up", "lat", "lon", ...(SHEET.options ? ["aim_lat", "aim_lon", "meant_lie", "as_meant"] : [])]]
       : [[...common, "score", "picked_up", ...(SHEET.tier === "b" ? COUNTS : [])]];
     for (const h of written) {
       const kept = state.holes[h.number];
@@ -331,7 +394,7 @@
       kept.strokes.forEach((s, i) => {
         const green = s.lie === "green";
         const last = i === kept.strokes.length - 1;
-        rows.push([...about(h), s.club, s.lie, green ? "" : s.distance, green ? s.distance : "", s.penalty, last ? kept.picked_up : "", s.lat, s.lon]);
+        rows.push([...about(h), s.club, s.lie, green ? "" : s.distance, green ? s.distance : "", s.penalty, last ? kept.picked_up : "", s.lat, s.lon, ...(SHEET.options ? [s.aimLat, s.aimLon, s.meantLie, s.asMeant?.slice(3)] : [])]);
       });
     }
     return `# player ${SHEET.player}\n${rows.map((r) => r.map(cell).join(",")).join("\n")}\n`;
