@@ -54,7 +54,7 @@ public final class EntryPlace implements loopwright.web.Place {
         routes.get("/rounds/options", this::options);
     }
 
-    private record Asked(Course course, Hole hole, Screen screen) {}
+    private record Asked(Course course, Hole hole, Place tee, Screen screen) {}
 
     private Asked asked(Context ctx) {
         Shelf.Entry entry = PlanQuery.entry(room.store().courses(), ctx.queryParam("course"), "course")
@@ -63,11 +63,11 @@ public final class EntryPlace implements loopwright.web.Place {
         Hole hole = SurveyCourse.getHole(course, PlanQuery.whole("hole", PlanQuery.text(ctx, "hole", "1")));
         TeeSet tees = course.findTeeSet(PlanQuery.text(ctx, "tees", "middle"))
                 .orElse(course.teeSets().get(0));
+        Place tee = tees.getPlace(hole.number()).place();
         Screen screen = screens.screen(
-                HolePicture.ofGround(
-                        course, hole, tees.name(), tees.getPlace(hole.number()).place()),
+                HolePicture.ofGround(course, hole, tees.name(), tee),
                 Units.of(room.store().listPreferences()).lengths());
-        return new Asked(course, hole, screen);
+        return new Asked(course, hole, tee, screen);
     }
 
     private void chart(Context ctx) {
@@ -85,19 +85,23 @@ public final class EntryPlace implements loopwright.web.Place {
                         + "</svg>");
     }
 
-    /** The stroke played from a tapped point: its place on the earth, its lie, and how far it is to the hole. */
+    /**
+     * The stroke played from a tapped point: its place on the earth, its lie, and how far it is to the hole. The first
+     * stroke of a hole is played from the tee, however roughly it was tapped.
+     */
     private void place(Context ctx) {
         Asked asked = asked(ctx);
-        double x = PlanQuery.decimal(ctx, "x");
-        double y = PlanQuery.decimal(ctx, "y");
-        Place place = asked.screen().placeAt(x, y);
+        boolean first = PlanQuery.text(ctx, "first", "").equals("yes");
+        Place place =
+                first ? asked.tee() : asked.screen().placeAt(PlanQuery.decimal(ctx, "x"), PlanQuery.decimal(ctx, "y"));
+        double[] at = asked.screen().at(place);
         Surface surface = new CourseMap(asked.course(), asked.hole()).surfaceAt(place);
         double metres = place.distanceTo(asked.hole().holeLocation());
         Units units = Units.of(room.store().listPreferences());
         LatLon where = SurveyCourse.frameOf(asked.course()).toLatLon(place);
         Map<String, Object> out = new LinkedHashMap<>();
-        out.put("x", x);
-        out.put("y", y);
+        out.put("x", Math.round(10 * at[0]) / 10.0);
+        out.put("y", Math.round(10 * at[1]) / 10.0);
         out.put("lat", Words.of("%.6f", where.latitudeDegrees()));
         out.put("lon", Words.of("%.6f", where.longitudeDegrees()));
         out.put("lie", lie(surface));
@@ -122,7 +126,8 @@ public final class EntryPlace implements loopwright.web.Place {
             throw job.findFailure().orElseThrow();
         }
         SolvedHole hole = job.findResult().orElseThrow(() -> new UserFault(Texts.say("hole.late")));
-        Place ball = asked.screen().placeAt(PlanQuery.decimal(ctx, "x"), PlanQuery.decimal(ctx, "y"));
+        Place tapped = asked.screen().placeAt(PlanQuery.decimal(ctx, "x"), PlanQuery.decimal(ctx, "y"));
+        Place ball = PlanQuery.text(ctx, "lie", "").equals("tee") ? asked.tee() : tapped;
         Place aim = asked.screen().placeAt(PlanQuery.decimal(ctx, "ax"), PlanQuery.decimal(ctx, "ay"));
         SolvedHole.Spot spot = hole.at(ball);
         String typed = PlanQuery.text(ctx, "club", "");

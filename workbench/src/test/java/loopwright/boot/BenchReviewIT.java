@@ -183,7 +183,7 @@ class BenchReviewIT {
                 .contains(
                         "To reach: 85",
                         "Next round: 2099-06-14",
-                        "not yet calibrated",
+                        "Not yet calibrated",
                         "hurries from sand",
                         "To do: sand, ten a day")
                 .contains("What stands between", "three-putts", "Cannot separate these yet");

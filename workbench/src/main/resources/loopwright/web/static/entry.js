@@ -151,7 +151,7 @@
     answer.innerHTML = stroke.options ?? "";
     const show = async () => {
       answer.textContent = TEXT.working;
-      const query = new URLSearchParams({ hole: hole.number, x: stroke.x, y: stroke.y, club: stroke.club, ax: stroke.ax, ay: stroke.ay });
+      const query = new URLSearchParams({ hole: hole.number, x: stroke.x, y: stroke.y, lie: stroke.lie, club: stroke.club, ax: stroke.ax, ay: stroke.ay });
       const response = await fetch(`${SHEET.options}&${query}`, { headers: { Accept: "text/plain" } });
       const text = await response.text();
       if (response.ok) {
@@ -215,7 +215,8 @@
   function map(hole, kept) {
     const holder = element("div", { class: "map" });
     const placeOf = async (p, use) => {
-      const response = await fetch(`${SHEET.places}&hole=${hole.number}&x=${p.x.toFixed(1)}&y=${p.y.toFixed(1)}`);
+      const first = !aiming && kept.strokes.length === 0 ? "&first=yes" : "";
+      const response = await fetch(`${SHEET.places}&hole=${hole.number}&x=${p.x.toFixed(1)}&y=${p.y.toFixed(1)}${first}`);
       return response.ok ? use(await response.json()) : null;
     };
     const show = (text) => {
