@@ -7,10 +7,10 @@ import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
 
 /** What was worked out for the keys used last. Two who ask for the same at once wait for one piece of work. */
-final class Remembered<K, V> {
+public final class Remembered<K, V> {
     private final Map<K, CompletableFuture<V>> kept;
 
-    Remembered(int most) {
+    public Remembered(int most) {
         kept = new LinkedHashMap<>(16, 0.75f, true) {
             private static final long serialVersionUID = 1L;
 
@@ -22,7 +22,7 @@ final class Remembered<K, V> {
     }
 
     /** The value of a key; work that fails is not remembered. */
-    V get(K key, Supplier<V> work) {
+    public V get(K key, Supplier<V> work) {
         CompletableFuture<V> mine = new CompletableFuture<>();
         CompletableFuture<V> known;
         synchronized (kept) {

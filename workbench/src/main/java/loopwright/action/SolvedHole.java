@@ -15,6 +15,7 @@ import loopwright.player.SituationTable;
 import loopwright.strategy.Advice;
 import loopwright.strategy.HabitPlay;
 import loopwright.strategy.PolicyEvaluation;
+import loopwright.units.Distance;
 
 /** A hole that is solved and kept, so that a question about any spot or aim is answered from it at once. */
 public final class SolvedHole {
@@ -23,6 +24,7 @@ public final class SolvedHole {
 
     private static final double FIELD_CELL_METRES = 4;
     private static final double LINE_STEP_METRES = 0.5;
+    private static final double AIM_GRID = 0.5 * Distance.METRES_PER_YARD;
 
     private final Course course;
     private final String tees;
@@ -114,6 +116,12 @@ public final class SolvedHole {
                 planner.shot(advice, habit, ball, lie, situation, best, advice.finish(ball, lie, situation, best)),
                 best.standardError(),
                 ways);
+    }
+
+    /** Where a club is aimed if the hand points here: at its own length, on a grid of half a yard, so that aims repeat. */
+    public Place aimToward(Place ball, String club, Place pointed) {
+        Place aim = planner.reach(ball, planner.shotNamed(club), pointed);
+        return new Place(AIM_GRID * Math.rint(aim.x() / AIM_GRID), AIM_GRID * Math.rint(aim.y() / AIM_GRID));
     }
 
     /** One club at one aim from a spot: where it finishes and what it is worth, without a search for better ones. */

@@ -2,7 +2,6 @@ package loopwright.drawing;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
@@ -37,7 +36,13 @@ public final class Isolines {
 
     private void cell(int r, int c) {
         double[] corner = {values[r][c], values[r][c + 1], values[r + 1][c + 1], values[r + 1][c]};
-        if (Arrays.stream(corner).anyMatch(Double::isNaN)) {
+        int above = 0;
+        boolean known = true;
+        for (double v : corner) {
+            above += v >= level ? 1 : 0;
+            known &= !Double.isNaN(v);
+        }
+        if (!known || above == 0 || above == corner.length) {
             return;
         }
         long[] edge = {edge(r, c, 0), edge(r, c + 1, 1), edge(r + 1, c, 0), edge(r, c, 1)};
@@ -50,7 +55,7 @@ public final class Isolines {
         if (crossed.size() == 2) {
             link(crossed.get(0), crossed.get(1));
         } else if (crossed.size() == 4) {
-            boolean middleIn = Arrays.stream(corner).sum() / 4 >= level;
+            boolean middleIn = (corner[0] + corner[1] + corner[2] + corner[3]) / 4 >= level;
             boolean firstIn = corner[0] >= level;
             int shift = middleIn == firstIn ? 0 : 3;
             link(edge[shift % 4], edge[(shift + 1) % 4]);

@@ -23,6 +23,7 @@ import loopwright.action.Jobs.Job;
 import loopwright.action.Jobs.State;
 import loopwright.action.PlanBench;
 import loopwright.action.PlanChoice;
+import loopwright.action.Remembered;
 import loopwright.action.SolvedHole;
 import loopwright.action.UserFault;
 import loopwright.action.Workroom;
@@ -36,6 +37,10 @@ public final class HolePlace implements loopwright.web.Place {
     /** How long a page waits for a first answer before it shows the progress of the work instead. */
     private static final long FIRST_MILLIS = 1_200;
 
+    /** An answer takes some 8 kB; a hand that drags comes by the same aims again. */
+    private static final int KEPT_AIMS = 1_000;
+
+    private final Remembered<Aim, String> aims = new Remembered<>(KEPT_AIMS);
     private final Workroom room;
     private final PlanBench plans;
     private final HoleScreens screens;
@@ -54,6 +59,9 @@ public final class HolePlace implements loopwright.web.Place {
         routes.get("/plan/hole/aim", this::aim);
         routes.get("/plan/hole/location", this::location);
     }
+
+    /** {@code hole} is the key of the work that solved it. */
+    private record Aim(String hole, Place ball, String club, Place aim, Units units) {}
 
     private record Asked(PlanChoice choice, int number, Units units) {}
 
@@ -156,8 +164,14 @@ public final class HolePlace implements loopwright.web.Place {
 
     /** The hole, solved by now or soon. */
     private SolvedHole solved(Context ctx, Asked asked) {
-        Job<SolvedHole> job = plans.first(
-                asked.choice(), asked.number(), PlanQuery.text(ctx, "page", "answers " + ctx.queryString()));
+        return solved(job(ctx, asked));
+    }
+
+    private Job<SolvedHole> job(Context ctx, Asked asked) {
+        return plans.first(asked.choice(), asked.number(), PlanQuery.text(ctx, "page", "answers " + ctx.queryString()));
+    }
+
+    private static SolvedHole solved(Job<SolvedHole> job) {
         if (job.await(PATIENCE_MILLIS) == State.FAILED) {
             throw job.findFailure().orElseThrow();
         }
@@ -187,21 +201,30 @@ public final class HolePlace implements loopwright.web.Place {
 
     private void aim(Context ctx) {
         Asked asked = asked(ctx);
-        SolvedHole hole = solved(ctx, asked);
+        Job<SolvedHole> job = job(ctx, asked);
+        SolvedHole hole = solved(job);
         Screen screen = screens.screen(hole.picture(List.of()), asked.units().lengths());
         Place ball = screen.placeAt(PlanQuery.decimal(ctx, "x"), PlanQuery.decimal(ctx, "y"));
-        Place towards = screen.placeAt(PlanQuery.decimal(ctx, "ax"), PlanQuery.decimal(ctx, "ay"));
+        Place pointed = screen.placeAt(PlanQuery.decimal(ctx, "ax"), PlanQuery.decimal(ctx, "ay"));
         String club = PlanQuery.text(ctx, "club", "");
+        Place towards = hole.aimToward(ball, club, pointed);
+        ctx.contentType("application/json")
+                .result(aims.get(
+                        new Aim(job.key(), ball, club, towards, asked.units()),
+                        () -> aimed(asked.units(), hole, screen, ball, club, towards)));
+    }
+
+    /** What the page shows of an aim. */
+    private static String aimed(Units units, SolvedHole hole, Screen screen, Place ball, String club, Place towards) {
         SolvedHole.Aimed aimed = hole.aimed(ball, club, towards);
         SolvedHole.Spot spot = hole.at(ball);
         HolePicture.Shot shot =
                 new HolePicture.Shot(ball, aimed.aim(), club, "", aimed.finish().sample(), Optional.empty(), List.of());
-        answer(
-                ctx,
+        return json(
                 screen,
                 hole,
                 Optional.of(shot),
-                new HolePanel(hole, asked.units()).aimed(spot, club, aimed),
+                new HolePanel(hole, units).aimed(spot, club, aimed),
                 Map.of("club", club, "aim", screen.at(aimed.aim())));
     }
 
@@ -212,11 +235,20 @@ public final class HolePlace implements loopwright.web.Place {
             Optional<HolePicture.Shot> shot,
             DomContent words,
             Map<String, Object> more) {
+        ctx.contentType("application/json").result(json(screen, hole, shot, words, more));
+    }
+
+    private static String json(
+            Screen screen,
+            SolvedHole hole,
+            Optional<HolePicture.Shot> shot,
+            DomContent words,
+            Map<String, Object> more) {
         Map<String, Object> out = new LinkedHashMap<>(more);
         out.put("over", screen.over(hole.picture(shot.stream().toList())));
         out.put("words", words.render());
         try {
-            ctx.contentType("application/json").result(JSON.writeValueAsString(out));
+            return JSON.writeValueAsString(out);
         } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
             throw new IllegalStateException(e);
         }

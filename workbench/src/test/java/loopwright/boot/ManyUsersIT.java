@@ -63,6 +63,7 @@ class ManyUsersIT {
             Matcher ball = BALL.matcher(get(origin + "/plan/hole/part?" + HOLE).body());
             assertThat(ball.find()).isTrue();
             String from = "&x=" + ball.group(1) + "&y=" + ball.group(2);
+            Duration before = cpu();
             long end = System.nanoTime() + span.toNanos();
             ExecutorService users = Executors.newFixedThreadPool(USERS);
             List<Future<List<Long>>> all = new ArrayList<>();
@@ -80,14 +81,20 @@ class ManyUsersIT {
             Times times = new Times(millis);
             System.out.printf(
                     Locale.ROOT,
-                    "%d answers to %d users in %d s: median %d ms, p95 %d ms%n",
+                    "%d answers to %d users in %d s: median %d ms, p95 %d ms; %.1f ms of processor time each, the"
+                            + " users' own included%n",
                     millis.size(),
                     USERS,
                     span.toSeconds(),
                     times.quantile(0.5),
-                    times.quantile(0.95));
+                    times.quantile(0.95),
+                    (double) cpu().minus(before).toMillis() / millis.size());
             return times;
         }
+    }
+
+    private static Duration cpu() {
+        return ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
     }
 
     private static List<Long> asking(String question, String page, SplittableRandom random, long end) throws Exception {

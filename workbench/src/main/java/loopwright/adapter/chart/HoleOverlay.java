@@ -28,7 +28,7 @@ final class HoleOverlay {
     private static final double TICK = 50;
     private static final double FINE = 9;
 
-    private final IdentityHashMap<Shot, FinishOutline> outlines = new IdentityHashMap<>();
+    private final IdentityHashMap<Shot, Outlines> outlines = new IdentityHashMap<>();
     private final HolePicture picture;
     private final LengthUnit lengths;
     private final SheetView view;
@@ -128,9 +128,9 @@ final class HoleOverlay {
             lettering.besideIfFree(words, view.toSheet(r.right()), 5, FINE, Face.REGULAR, Ink.LINE);
         });
         if (FinishOutline.worthwhile(shot.finishes())) {
-            FinishOutline outline = outline(shot);
-            lettering.onLine(longest(outline.holding(0.8)), "80 %", FINE, Ink.LINE);
-            lettering.onLine(longest(outline.holding(0.5)), "50 %", FINE, Ink.LINE);
+            Outlines outline = outline(shot);
+            lettering.onLine(longest(outline.eightInTen()), "80 %", FINE, Ink.LINE);
+            lettering.onLine(longest(outline.half()), "50 %", FINE, Ink.LINE);
         }
         for (HolePicture.Alternative other : shot.alternatives()) {
             Point at = view.toSheet(other.aim());
@@ -164,19 +164,23 @@ final class HoleOverlay {
         if (!FinishOutline.worthwhile(shot.finishes())) {
             return;
         }
-        FinishOutline outline = outline(shot);
-        outline(outline.holding(0.8), Pen.of(Ink.LINE, 0.9).dashed(3.0, 2.2));
-        outline(outline.holding(0.5), Pen.of(Ink.LINE, 1.1));
+        Outlines outline = outline(shot);
+        outline(outline.eightInTen(), Pen.of(Ink.LINE, 0.9).dashed(3.0, 2.2));
+        outline(outline.half(), Pen.of(Ink.LINE, 1.1));
     }
 
     /** Worked out once: it is drawn first and lettered last. */
-    private FinishOutline outline(Shot shot) {
+    private Outlines outline(Shot shot) {
         return outlines.computeIfAbsent(shot, this::newOutline);
     }
 
-    private FinishOutline newOutline(Shot shot) {
+    private record Outlines(List<Trace> half, List<Trace> eightInTen) {}
+
+    private Outlines newOutline(Shot shot) {
         double direction = view.toSheet(shot.from()).angleTo(view.toSheet(shot.aim()));
-        return new FinishOutline(shot.finishes().stream().map(view::toSheet).toList(), direction);
+        FinishOutline finishes =
+                new FinishOutline(shot.finishes().stream().map(view::toSheet).toList(), direction);
+        return new Outlines(finishes.holding(0.5), finishes.holding(0.8));
     }
 
     private void outline(List<Trace> traces, Pen pen) {
