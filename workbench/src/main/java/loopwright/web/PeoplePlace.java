@@ -100,12 +100,17 @@ public final class PeoplePlace implements Place {
         }
         return div(table(
                         caption(Texts.say("people.accountsMean")),
-                        ColumnHeads.of("data.name", "people.role", "people.sees", "people.change"),
+                        ColumnHeads.withWords(
+                                List.of("people.role", "people.sees"),
+                                "data.name",
+                                "people.role",
+                                "people.sees",
+                                "people.change"),
                         tbody(each(
                                 seen,
                                 a -> tr(
                                         th(a.name()).attr("scope", "row"),
-                                        td(Texts.say("role." + a.role())),
+                                        td(Texts.say("role." + a.role())).withClass("words"),
                                         td(a.role() == Role.OWNER ? Texts.say("people.all") : namesOf(a, players))
                                                 .withClass("words"),
                                         td(isOwner(ctx) ? removeForm(a) : text("")))))))
@@ -195,14 +200,20 @@ public final class PeoplePlace implements Place {
                 players.stream().collect(Collectors.toMap(Shelf.Entry::id, Shelf.Entry::name, (x, y) -> x));
         return div(table(
                         caption(Texts.say("people.logMeans")),
-                        ColumnHeads.of("people.when", "people.who", "people.what", "people.about"),
+                        ColumnHeads.withWords(
+                                List.of("people.who", "people.what", "people.about"),
+                                "people.when",
+                                "people.who",
+                                "people.what",
+                                "people.about"),
                         tbody(each(
                                 book().listChanges(CHANGES_SHOWN),
                                 c -> tr(
                                         th(TIME.format(c.at())).attr("scope", "row"),
-                                        td(c.who()),
-                                        td(code(c.what())),
-                                        td(names.getOrDefault(c.subject(), c.subject())))))))
+                                        td(c.who()).withClass("words"),
+                                        td(code(c.what())).withClass("words"),
+                                        td(names.getOrDefault(c.subject(), c.subject()))
+                                                .withClass("words"))))))
                 .withClass("wide")
                 .withTabindex(0)
                 .attr("role", "region")

@@ -87,7 +87,12 @@ final class PlayerRecordsPage {
         List<KeptForecast> forecasts = records.listForecasts(player.id());
         List<DomContent> out = new ArrayList<>();
         out.add(lead(intake, forecasts));
-        out.add(div(div(scores(intake, forecasts), section(h2(Texts.say("lesson.title")), lessons())), between(intake))
+        out.add(div(
+                        div(
+                                scores(intake, forecasts),
+                                section(h2(Texts.say("lesson.title")), lessons()),
+                                report.map(ReportPanel::misses).orElse(text(""))),
+                        between(intake))
                 .withClass("beside"));
         out.add(section(h2(Texts.say("rounds.list")), list()));
         out.add(section(
@@ -170,7 +175,6 @@ final class PlayerRecordsPage {
                             ? details(summary(Texts.say("between.byPart")), gains.content(units))
                             : gains.content(units));
         }
-        report.ifPresent(r -> out.add(r.misses()));
         return section(h2(Texts.say("between.title")), div(out.toArray(DomContent[]::new)));
     }
 
@@ -204,7 +208,8 @@ final class PlayerRecordsPage {
         java.util.Collections.reverse(newest);
         return div(table(
                         caption(Texts.say("rounds.listMeans")),
-                        ColumnHeads.of(
+                        ColumnHeads.withWords(
+                                List.of("plan.course"),
                                 "rounds.day",
                                 "plan.course",
                                 "hole.steps",

@@ -243,22 +243,22 @@ final class ReportPanel {
                 scrolled(
                         table(
                                 caption(Texts.say("gap.caption", report.target(), gap.rounds())),
-                                ColumnHeads.withWords(
-                                        List.of("gap.tie"), "gap.what", "gap.costs", "gap.bar", "gap.tie"),
+                                ColumnHeads.of("gap.what", "gap.costs", "gap.bar"),
                                 tbody(each(
                                         gap.rows(),
                                         r -> tr(
-                                                th(ReportWords.obstacle(r.obstacle()))
+                                                th(ReportWords.obstacle(r.obstacle())
+                                                                + (ties
+                                                                                && gap.tied()
+                                                                                        .contains(r.obstacle())
+                                                                        ? " (" + Texts.say("gap.isTied") + ")"
+                                                                        : ""))
                                                         .attr("scope", "row"),
                                                 td(Words.of("%+.1f", r.cost())
                                                         + " (" + Words.of("%+.1f", r.low()) + " "
                                                         + Texts.say("words.to") + " " + Words.of("%+.1f", r.high())
                                                         + ")"),
-                                                td(ledger.bar(r.cost(), r.low(), r.high())),
-                                                td(ties && gap.tied().contains(r.obstacle())
-                                                                ? Texts.say("gap.isTied")
-                                                                : "")
-                                                        .withClass("words"))))),
+                                                td(ledger.bar(r.cost(), r.low(), r.high())))))),
                         "between.title"));
     }
 

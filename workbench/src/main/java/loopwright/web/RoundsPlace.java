@@ -96,7 +96,9 @@ public final class RoundsPlace implements Place {
         Shelf.Entry player = found.get();
         List<DomContent> content = new ArrayList<>();
         content.add(h1(player.name()));
-        content.add(others(player));
+        if (room.store().players().list().size() > 1) {
+            content.add(others(player));
+        }
         content.add(Said.on(ctx));
         content.addAll(new PlayerRecordsPage(
                         player,
