@@ -34,6 +34,7 @@ import loopwright.ground.Surface;
 public final class HolePlace implements loopwright.web.Place {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final long PATIENCE_MILLIS = 30_000;
+    private static final int STILL_WORKING = 202;
     /** How long a page waits for a first answer before it shows the progress of the work instead. */
     private static final long FIRST_MILLIS = 1_200;
 
@@ -105,8 +106,10 @@ public final class HolePlace implements loopwright.web.Place {
             ctx.status(204);
             return;
         }
-        SolvedHole hole = job.findResult().orElseThrow(() -> new UserFault(Texts.say("hole.late")));
-        ctx.html(content(asked, hole).render());
+        job.findResult()
+                .ifPresentOrElse(
+                        hole -> ctx.html(content(asked, hole).render()),
+                        () -> ctx.status(STILL_WORKING)); // the page asks again
     }
 
     private DomContent content(Asked asked, SolvedHole hole) {

@@ -14,6 +14,9 @@ async function load(query, first) {
   if (query !== wanted || response.status === 204) {
     return;
   }
+  if (response.status === 202) {
+    return load(query, first); // still being solved
+  }
   const text = await response.text();
   if (!response.ok) {
     part.querySelector(".chart")?.classList.remove("stale");
