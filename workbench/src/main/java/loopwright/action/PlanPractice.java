@@ -141,7 +141,21 @@ public final class PlanPractice {
                         k -> beside(k, split, round, hours, learning, worlds, watch.withoutProgress()),
                         watch.withoutProgress()),
                 SplitDoubt.of(split, hours, curves, response, gradient, worlds.subList(0, SEARCHED)),
-                PracticeWeek.of(split, request.sessions(), request.drills(), round.today()));
+                PracticeWeek.of(split, request.sessions(), request.drills(), round.today()),
+                brings(split, hours, curves, response));
+    }
+
+    /** What every skill's hours bring, the others being practised as well. */
+    private static Map<Skill, Double> brings(
+            TimeSplit split, PracticeHours hours, LearningTable curves, SkillResponse response) {
+        SkillLevels after = split.after(hours, curves);
+        double all = response.logOdds(after);
+        Map<Skill, Double> out = new EnumMap<>(Skill.class);
+        for (Skill skill : curves.curves().keySet()) {
+            double without = all - response.gain(skill, after.of(skill));
+            out.put(skill, RoundOdds.chance(all) - RoundOdds.chance(without));
+        }
+        return out;
     }
 
     private static PracticePlan.Beside beside(

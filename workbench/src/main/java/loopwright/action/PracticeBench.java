@@ -17,11 +17,14 @@ import loopwright.practice.Drill;
 public final class PracticeBench {
     /** The level to compare with where nobody says another: as at the command line. */
     private static final double BETTER_BY = 10;
+    /** Players whose drills are kept in memory, some kB each. */
+    private static final int KEPT_PLAYERS = 50;
 
     private final Workroom room;
     private final PlanBench plans;
     private final PlanPractice planning;
     private final List<Drill> drills;
+    private final Remembered<String, List<PracticePictures.DrillCard>> known = new Remembered<>(KEPT_PLAYERS);
     private final PracticePictures pictures;
     private final CalendarFile calendars;
 
@@ -56,10 +59,14 @@ public final class PracticeBench {
         return drills;
     }
 
-    /** A drill with what a player of the store should expect. */
-    public PracticePictures.DrillCard card(Drill drill, Shelf.Entry player) {
+    /** The drills with what a player of the store should expect. */
+    public List<PracticePictures.DrillCard> cards(Shelf.Entry player) {
         PlayerProfile profile = room.player(player.id(), player.version());
-        return DrillCards.card(drill, profile, profile.player().level() - BETTER_BY);
+        return known.get(
+                player.id() + " " + player.version(),
+                () -> drills.stream()
+                        .map(d -> DrillCards.card(d, profile, profile.player().level() - BETTER_BY))
+                        .toList());
     }
 
     /** A drill drawn, as SVG. */

@@ -2,6 +2,7 @@ package loopwright.action;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import loopwright.player.Player;
@@ -30,6 +31,7 @@ import loopwright.practice.TimeSplit;
  * @param after the round after all weeks of it, valued with all skills at once
  * @param beside the splits to compare with
  * @param week the split dealt out over sessions
+ * @param brings by skill, how much less the chance of the target would be after all weeks without the hours for it
  */
 public record PracticePlan(
         String course,
@@ -46,7 +48,8 @@ public record PracticePlan(
         RoundOdds after,
         List<Beside> beside,
         SplitDoubt doubt,
-        PracticeWeek week) {
+        PracticeWeek week,
+        Map<Skill, Double> brings) {
     /** More of the hours than this on skills that nobody measured, and it cannot be said yet. */
     private static final double MOST_UNMEASURED = 0.5;
     /** A skill of which more than this is assumed counts as not measured. */
@@ -64,6 +67,12 @@ public record PracticePlan(
     public PracticePlan {
         setByCoach = Set.copyOf(setByCoach);
         beside = List.copyOf(beside);
+        brings = Map.copyOf(brings);
+    }
+
+    /** What the hours for a skill bring by the end, in the chance of the target. */
+    public double bring(Skill skill) {
+        return brings.getOrDefault(skill, 0.0);
     }
 
     public boolean isMeasured(Skill skill) {

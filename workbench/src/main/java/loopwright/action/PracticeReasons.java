@@ -35,9 +35,9 @@ public final class PracticeReasons {
     public static String withoutDrill(Skill skill) {
         return switch (skill) {
             case DECISIONS ->
-                "play by the plan page, or go through the round hole by hole: club, aim, what must not happen";
-            case READING -> "say the break before every putt, then see how far off it was";
-            default -> "a new target for every ball, the whole routine before each";
+                "Play by the plan page, or go through the round hole by hole: club, aim, what must not happen.";
+            case READING -> "Say the break before every putt, then see how far off it was.";
+            default -> "A new target for every ball, the whole routine before each.";
         };
     }
 
@@ -72,10 +72,12 @@ public final class PracticeReasons {
         String wide =
                 beside > NOTABLY_WIDER ? say(", where he is %.1f times as wide as usual at his level", beside) : "";
         return say(
-                "Most of the time goes to %s%s: a step there is worth %+.1f points of the chance, and practice of %.0f"
-                        + " hours is assumed to bring most of what there is to gain.",
+                "Most of the time goes to %s%s: %s a week are assumed to bring %.1f points of the chance by the end; one"
+                        + " step is worth %+.1f, and %.0f hours bring most of what there is to gain.",
                 PracticeWords.of(skill),
                 wide,
+                hours(plan.split().of(skill)),
+                100 * plan.bring(skill),
                 100 * plan.gradient().gain(skill).chance(),
                 plan.curves().get(skill).hours());
     }

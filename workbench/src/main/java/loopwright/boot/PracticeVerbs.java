@@ -3,8 +3,13 @@ package loopwright.boot;
 import java.time.Clock;
 import java.time.ZoneId;
 import loopwright.action.DrillCards;
+import loopwright.action.PlanBench;
 import loopwright.action.PlanPractice;
+import loopwright.action.PracticeBench;
+import loopwright.action.RememberedCourses;
+import loopwright.action.RememberedPlayers;
 import loopwright.action.ResultFile;
+import loopwright.action.Workroom;
 import loopwright.adapter.chart.ChartedPractice;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.adapter.table.CalendarIcs;
@@ -22,6 +27,18 @@ import picocli.CommandLine;
 /** Wires the verbs of practice. */
 final class PracticeVerbs {
     private PracticeVerbs() {}
+
+    /** Practice for the bench. */
+    static PracticeBench bench(Workroom room, PlanBench plans, Clock clock) {
+        return new PracticeBench(
+                room,
+                plans,
+                new PlanPractice(
+                        new RememberedCourses(new OsmCourseFiles()), new RememberedPlayers(new JsonPlayerFiles())),
+                new DrillCards(new DrillJson()),
+                new ChartedPractice(),
+                new CalendarIcs(clock));
+    }
 
     static void addTo(CommandLine line, ResultFile results) {
         Clock clock = Clock.system(ZoneId.systemDefault());

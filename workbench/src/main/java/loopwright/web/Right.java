@@ -31,6 +31,9 @@ public enum Right {
         put(out, ANYONE, "GET /player", "GET /player/patterns.svg", "GET /green", "GET /green/answer");
         put(out, ANYONE, "GET /rounds", "GET /rounds/review", "GET /rounds/new", "GET /rounds/sheet");
         put(out, ANYONE, "GET /rounds/chart", "GET /rounds/place", "GET /rounds/options", "POST /rounds/import");
+        put(out, ANYONE, "GET /practice", "GET /practice/week", "GET /practice/week.pdf", "GET /practice/calendar.ics");
+        put(out, ANYONE, "GET /practice/drills", "GET /practice/drill.svg", "GET /practice/log", "POST /practice/log");
+        put(out, ANYONE, "GET /practice/sheet", "GET /practice/review");
         put(out, COACH, "GET /today", "POST /rounds/erase", "POST /rounds/lesson", "POST /rounds/lesson/done");
         put(out, COACH, "POST /rounds/file", "POST /plan/forecast");
         put(out, ANYONE, "GET /data/ledger", "GET /data/export");

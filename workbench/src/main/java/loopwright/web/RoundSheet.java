@@ -160,7 +160,7 @@ record RoundSheet(Shelf.Entry player, Course course, TeeSet tees, Tier tier, boo
         }
     }
 
-    private static String resource(String name) {
+    static String resource(String name) {
         try (InputStream in = Objects.requireNonNull(RoundSheet.class.getResourceAsStream(name))) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
