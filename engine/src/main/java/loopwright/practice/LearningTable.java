@@ -2,7 +2,9 @@ package loopwright.practice;
 
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import loopwright.player.Player;
 import loopwright.player.PlayerPrior;
 import loopwright.player.Swing;
@@ -22,6 +24,8 @@ public record LearningTable(Map<Skill, LearningCurve> curves) {
     static final double TOUR_LEVEL = 71;
     static final double LEAST_ROOM = 0.05;
     static final double LOWEST_FLOOR = 0.4;
+    /** Wider than usual at his level by more than this is worth a word, and a plan of its own: assumed. */
+    public static final double NOTABLY_WIDER = 1.15;
     /** Share of the holes that are still played by habit however well a plan was learned. */
     static final double HABIT_FLOOR = 0.2;
 
@@ -79,6 +83,26 @@ public record LearningTable(Map<Skill, LearningCurve> curves) {
         double level = Math.min(player.level(), Math.max(TOUR_LEVEL, player.level() - STROKES_BETTER));
         double floor = spread(skill, usual(player, level)) / spread(skill, player);
         return Math.max(LOWEST_FLOOR, Math.min(1 - LEAST_ROOM, floor));
+    }
+
+    /** Skills of the long and short game that are notably wider, or go wrong notably more often, than usual at the player's level. */
+    public static Set<Skill> weaknesses(Player player) {
+        Set<Skill> out = EnumSet.noneOf(Skill.class);
+        for (Skill skill : Skill.ofExecution()) {
+            if (!skill.isPutting() && skill.appliesTo(player) && besideLevel(skill, player) > NOTABLY_WIDER) {
+                out.add(skill);
+            }
+        }
+        return out;
+    }
+
+    /** The player without his {@link #weaknesses}: as usual at his level there. */
+    public static Player mended(Player player) {
+        Player out = player;
+        for (Skill skill : weaknesses(player)) {
+            out = skill.of(out, 1 / besideLevel(skill, player));
+        }
+        return out;
     }
 
     /** How wide a skill of the player is beside what is usual at his level: 1.3 is a third wider. */

@@ -3,6 +3,7 @@ package loopwright.practice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntPredicate;
 import loopwright.numerics.Watch;
@@ -18,7 +19,8 @@ import loopwright.strategy.ScoreDistribution;
 /**
  * A round with fixed plans and habits, ready to be valued for a player whose skills have changed. Strikes are played afresh
  * with the same draws; plan, habit and reliefs stay what they are, so that what is gained is never more than what a new plan
- * would gain.
+ * would gain. Where a skill that is weak beside the player's level gets better, the plan for the player without his weaknesses
+ * is tried as well: a plan that does without a wild driver would otherwise say that mending it is worth nothing.
  *
  * <p>All is valued on the ordinary day, on level greens; a shift brings expected score and log odds to what they are over good
  * and bad days, as {@link #over} was told.
@@ -35,6 +37,9 @@ public final class PracticeRound {
     /** Odds of every putter met so far: players who differ in other shots share them. */
     private final Map<PuttingSkill, PuttingOdds> putters;
 
+    /** Of the player whose round this is, also where another is looked at in his stead. */
+    private final Set<Skill> weak;
+
     private PracticeRound(
             List<PracticeHole> holes,
             Player today,
@@ -44,7 +49,8 @@ public final class PracticeRound {
             int limit,
             double expectedShift,
             double oddsShift,
-            Map<PuttingSkill, PuttingOdds> putters) {
+            Map<PuttingSkill, PuttingOdds> putters,
+            Set<Skill> weak) {
         this.holes = List.copyOf(holes);
         this.today = today;
         this.ability = ability;
@@ -54,6 +60,7 @@ public final class PracticeRound {
         this.expectedShift = expectedShift;
         this.oddsShift = oddsShift;
         this.putters = putters;
+        this.weak = weak;
     }
 
     /**
@@ -65,7 +72,17 @@ public final class PracticeRound {
      */
     public PracticeRound(
             List<PracticeHole> holes, Player today, Ability ability, GreenSpeed greens, long seed, int limit) {
-        this(holes, today, ability, greens, seed, limit, 0, 0, new ConcurrentHashMap<>());
+        this(
+                holes,
+                today,
+                ability,
+                greens,
+                seed,
+                limit,
+                0,
+                0,
+                new ConcurrentHashMap<>(),
+                LearningTable.weaknesses(today));
         putters.put(today.putting(), ability.putting());
     }
 
@@ -81,7 +98,8 @@ public final class PracticeRound {
                 limit,
                 expectedShift + planOverDays.expected() - ordinary.expected(),
                 oddsShift + RoundOdds.logOdds(planOverDays.chance()) - RoundOdds.logOdds(ordinary.chance()),
-                putters);
+                putters,
+                weak);
     }
 
     /** The same round for another player with the same swings: plans and habits stay. */
@@ -92,7 +110,7 @@ public final class PracticeRound {
             watch.check();
             out.add(hole.of(his, watch));
         }
-        return new PracticeRound(out, other, his, greens, seed, limit, expectedShift, oddsShift, putters);
+        return new PracticeRound(out, other, his, greens, seed, limit, expectedShift, oddsShift, putters, weak);
     }
 
     public Player today() {
@@ -117,10 +135,11 @@ public final class PracticeRound {
         boolean same = then.equals(today);
         Ability his = same ? ability : ability(then);
         IntPredicate changed = changed(levels);
+        boolean mending = levels.left().keySet().stream().anyMatch(weak::contains);
         List<ScoreDistribution> out = new ArrayList<>();
         for (PracticeHole hole : holes) {
             watch.check();
-            out.add(same ? hole.usual(habit) : hole.with(his, changed, habit, watch));
+            out.add(same ? hole.usual(habit) : hole.with(his, changed, habit, mending, watch));
         }
         return ScoreDistribution.sumOf(out);
     }

@@ -14,6 +14,8 @@ import loopwright.numerics.Watch;
 public final class SkillResponse {
     /** A level well below today's: the skill's answer is measured there as well. */
     private static final double FAR = 0.65;
+    /** No skill is valued nearer to perfection than this. */
+    private static final double LOWEST = 0.3;
     /** Half of the holes by plan, half by habit. */
     private static final double HALF = 0.5;
 
@@ -47,23 +49,30 @@ public final class SkillResponse {
         return new SkillResponse(logOdds, Map.of());
     }
 
-    /** Levels at which a skill has to be valued: the honest step first, the two that the response is drawn through last. */
-    public static List<Double> levels(Skill skill) {
-        return skill == Skill.DECISIONS ? List.of(Skill.STEP, HALF, 0.0) : List.of(Skill.STEP, FAR);
+    /**
+     * Levels at which a skill has to be valued: the honest step first, the two that the response is drawn through last.
+     *
+     * @param floor what practice leaves at best: the farther level is no higher, so that nothing is drawn on beyond it
+     */
+    public static List<Double> levels(Skill skill, double floor) {
+        return skill == Skill.DECISIONS
+                ? List.of(Skill.STEP, HALF, 0.0)
+                : List.of(Skill.STEP, Math.min(FAR, Math.max(LOWEST, floor)));
     }
 
     /**
      * The response of a round.
      *
-     * @param changes by skill, what each of its {@link #levels} makes of the round ({@link SkillGradient#change})
+     * @param curves what {@link #levels} were asked for
+     * @param changes by skill, what each of its levels makes of the round ({@link SkillGradient#change})
      */
-    public static SkillResponse of(PracticeRound round, Map<Skill, List<RoundOdds>> changes) {
+    public static SkillResponse of(PracticeRound round, LearningTable curves, Map<Skill, List<RoundOdds>> changes) {
         RoundOdds habit = round.at(SkillLevels.TODAY, Watch.NONE);
         RoundOdds plan = round.at(SkillLevels.PLAN, Watch.NONE);
         SkillResponse out = today(RoundOdds.logOdds(habit.chance()));
         for (Map.Entry<Skill, List<RoundOdds>> e : changes.entrySet()) {
             double from = (e.getKey() == Skill.DECISIONS ? habit : plan).chance();
-            List<Double> levels = levels(e.getKey());
+            List<Double> levels = levels(e.getKey(), curves.get(e.getKey()).floor());
             int last = levels.size() - 1;
             out = out.with(
                     e.getKey(),

@@ -47,21 +47,32 @@ public final class PlanPractice {
         asked.counting().checkTarget(asked.target(), setup.holes().size());
         int limit = asked.counting().limit(asked.target());
         PracticeRound round = new PracticeRounds(setup).solve(limit, new PartWatch(watch, 0, 60));
-        Map<Skill, List<RoundOdds>> levels = levels(round, new PartWatch(watch, 60, 80));
+        LearningTable curves = curves(request, round);
+        Map<Skill, List<RoundOdds>> levels = levels(round, curves, new PartWatch(watch, 60, 80));
         SkillGradient gradient =
                 SkillGradient.of(steps(levels), draws(round, asked.seed(), new PartWatch(watch, 80, 95)));
-        PracticePlan plan = plan(request, setup, round, levels, gradient, watch);
+        PracticePlan plan = plan(request, setup, round, curves, levels, gradient, watch);
         watch.at(100, 100);
         return plan;
     }
 
+    /** What is assumed of learning, and what the coach has set instead. */
+    private static LearningTable curves(PracticeRequest request, PracticeRound round) {
+        LearningTable curves = LearningTable.assumed(round.today());
+        for (Map.Entry<Skill, LearningCurve> set : request.curves().entrySet()) {
+            if (curves.curves().containsKey(set.getKey())) {
+                curves = curves.with(set.getKey(), set.getValue());
+            }
+        }
+        return curves;
+    }
+
     /** The change that a step and a long way make, for each skill that applies. */
-    private static Map<Skill, List<RoundOdds>> levels(PracticeRound round, Watch watch) {
-        List<Skill> skills =
-                LearningTable.assumed(round.today()).curves().keySet().stream().toList();
+    private static Map<Skill, List<RoundOdds>> levels(PracticeRound round, LearningTable curves, Watch watch) {
+        List<Skill> skills = List.copyOf(curves.curves().keySet());
         List<List<RoundOdds>> found = Cores.all(
                 skills,
-                s -> SkillResponse.levels(s).stream()
+                s -> SkillResponse.levels(s, curves.get(s).floor()).stream()
                         .map(left -> SkillGradient.change(round, s, left, watch.withoutProgress()))
                         .toList(),
                 watch);
@@ -104,17 +115,12 @@ public final class PlanPractice {
             PracticeRequest request,
             RoundSetup setup,
             PracticeRound round,
+            LearningTable curves,
             Map<Skill, List<RoundOdds>> levels,
             SkillGradient gradient,
             Watch watch) {
-        LearningTable curves = LearningTable.assumed(round.today());
-        for (Map.Entry<Skill, LearningCurve> set : request.curves().entrySet()) {
-            if (curves.curves().containsKey(set.getKey())) {
-                curves = curves.with(set.getKey(), set.getValue());
-            }
-        }
         PracticeHours hours = request.hours();
-        SkillResponse response = SkillResponse.of(round, levels);
+        SkillResponse response = SkillResponse.of(round, curves, levels);
         TimeSplit split = new SplitSearch(hours, curves, response).best();
         List<PracticeWorld> worlds = PracticeWorld.drawn(
                 response,
@@ -122,7 +128,6 @@ public final class PlanPractice {
                 gradient,
                 WORLDS,
                 new SplittableRandom(setup.round().seed()));
-        LearningTable learning = curves;
         return new PracticePlan(
                 setup.course().name(),
                 setup.tees().name(),
@@ -138,7 +143,7 @@ public final class PlanPractice {
                 round.at(split.after(hours, curves), watch),
                 Cores.all(
                         List.of(CommonSplit.values()),
-                        k -> beside(k, split, round, hours, learning, worlds, watch.withoutProgress()),
+                        k -> beside(k, split, round, hours, curves, worlds, watch.withoutProgress()),
                         watch.withoutProgress()),
                 SplitDoubt.of(split, hours, curves, response, gradient, worlds.subList(0, SEARCHED)),
                 PracticeWeek.of(split, request.sessions(), request.drills(), round.today()),

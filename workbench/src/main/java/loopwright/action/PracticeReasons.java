@@ -24,10 +24,11 @@ public final class PracticeReasons {
                     + " another: spacing helps simple tasks clearly, complex ones little; mixing helps adults a little,"
                     + " the young hardly; neither is proven for golf.";
 
-    /** Wider than usual at his level by more than this is worth a word. */
-    private static final double NOTABLY_WIDER = 1.15;
     /** A share of the week that moves with one assumption and has to be said. */
     private static final double MUCH_MOVES = 0.2;
+
+    /** A step worth less than this share of the best one is hardly worth anything. */
+    private static final double HARDLY = 0.2;
 
     private final PracticePlan plan;
 
@@ -59,6 +60,14 @@ public final class PracticeReasons {
                 out.add(why(skill));
             }
         });
+        LearningTable.weaknesses(plan.player()).stream()
+                .filter(s -> plan.canBeSaid() && isPlayedRound(s))
+                .forEach(s -> out.add(say(
+                        "%s: %.1f times as wide as usual at his level, but the plan does without; a step there is worth"
+                                + " %+.1f points, and hours only pay if many are spent.",
+                        capital(PracticeWords.of(s)),
+                        LearningTable.besideLevel(s, plan.player()),
+                        100 * plan.gradient().gain(s).chance())));
         List<Skill> tied = plan.gradient().tiedWithBest();
         if (!tied.isEmpty() && plan.canBeSaid()) {
             out.add("By a single step these cannot be told from the best one ("
@@ -67,10 +76,21 @@ public final class PracticeReasons {
         return out;
     }
 
+    /** A weakness that gets no time, because a step there brings hardly anything. */
+    private boolean isPlayedRound(Skill skill) {
+        double best = plan.gradient().gains().get(0).chance();
+        return plan.split().of(skill) == 0 && plan.gradient().gain(skill).chance() < HARDLY * best;
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
     private String why(Skill skill) {
         double beside = LearningTable.besideLevel(skill, plan.player());
-        String wide =
-                beside > NOTABLY_WIDER ? say(", where he is %.1f times as wide as usual at his level", beside) : "";
+        String wide = beside > LearningTable.NOTABLY_WIDER
+                ? say(", where he is %.1f times as wide as usual at his level", beside)
+                : "";
         return say(
                 "Most of the time goes to %s%s: %s a week are assumed to bring %.1f points of the chance by the end; one"
                         + " step is worth %+.1f, and %.0f hours bring most of what there is to gain.",

@@ -1,10 +1,13 @@
 package loopwright.action;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import loopwright.course.CourseMap;
 import loopwright.course.Hole;
 import loopwright.numerics.Watch;
+import loopwright.player.Player;
+import loopwright.practice.LearningTable;
 import loopwright.practice.PracticeHole;
 import loopwright.practice.PracticeRound;
 import loopwright.practice.RoundOdds;
@@ -23,9 +26,19 @@ import loopwright.strategy.SolverSettings;
 /** Solves a round and makes it ready to be valued for other skills. Greens count as level: putting is what is practised. */
 final class PracticeRounds {
     private final RoundSetup setup;
+    /** The player without his weaknesses, if he has any. */
+    private final Optional<Ability> mended;
 
     PracticeRounds(RoundSetup setup) {
         this.setup = setup;
+        Player player = setup.profile().player();
+        Ability today = setup.round().ordinary();
+        mended = LearningTable.weaknesses(player).isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Ability(
+                        today.strikes().of(LearningTable.mended(player)),
+                        today.putting(),
+                        setup.round().seed()));
     }
 
     /** A hole with what its plan comes to on every day that counts. */
@@ -53,28 +66,43 @@ final class PracticeRounds {
     }
 
     private Solved hole(int i, Watch watch) {
-        Hole hole = setup.holes().get(i);
         Ability ability = setup.round().ordinary();
-        GreenOdds green = GreenOdds.level(
-                ability.putting(), hole.holeLocation().x(), hole.holeLocation().y());
-        HoleProblem problem = new HoleProblem(
-                new CourseMap(setup.course(), hole),
-                setup.tees().getPlace(hole.number()).place(),
-                ability,
-                SolverSettings.FOR_COMPARISON,
-                ShotRules.FREE,
-                green);
-        MeanSolution solution = MeanSolver.solve(problem, watch);
+        MeanSolution solution = MeanSolver.solve(problem(i, ability), watch);
         PolicyEvaluation plan = solution.evaluate(watch);
         PolicyEvaluation habit = new HabitPlay(solution, setup.profile().habit()).evaluate(watch);
         plan.forgetRows();
         habit.forgetRows();
-        PracticeHole practised = new PracticeHole(plan, habit, setup.tables().get(i), ability, watch);
+        PracticeHole practised =
+                withMended(i, new PracticeHole(plan, habit, setup.tables().get(i), ability, watch), watch);
         List<ScoreDistribution> byDay = setup.round().days().stream()
                 .map(DayAbility::ability)
                 .map(a -> ScoreDistribution.of(0, a == ability ? plan.scores() : plan.scoresWith(a, watch))
                         .countedBy(setup.tables().get(i)))
                 .toList();
         return new Solved(practised, byDay);
+    }
+
+    private HoleProblem problem(int i, Ability ability) {
+        Hole hole = setup.holes().get(i);
+        GreenOdds green = GreenOdds.level(
+                ability.putting(), hole.holeLocation().x(), hole.holeLocation().y());
+        return new HoleProblem(
+                new CourseMap(setup.course(), hole),
+                setup.tees().getPlace(hole.number()).place(),
+                ability,
+                SolverSettings.FOR_COMPARISON,
+                ShotRules.FREE,
+                green);
+    }
+
+    /** A player with weaknesses gets a second plan, as if he had mended them. */
+    private PracticeHole withMended(int i, PracticeHole hole, Watch watch) {
+        if (mended.isEmpty()) {
+            return hole;
+        }
+        PolicyEvaluation plan =
+                MeanSolver.solve(problem(i, mended.get()), watch).evaluate(watch);
+        plan.forgetRows();
+        return hole.withMended(plan, setup.round().ordinary(), watch);
     }
 }
