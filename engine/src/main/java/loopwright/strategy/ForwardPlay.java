@@ -23,10 +23,10 @@ final class ForwardPlay {
     private final double negligible;
     private final double[][] inState = new double[AHEAD][];
     private final double[][] inCell = new double[AHEAD][];
-    /** By count: the cells with something in them lie from {@code first} to {@code last}. */
-    private final int[] first = new int[AHEAD];
+    /** By count: the cells with something in them, and how many there are. */
+    private final int[][] touched = new int[AHEAD][1 << 10];
 
-    private final int[] last = new int[AHEAD];
+    private final int[] size = new int[AHEAD];
     /** The last count at which something still arrives. */
     private int under;
 
@@ -67,7 +67,6 @@ final class ForwardPlay {
         for (int i = 0; i < AHEAD; i++) {
             inState[i] = new double[nodes.states];
             inCell[i] = new double[nodes.raster.restCells()];
-            empty(i);
         }
         visits[0] = 1;
         for (int row = 0; row < teeRows; row++) {
@@ -108,30 +107,31 @@ final class ForwardPlay {
     private void arrive(int slot, double[] states) {
         double[] cells = inCell[slot];
         double[] ofNode = new double[nodes.nodes];
-        for (int c = first[slot]; c <= last[slot]; c++) {
-            if (cells[c] != 0) {
-                for (int i = NodeMesh.CORNERS * c; i < NodeMesh.CORNERS * (c + 1) && nodes.cellNodes[i] >= 0; i++) {
-                    ofNode[nodes.cellNodes[i]] += cells[c] * nodes.cellWeights[i];
-                }
-                cells[c] = 0;
+        for (int k = 0; k < size[slot]; k++) {
+            int c = touched[slot][k];
+            for (int i = NodeMesh.CORNERS * c; i < NodeMesh.CORNERS * (c + 1) && nodes.cellNodes[i] >= 0; i++) {
+                ofNode[nodes.cellNodes[i]] += cells[c] * nodes.cellWeights[i];
             }
+            cells[c] = 0;
         }
+        size[slot] = 0;
         for (int s = 0; s < states.length; s++) {
             states[s] += ofNode[nodes.nodeOfState[s]] * nodes.probability[s];
         }
-        empty(slot);
-    }
-
-    private void empty(int slot) {
-        first[slot] = Integer.MAX_VALUE;
-        last[slot] = -1;
     }
 
     private void put(int count, int cell, double mass) {
+        if (mass == 0) {
+            return;
+        }
         int slot = count % AHEAD;
+        if (inCell[slot][cell] == 0) {
+            if (size[slot] == touched[slot].length) {
+                touched[slot] = Arrays.copyOf(touched[slot], 2 * size[slot]);
+            }
+            touched[slot][size[slot]++] = cell;
+        }
         inCell[slot][cell] += mass;
-        first[slot] = Math.min(first[slot], cell);
-        last[slot] = Math.max(last[slot], cell);
         under = Math.max(under, count);
     }
 

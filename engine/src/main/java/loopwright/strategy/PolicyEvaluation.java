@@ -159,7 +159,7 @@ public final class PolicyEvaluation {
 
     /** The policy ready to be played by many players who differ from one of this ability in some shots only. */
     public PolicyVariations variations(Ability ability, Watch watch) {
-        return new PolicyVariations(this, ability, DAY_PART, watch);
+        return new PolicyVariations(this, ability, watch);
     }
 
     /** Scores with outcomes and a green that are known, to be compared with others of their kind. */
@@ -167,20 +167,40 @@ public final class PolicyEvaluation {
         return ForwardPlay.scoresToCompare(nodes, rows, this, putted);
     }
 
-    /** As {@link #rowsWith(Ability, int, Watch)}, where only some shots lead elsewhere than in {@code before}. */
-    OutcomeRows rowsWith(Ability ability, int part, OutcomeRows before, IntPredicate changed, Watch watch) {
-        return OutcomeRows.changed(problem.with(ability), policy, spots, fewerPoints(part), before, changed, watch);
+    /**
+     * Outcomes with an ability to be compared with others. A state's share of the error grows with its visits, so its points
+     * do as well, from {@link #LEAST_POINTS} up to a quarter of all.
+     */
+    OutcomeRows rowsToCompare(Ability ability, double pointsAVisit, Watch watch) {
+        return OutcomeRows.of(problem.with(ability), policy, spots, pointsToCompare(pointsAVisit), watch);
     }
 
-    /** The same on few points, and only where play comes by: elsewhere another player leads where {@code before} does. */
-    OutcomeRows roughRowsWith(Ability ability, int part, OutcomeRows before, IntPredicate changed, Watch watch) {
-        int[] fewer = fewerPoints(part);
-        for (int s = 0; s < fewer.length; s++) {
-            if (visits[s] < HARDLY_EVER) {
-                fewer[s] = 0;
-            }
+    /**
+     * The same, where only some shots lead elsewhere than in {@code before}.
+     *
+     * @param everywhere false: only where play comes by; elsewhere everything leads where {@code before} does
+     */
+    OutcomeRows rowsToCompare(
+            Ability ability,
+            double pointsAVisit,
+            OutcomeRows before,
+            IntPredicate changed,
+            boolean everywhere,
+            Watch watch) {
+        int[] fewer = pointsToCompare(pointsAVisit);
+        for (int s = 0; s < fewer.length && !everywhere; s++) {
+            fewer[s] = visits[s] < HARDLY_EVER ? 0 : fewer[s];
         }
         return OutcomeRows.changed(problem.with(ability), policy, spots, fewer, before, changed, watch);
+    }
+
+    private int[] pointsToCompare(double pointsAVisit) {
+        int[] fewer = new int[points.length];
+        for (int s = 0; s < fewer.length; s++) {
+            int most = Math.max(LEAST_POINTS, points[s] / DAY_PART);
+            fewer[s] = Math.max(LEAST_POINTS, (int) Math.min(most, pointsAVisit * visits[s]));
+        }
+        return fewer;
     }
 
     /** The green as a player of this ability putts it. */

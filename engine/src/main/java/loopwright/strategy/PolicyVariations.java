@@ -12,34 +12,36 @@ import loopwright.putting.PuttingOdds;
  * number.
  */
 public final class PolicyVariations {
+    /** Points of a state for every visit in a playing of the hole. */
+    private static final double FINE = 20_000;
+
+    private static final double ROUGH = 4_000;
+
     private final PolicyEvaluation policy;
-    private final int part;
     private final boolean rough;
     private final OutcomeRows usual;
     private final double[] scores;
     /** The green by who putts it: many players differ in other shots only. */
     private final Map<PuttingOdds, GreenCells> greens;
 
-    PolicyVariations(PolicyEvaluation policy, Ability ability, int part, Watch watch) {
+    PolicyVariations(PolicyEvaluation policy, Ability ability, Watch watch) {
         this.policy = policy;
-        this.part = part;
         rough = false;
         greens = new ConcurrentHashMap<>();
-        usual = policy.rowsWith(ability, part, watch);
+        usual = policy.rowsToCompare(ability, FINE, watch);
         scores = policy.scoresToCompare(usual, green(ability));
     }
 
     private PolicyVariations(PolicyVariations fine, Ability ability, Watch watch) {
         policy = fine.policy;
-        part = 4 * fine.part;
         rough = true;
         greens = fine.greens;
-        usual = policy.roughRowsWith(ability, part, fine.usual, shot -> true, watch);
+        usual = policy.rowsToCompare(ability, ROUGH, fine.usual, shot -> true, false, watch);
         scores = policy.scoresToCompare(usual, green(ability));
     }
 
     /**
-     * The same policy on a quarter of the points and only where play comes by: to see how much differs between many players,
+     * The same policy on a fifth of the points and only where play comes by: to see how much differs between many players,
      * where no single number counts.
      */
     public PolicyVariations rough(Ability ability, Watch watch) {
@@ -57,9 +59,7 @@ public final class PolicyVariations {
      * @param changed true for the shots that differ; putting may differ as well
      */
     public double[] with(Ability other, IntPredicate changed, Watch watch) {
-        OutcomeRows rows = rough
-                ? policy.roughRowsWith(other, part, usual, changed, watch)
-                : policy.rowsWith(other, part, usual, changed, watch);
+        OutcomeRows rows = policy.rowsToCompare(other, rough ? ROUGH : FINE, usual, changed, !rough, watch);
         return policy.scoresToCompare(rows, green(other));
     }
 

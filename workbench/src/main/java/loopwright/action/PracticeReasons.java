@@ -63,8 +63,8 @@ public final class PracticeReasons {
         LearningTable.weaknesses(plan.player()).stream()
                 .filter(s -> plan.canBeSaid() && isPlayedRound(s))
                 .forEach(s -> out.add(say(
-                        "%s: %.1f times as wide as usual at his level, but the plan does without; a step there is worth"
-                                + " %+.1f points, and hours only pay if many are spent.",
+                        "%s: %.1f times as wide as usual at his level, but the plan plays round it: one step there is"
+                                + " worth %+.1f points.",
                         capital(PracticeWords.of(s)),
                         LearningTable.besideLevel(s, plan.player()),
                         100 * plan.gradient().gain(s).chance())));
