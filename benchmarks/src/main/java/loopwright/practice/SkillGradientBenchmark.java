@@ -59,7 +59,7 @@ public class SkillGradientBenchmark {
                         new CourseMap(course, first),
                         course.teeSets().get(0).getPlace(first.number()).place(),
                         ability,
-                        SolverSettings.STANDARD,
+                        SolverSettings.FOR_COMPARISON,
                         ShotRules.FREE),
                 Watch.NONE);
     }

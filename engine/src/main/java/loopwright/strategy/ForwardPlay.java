@@ -27,6 +27,8 @@ final class ForwardPlay {
     private final int[][] touched = new int[AHEAD][1 << 10];
 
     private final int[] size = new int[AHEAD];
+    /** By strokes, what has arrived in each cell of the green. */
+    private final double[][] arrived = new double[MOST][0];
     /** The last count at which something still arrives. */
     private int under;
 
@@ -40,9 +42,23 @@ final class ForwardPlay {
         this(nodes, rows, decider, green, rows, 1, NEGLIGIBLE);
     }
 
-    /** The same for comparing players: seldom seen chances are let go sooner. */
-    static double[] scoresToCompare(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green) {
-        return new ForwardPlay(nodes, rows, decider, green, rows, 1, NEGLIGIBLE_TO_COMPARE).scores;
+    /**
+     * For comparing players: how likely the ball arrives in each cell of the green, by strokes, seldom seen chances being let
+     * go sooner. Whoever putts then, {@link #puttedOut} tells the scores.
+     */
+    static double[][] arrivals(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green) {
+        ForwardPlay play = new ForwardPlay(nodes, rows, decider, green, rows, 1, NEGLIGIBLE_TO_COMPARE);
+        return play.arrived;
+    }
+
+    /** Scores of arrivals on the green if they are putted out; what was let go before is as if it had never been. */
+    static double[] puttedOut(double[][] arrivals, GreenCells green) {
+        double[] scores = new double[MOST + 1];
+        for (int strokes = 0; strokes < arrivals.length; strokes++) {
+            puttOut(arrivals[strokes], strokes, green, scores);
+        }
+        evenOut(scores);
+        return scores;
     }
 
     /** The same with the first stroke spread evenly over all of {@code tee}. */
@@ -75,12 +91,16 @@ final class ForwardPlay {
         for (int n = 1; n < MOST && n <= under; n++) {
             play(n, green);
         }
-        close();
+        if (negligible == NEGLIGIBLE) {
+            for (int n = 0; n < arrived.length; n++) {
+                puttOut(arrived[n], n, green, scores);
+            }
+            close();
+        }
     }
 
     private void play(int strokes, GreenCells green) {
-        double[] cells = inCell[strokes % AHEAD];
-        puttOut(cells, strokes, green);
+        arrived[strokes] = onGreen(inCell[strokes % AHEAD], green);
         double[] states = inState[strokes % AHEAD];
         arrive(strokes % AHEAD, states);
         for (int s = 0; s < states.length; s++) {
@@ -92,9 +112,17 @@ final class ForwardPlay {
         Arrays.fill(states, 0);
     }
 
-    private void puttOut(double[] cells, int strokes, GreenCells green) {
-        for (int i = 0; i < green.cells.length; i++) {
-            double mass = cells[green.cells[i]];
+    private static double[] onGreen(double[] cells, GreenCells green) {
+        double[] out = new double[green.cells.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = cells[green.cells[i]];
+        }
+        return out;
+    }
+
+    private static void puttOut(double[] onGreen, int strokes, GreenCells green, double[] scores) {
+        for (int i = 0; i < onGreen.length; i++) {
+            double mass = onGreen[i];
             if (mass != 0) {
                 for (int putts = 0; putts <= GreenCells.MOST_PUTTS; putts++) {
                     scores[Math.min(MOST, strokes + putts)] += mass * green.putts[i][putts];
@@ -159,16 +187,24 @@ final class ForwardPlay {
         }
     }
 
-    /** What is left belongs to the last count, unless it was let go; rounding and weights below zero are evened out. */
+    /** What is left belongs to the last count. */
     private void close() {
         double sum = 0;
         for (int k = 0; k < MOST; k++) {
-            scores[k] = Math.max(0, scores[k]);
-            sum += scores[k];
+            sum += Math.max(0, scores[k]);
         }
-        scores[MOST] = Math.max(0, negligible > NEGLIGIBLE ? scores[MOST] : 1 - sum);
-        double all = sum + scores[MOST];
-        for (int k = 0; k <= MOST; k++) {
+        scores[MOST] = 1 - sum;
+        evenOut(scores);
+    }
+
+    /** Rounding and weights below zero are evened out. */
+    private static void evenOut(double[] scores) {
+        double all = 0;
+        for (int k = 0; k < scores.length; k++) {
+            scores[k] = Math.max(0, scores[k]);
+            all += scores[k];
+        }
+        for (int k = 0; k < scores.length; k++) {
             scores[k] /= all;
         }
     }

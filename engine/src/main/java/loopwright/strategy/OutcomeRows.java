@@ -29,7 +29,10 @@ final class OutcomeRows {
         return of(problem, policy, spots, points, true, new OutcomeRows(0), shot -> true, watch);
     }
 
-    /** The same where only some shots have changed: what the others, and states without points, lead to is taken over. */
+    /**
+     * The same where only some shots have changed: what the others, and states without points, lead to is taken over; {@code
+     * before} itself where no state changes.
+     */
     static OutcomeRows changed(
             HoleProblem problem,
             NodePolicy policy,
@@ -38,7 +41,14 @@ final class OutcomeRows {
             OutcomeRows before,
             IntPredicate changed,
             Watch watch) {
-        return of(problem, policy, spots, points, true, before, changed, watch);
+        for (int s = 0; s < spots.length; s++) {
+            if (points[s] > 0
+                    && !policy.option(s).isDrop()
+                    && changed.test(policy.option(s).shot())) {
+                return of(problem, policy, spots, points, true, before, changed, watch);
+            }
+        }
+        return before;
     }
 
     /** The same from the clouds for choosing. */

@@ -22,6 +22,8 @@ public final class PolicyEvaluation {
     private static final double SELDOM = 1e-5;
     /** States with fewer visits make up 2 % of play. */
     private static final double HARDLY_EVER = 1e-4;
+    /** Points of a state where players are compared: a step of a skill then comes out within 0.002 strokes a hole. */
+    private static final double POINTS_A_VISIT = 4_000;
 
     private static final int MOST_PASSES = 60;
     private static final double SETTLED = 1e-7;
@@ -162,17 +164,17 @@ public final class PolicyEvaluation {
         return new PolicyVariations(this, ability, watch);
     }
 
-    /** Scores with outcomes and a green that are known, to be compared with others of their kind. */
-    double[] scoresToCompare(OutcomeRows rows, GreenCells putted) {
-        return ForwardPlay.scoresToCompare(nodes, rows, this, putted);
+    /** How the green is reached with outcomes that are known, to be compared with others of their kind. */
+    double[][] arrivalsToCompare(OutcomeRows outcomes) {
+        return ForwardPlay.arrivals(nodes, outcomes, this, green);
     }
 
     /**
      * Outcomes with an ability to be compared with others. A state's share of the error grows with its visits, so its points
      * do as well, from {@link #LEAST_POINTS} up to a quarter of all.
      */
-    OutcomeRows rowsToCompare(Ability ability, double pointsAVisit, Watch watch) {
-        return OutcomeRows.of(problem.with(ability), policy, spots, pointsToCompare(pointsAVisit), watch);
+    OutcomeRows rowsToCompare(Ability ability, Watch watch) {
+        return OutcomeRows.of(problem.with(ability), policy, spots, pointsToCompare(), watch);
     }
 
     /**
@@ -181,24 +183,19 @@ public final class PolicyEvaluation {
      * @param everywhere false: only where play comes by; elsewhere everything leads where {@code before} does
      */
     OutcomeRows rowsToCompare(
-            Ability ability,
-            double pointsAVisit,
-            OutcomeRows before,
-            IntPredicate changed,
-            boolean everywhere,
-            Watch watch) {
-        int[] fewer = pointsToCompare(pointsAVisit);
+            Ability ability, OutcomeRows before, IntPredicate changed, boolean everywhere, Watch watch) {
+        int[] fewer = pointsToCompare();
         for (int s = 0; s < fewer.length && !everywhere; s++) {
             fewer[s] = visits[s] < HARDLY_EVER ? 0 : fewer[s];
         }
         return OutcomeRows.changed(problem.with(ability), policy, spots, fewer, before, changed, watch);
     }
 
-    private int[] pointsToCompare(double pointsAVisit) {
+    private int[] pointsToCompare() {
         int[] fewer = new int[points.length];
         for (int s = 0; s < fewer.length; s++) {
             int most = Math.max(LEAST_POINTS, points[s] / DAY_PART);
-            fewer[s] = Math.max(LEAST_POINTS, (int) Math.min(most, pointsAVisit * visits[s]));
+            fewer[s] = Math.max(LEAST_POINTS, (int) Math.min(most, POINTS_A_VISIT * visits[s]));
         }
         return fewer;
     }

@@ -12,14 +12,10 @@ import loopwright.putting.PuttingOdds;
  * number.
  */
 public final class PolicyVariations {
-    /** Points of a state for every visit in a playing of the hole. */
-    private static final double FINE = 20_000;
-
-    private static final double ROUGH = 4_000;
-
     private final PolicyEvaluation policy;
     private final boolean rough;
     private final OutcomeRows usual;
+    private final double[][] arrivals;
     private final double[] scores;
     /** The green by who putts it: many players differ in other shots only. */
     private final Map<PuttingOdds, GreenCells> greens;
@@ -28,21 +24,23 @@ public final class PolicyVariations {
         this.policy = policy;
         rough = false;
         greens = new ConcurrentHashMap<>();
-        usual = policy.rowsToCompare(ability, FINE, watch);
-        scores = policy.scoresToCompare(usual, green(ability));
+        usual = policy.rowsToCompare(ability, watch);
+        arrivals = policy.arrivalsToCompare(usual);
+        scores = ForwardPlay.puttedOut(arrivals, green(ability));
     }
 
     private PolicyVariations(PolicyVariations fine, Ability ability, Watch watch) {
         policy = fine.policy;
         rough = true;
         greens = fine.greens;
-        usual = policy.rowsToCompare(ability, ROUGH, fine.usual, shot -> true, false, watch);
-        scores = policy.scoresToCompare(usual, green(ability));
+        usual = policy.rowsToCompare(ability, fine.usual, shot -> true, false, watch);
+        arrivals = policy.arrivalsToCompare(usual);
+        scores = ForwardPlay.puttedOut(arrivals, green(ability));
     }
 
     /**
-     * The same policy on a fifth of the points and only where play comes by: to see how much differs between many players,
-     * where no single number counts.
+     * The same policy, worked out only where play comes by: to see how much differs between many players, where no single
+     * number counts.
      */
     public PolicyVariations rough(Ability ability, Watch watch) {
         return new PolicyVariations(this, ability, watch);
@@ -59,8 +57,8 @@ public final class PolicyVariations {
      * @param changed true for the shots that differ; putting may differ as well
      */
     public double[] with(Ability other, IntPredicate changed, Watch watch) {
-        OutcomeRows rows = policy.rowsToCompare(other, rough ? ROUGH : FINE, usual, changed, !rough, watch);
-        return policy.scoresToCompare(rows, green(other));
+        OutcomeRows rows = policy.rowsToCompare(other, usual, changed, !rough, watch);
+        return ForwardPlay.puttedOut(rows == usual ? arrivals : policy.arrivalsToCompare(rows), green(other));
     }
 
     private GreenCells green(Ability ability) {

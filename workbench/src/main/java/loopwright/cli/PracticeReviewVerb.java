@@ -121,7 +121,8 @@ public final class PracticeReviewVerb implements Runnable {
         return switch (l.verdict()) {
             case BETTER -> "better, beyond chance";
             case WORSE -> "wider than the model had it, beyond chance";
-            case WITHIN_NOISE -> "not to be told from before yet (" + l.playings() + " playings)";
+            case WITHIN_NOISE ->
+                "not to be told from before yet (" + l.playings() + (l.playings() == 1 ? " playing)" : " playings)");
         };
     }
 

@@ -14,6 +14,7 @@ import loopwright.player.DayEffect;
 import loopwright.player.Player;
 import loopwright.player.PlayerPrior;
 import loopwright.player.PlayerProfile;
+import loopwright.practice.Skill;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -59,6 +60,19 @@ class PracticePlanIT {
         assertThat(chips).isGreaterThanOrEqualTo(30);
         assertThat(all.get("after").get("chance").asDouble())
                 .isGreaterThan(all.get("byHabit").get("chance").asDouble());
+    }
+
+    @Test
+    void aPoorLagPutterIsToldWhyInOneSentence() {
+        Path poor = folder.resolve("poor.json");
+        JsonPlayerFiles files = new JsonPlayerFiles();
+        PlayerProfile usual = files.read(DEMO.resolve("player.json"));
+        files.write(new PlayerProfile(Skill.PACE.of(usual.player(), 2.2), usual.day(), usual.habit()), poor);
+        Typed run = planFor(poor, "--facilities", "range,short-game-area,green");
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.out())
+                .containsPattern("Most of the time goes to pace of putts, where he is 1\\.\\d times as wide as usual at"
+                        + " his level: \\d:\\d\\d a week are assumed to bring");
     }
 
     @Test
