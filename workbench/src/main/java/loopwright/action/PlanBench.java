@@ -78,11 +78,6 @@ public final class PlanBench {
         return (number, plan) -> planned.get(choice.onlyHole(number).key(), plan);
     }
 
-    /** Other work on a whole round, which waits its turn; the key is a word and {@link PlanChoice#key}, or begins so. */
-    <T> Job<T> submit(String key, String page, Function<Watch, T> work) {
-        return rounds.submit(key, page, work);
-    }
-
     /** One hole, solved and ready to answer. */
     public Job<SolvedHole> hole(PlanChoice choice, int number, String page) {
         PlanChoice only = choice.onlyHole(number);

@@ -67,10 +67,6 @@ public record PlanChoice(
         return new PlanChoice(player, course, tees, goal, other, today, holes, holeLocations, forbid, require, seed);
     }
 
-    public PlanChoice withGoal(Goal other) {
-        return new PlanChoice(player, course, tees, other, day, holes, holeLocations, forbid, require, seed);
-    }
-
     public PlanChoice withTees(String others) {
         return new PlanChoice(player, course, others, goal, day, today, holes, holeLocations, forbid, require, seed);
     }

@@ -17,11 +17,15 @@ import loopwright.practice.Drill;
 public final class PracticeBench {
     /** The level to compare with where nobody says another: as at the command line. */
     private static final double BETTER_BY = 10;
+    /** A plan keeps all cores busy by itself. */
+    private static final int PLANS_AT_ONCE = 1;
+
+    private static final int KEPT_PLANS = 12;
     /** Players whose drills are kept in memory, some kB each. */
     private static final int KEPT_PLAYERS = 50;
 
     private final Workroom room;
-    private final PlanBench plans;
+    private final Jobs plans;
     private final PlanPractice planning;
     private final List<Drill> drills;
     private final Remembered<String, List<PracticePictures.DrillCard>> known = new Remembered<>(KEPT_PLAYERS);
@@ -30,13 +34,13 @@ public final class PracticeBench {
 
     public PracticeBench(
             Workroom room,
-            PlanBench plans,
+            JobBoard board,
             PlanPractice planning,
             DrillCards cards,
             PracticePictures pictures,
             CalendarFile calendars) {
         this.room = room;
-        this.plans = plans;
+        this.plans = board.open(PLANS_AT_ONCE, KEPT_PLANS);
         this.planning = planning;
         this.drills = cards.drills(Optional.empty(), DrillCards.USUAL_CORRIDOR_METRES);
         this.pictures = pictures;

@@ -96,7 +96,7 @@ final class Bench implements AutoCloseable {
                         new HolePlace(room, plans, new ScreenedHoles()),
                         new AnswerPlace(room, plans, new PlanAnswers(room, advisers(), board)),
                         new JobPlace(board),
-                        new PracticePlace(room, PracticeVerbs.bench(room, plans, clock), clock),
+                        new PracticePlace(room, PracticeVerbs.bench(room, board, clock), clock),
                         new CoursePlace(room, StoreVerbs.carrying(room), new ChartedCourses(), new ScreenedHoles()),
                         new PlayerPlace(room, keeping(room)),
                         new GreenPlace(room, new PuttAdviser(new ChartedPutts())),

@@ -3,7 +3,7 @@ package loopwright.boot;
 import java.time.Clock;
 import java.time.ZoneId;
 import loopwright.action.DrillCards;
-import loopwright.action.PlanBench;
+import loopwright.action.JobBoard;
 import loopwright.action.PlanPractice;
 import loopwright.action.PracticeBench;
 import loopwright.action.RememberedCourses;
@@ -29,10 +29,10 @@ final class PracticeVerbs {
     private PracticeVerbs() {}
 
     /** Practice for the bench. */
-    static PracticeBench bench(Workroom room, PlanBench plans, Clock clock) {
+    static PracticeBench bench(Workroom room, JobBoard board, Clock clock) {
         return new PracticeBench(
                 room,
-                plans,
+                board,
                 new PlanPractice(
                         new RememberedCourses(new OsmCourseFiles()), new RememberedPlayers(new JsonPlayerFiles())),
                 new DrillCards(new DrillJson()),
