@@ -84,7 +84,7 @@ final class PracticePage {
                 plan.byPlan().expected(),
                 percent(plan.byPlan().chance()));
         line(
-                "After %d weeks, under these assumed rates of learning:",
+                "After %d weeks, under these assumed rates of learning, habits staying where no time goes to the plan:",
                 plan.hours().weeks());
         line(
                 "  %-42s %5.1f strokes, target %s",
