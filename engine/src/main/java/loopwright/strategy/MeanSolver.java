@@ -3,6 +3,7 @@ package loopwright.strategy;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
@@ -25,6 +26,10 @@ public final class MeanSolver {
     private static final double AHEAD_ONLY = 1000;
 
     private static final int MOST_STEPS = 3;
+    /** Swings that end this near each other, cells either way, cannot be told apart. */
+    private static final double SAME_AIM_CELLS = 1.5;
+    /** Touch shots. */
+    private static final double SAME_TOUCH_CELLS = 0.4;
     /** A state so much worse than its neighbourhood has not seen its option yet, strokes. */
     private static final double SUSPICIOUS = 1;
 
@@ -107,10 +112,10 @@ public final class MeanSolver {
         watch.at(45, 100);
         MeanSolver fine = new MeanSolver(problem, settings.fineCells(), settings.finePoints());
         fine.startFrom(middle, middle.visits(watch));
-        fine.pass(watch, s -> fine.fromCoarser(middle, s), fine::matters);
+        fine.pass(watch, s -> !fine.takesOver(middle, s), s -> fine.fromCoarser(middle, s), fine::matters);
         watch.at(70, 100);
         fine.givePointsByVisits();
-        fine.pass(watch, s -> fine.isMet(s) ? fine.fromNeighbours(s) : fine.asBefore(s), fine::isMet);
+        fine.pass(watch, fine::matters, s -> fine.isMet(s) ? fine.fromNeighbours(s) : fine.asBefore(s), fine::isMet);
         fine.settleUnderFaces(watch);
         double loss = fine.searchLoss(watch);
         watch.at(100, 100);
@@ -188,10 +193,9 @@ public final class MeanSolver {
         return evaluator.value(field, value[state]);
     }
 
-    /** A state's share of the error of the whole falls with its visits, so its points do: 64 to the full number. */
+    /** A state's share of the error of the whole grows with its visits, so its points do, up to the full number. */
     private int reportPoints(double visits) {
-        double share = Math.sqrt(visits / OFTEN);
-        return (int) Math.max(64, Math.min(1, share) * problem.settings.reportPoints());
+        return (int) Math.max(LEAST_POINTS, Math.min(1, visits / OFTEN) * problem.settings.reportPoints());
     }
 
     /** States that are met choose on the full clouds, those met often at last on larger ones, the tee on the largest. */
@@ -205,6 +209,14 @@ public final class MeanSolver {
                 runOffPoints[s] = importance[s] > OFTEN ? RUN_OFF * base : 0;
             }
         }
+    }
+
+    /** Takes over the coarser nodes' choice, and their value, where play hardly ever comes by and there is one. */
+    private boolean takesOver(MeanSolver coarse, int state) {
+        int from = matters(state) ? -1 : coarseState(coarse, state);
+        Optional<Option> same = from < 0 ? Optional.empty() : space.from(coarse.policy.option(from), spots[state]);
+        same.ifPresent(o -> policy.set(state, o));
+        return same.isPresent();
     }
 
     private boolean isMet(int state) {
@@ -263,7 +275,7 @@ public final class MeanSolver {
         double finer = (double) cells / coarse.cells;
         for (int s = 0; s < nodes.states; s++) {
             int from = coarseState(coarse, s);
-            value[s] = from < 0 ? 2.4 : coarse.value[from];
+            value[s] = from < 0 ? 2.4 : from == 0 ? coarse.value[0] : coarseValue(coarse, s);
             importance[s] = from < 0 ? OFTEN : Math.max(0, visits[from]) * finer * finer;
             points[s] = Math.max(LEAST_POINTS, points[s] / 2);
         }
@@ -281,6 +293,20 @@ public final class MeanSolver {
         }
         int main = coarse.nodes.mainNode(problem.raster.cell(nodes.column[node], nodes.row[node]));
         return main < 0 ? -1 : coarse.nodes.stateOf(main, nodes.situation[state]);
+    }
+
+    /** The value of the coarser states round a state, between them on a straight line. */
+    private double coarseValue(MeanSolver coarse, int state) {
+        int node = nodes.nodeOfState[state];
+        int cell = problem.raster.cell(nodes.column[node], nodes.row[node]);
+        double sum = 0;
+        for (int i = NodeMesh.CORNERS * cell;
+                i < NodeMesh.CORNERS * (cell + 1) && coarse.nodes.cellNodes[i] >= 0;
+                i++) {
+            int near = coarse.nodes.stateOf(coarse.nodes.cellNodes[i], nodes.situation[state]);
+            sum += coarse.nodes.cellWeights[i] * coarse.value[near];
+        }
+        return sum;
     }
 
     private void searchEverything(double aimCells, Watch watch) {
@@ -317,15 +343,22 @@ public final class MeanSolver {
     }
 
     private void pass(Watch watch, IntFunction<List<Option>> candidates, IntPredicate climb) {
+        pass(watch, s -> true, candidates, climb);
+    }
+
+    private void pass(Watch watch, IntPredicate chooses, IntFunction<List<Option>> candidates, IntPredicate climb) {
         inBands(watch, s -> {
+            if (!chooses.test(s)) {
+                return;
+            }
             Best best = new Best(s);
-            best.tryAll(candidates.apply(s));
+            best.tryOthers(candidates.apply(s));
             if (!(best.value < value[s] + SUSPICIOUS)) {
                 best.tryAll(space.all(spots[s], COARSE_AIM_CELLS));
             }
             boolean climbs = climb.test(s);
             for (int step = 0; climbs && step < MOST_STEPS; step++) {
-                if (!best.tryAll(space.beside(best.option, spots[s], step == 0 || isVariant(s)))) {
+                if (!best.tryOthers(space.beside(best.option, spots[s], step == 0 || isVariant(s)))) {
                     break;
                 }
             }
@@ -343,15 +376,41 @@ public final class MeanSolver {
         private double value = Double.POSITIVE_INFINITY;
         private boolean seen;
         private final Shortlist shortlist = new Shortlist();
+        private final List<Option> tried = new ArrayList<>();
 
         Best(int state) {
             this.state = state;
+        }
+
+        /** The same but for aims so close to one of the same shot before that they cannot be told apart. */
+        boolean tryOthers(List<Option> options) {
+            boolean better = false;
+            for (Option o : options) {
+                better |= !wasTried(o) && tryAll(List.of(o));
+            }
+            return better;
+        }
+
+        private boolean wasTried(Option o) {
+            if (o.isDrop() || state == 0) {
+                return false; // the tee's points are enough to tell aims apart
+            }
+            double close = problem.ability.strikes().isTouch(o.shot()) ? SAME_TOUCH_CELLS : SAME_AIM_CELLS;
+            for (Option t : tried) {
+                if (t.shot() == o.shot()
+                        && Math.abs(t.column() - o.column()) <= close
+                        && Math.abs(t.row() - o.row()) <= close) {
+                    return true;
+                }
+            }
+            return false;
         }
 
         /** True if one of them is cheaper than all before. */
         boolean tryAll(List<Option> options) {
             boolean better = false;
             for (Option o : options) {
+                tried.add(o);
                 double v = valueOf(state, o);
                 shortlist.offer(o, v);
                 if (v < value || !seen) {

@@ -2,6 +2,7 @@ package loopwright.strategy;
 
 import java.util.Arrays;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import loopwright.numerics.Watch;
 
 /**
@@ -26,12 +27,12 @@ final class OutcomeRows {
 
     /** The points that each state gets are given by {@code points}. */
     static OutcomeRows of(HoleProblem problem, NodePolicy policy, Spot[] spots, int[] points, Watch watch) {
-        return of(problem, policy, spots, points, true, new OutcomeRows(0), shot -> true, watch);
+        return of(problem, policy, spots, points, true, new OutcomeRows(0), state -> true, watch);
     }
 
     /**
-     * The same where only some shots have changed: what the others, and states without points, lead to is taken over; {@code
-     * before} itself where no state changes.
+     * The same where only some states' outcomes have changed: those of the others are taken over; {@code before} itself
+     * where no state changes.
      */
     static OutcomeRows changed(
             HoleProblem problem,
@@ -41,19 +42,14 @@ final class OutcomeRows {
             OutcomeRows before,
             IntPredicate changed,
             Watch watch) {
-        for (int s = 0; s < spots.length; s++) {
-            if (points[s] > 0
-                    && !policy.option(s).isDrop()
-                    && changed.test(policy.option(s).shot())) {
-                return of(problem, policy, spots, points, true, before, changed, watch);
-            }
-        }
-        return before;
+        boolean any =
+                IntStream.range(0, spots.length).anyMatch(s -> !policy.option(s).isDrop() && changed.test(s));
+        return any ? of(problem, policy, spots, points, true, before, changed, watch) : before;
     }
 
     /** The same from the clouds for choosing. */
     static OutcomeRows toChooseFrom(HoleProblem problem, NodePolicy policy, Spot[] spots, int[] points, Watch watch) {
-        return of(problem, policy, spots, points, false, new OutcomeRows(0), shot -> true, watch);
+        return of(problem, policy, spots, points, false, new OutcomeRows(0), state -> true, watch);
     }
 
     private static OutcomeRows of(
@@ -78,7 +74,7 @@ final class OutcomeRows {
                 rows.cost[s] = (byte) o.penalty();
                 rows.drop[s] = true;
                 rows.append(s, problem.raster.cell(o.column(), o.row()), 1);
-            } else if (points[s] == 0 || !changed.test(o.shot())) {
+            } else if (!changed.test(s)) {
                 rows.copy(before, s);
             } else {
                 rows.cost[s] = 1;

@@ -156,7 +156,17 @@ public final class PolicyEvaluation {
      * and its reliefs stay.
      */
     public double[] scoresWith(Ability day, Watch watch) {
-        return new ForwardPlay(nodes, rowsWith(day, DAY_PART, watch), this, greenWith(day)).scores;
+        return new ForwardPlay(nodes, rowsOn(day, rows(), watch), this, greenWith(day)).scores;
+    }
+
+    /** Outcomes on another day, on a part of the points; where play seldom comes by, those of the ordinary day. */
+    OutcomeRows rowsOn(Ability day, OutcomeRows ordinary, Watch watch) {
+        return OutcomeRows.changed(
+                problem.with(day), policy, spots, fewerPoints(DAY_PART), ordinary, this::isSometimesMet, watch);
+    }
+
+    private boolean isSometimesMet(int state) {
+        return Math.abs(visits[state]) > SELDOM;
     }
 
     /** The policy ready to be played by many players who differ from one of this ability in some shots only. */
@@ -184,11 +194,15 @@ public final class PolicyEvaluation {
      */
     OutcomeRows rowsToCompare(
             Ability ability, OutcomeRows before, IntPredicate changed, boolean everywhere, Watch watch) {
-        int[] fewer = pointsToCompare();
-        for (int s = 0; s < fewer.length && !everywhere; s++) {
-            fewer[s] = visits[s] < HARDLY_EVER ? 0 : fewer[s];
-        }
-        return OutcomeRows.changed(problem.with(ability), policy, spots, fewer, before, changed, watch);
+        return OutcomeRows.changed(
+                problem.with(ability),
+                policy,
+                spots,
+                pointsToCompare(),
+                before,
+                s -> (everywhere || visits[s] >= HARDLY_EVER)
+                        && changed.test(policy.option(s).shot()),
+                watch);
     }
 
     private int[] pointsToCompare() {
@@ -220,7 +234,7 @@ public final class PolicyEvaluation {
     private int[] fewerPoints(int part) {
         int[] fewer = new int[points.length];
         for (int s = 0; s < fewer.length; s++) {
-            fewer[s] = Math.abs(visits[s]) > SELDOM ? Math.max(LEAST_POINTS, points[s] / part) : LEAST_POINTS;
+            fewer[s] = isSometimesMet(s) ? Math.max(LEAST_POINTS, points[s] / part) : LEAST_POINTS;
         }
         return fewer;
     }

@@ -80,11 +80,14 @@ final class ReliefField {
         double x = raster.columnOf(cell) + 0.5;
         double y = raster.rowOf(cell) + 0.5;
         int at = cell;
+        double east = Math.sin(bearing);
+        double north = Math.cos(bearing);
         boolean penaltyArea = raster.isPenaltyArea(cell);
         while ((penaltyArea ? raster.isPenaltyArea(at) : raster.surface(at) == Surface.OUT_OF_BOUNDS)
                 && raster.covers(x, y)) {
-            x -= Math.sin(bearing) * STEP_CELLS;
-            y -= Math.cos(bearing) * STEP_CELLS;
+            double step = Math.max(STEP_CELLS, HoleRaster.Ground.sameSurfaceDistance(raster.ground(at)) - 1);
+            x -= east * step;
+            y -= north * step;
             at = raster.cell(x, y);
         }
         return record(at, raster.surface(cell), !penaltyArea);

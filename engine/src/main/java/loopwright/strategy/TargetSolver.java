@@ -125,7 +125,7 @@ public final class TargetSolver {
         PolicyEvaluation mean = hole.evaluation();
         Ability ability = days.get(day).ability();
         int part = day == 0 ? 1 : PolicyEvaluation.DAY_PART;
-        OutcomeRows usual = day == 0 ? prepared.usual : mean.rowsWith(ability, part, watch);
+        OutcomeRows usual = day == 0 ? prepared.usual : mean.rowsOn(ability, prepared.usual, watch);
         OutcomeRows other =
                 evaluation.others(hole, prepared.options, day == 0 ? problem : problem.with(ability), part, watch);
         double[] scores = day == 0 ? mean.scores() : mean.scoresOf(usual);

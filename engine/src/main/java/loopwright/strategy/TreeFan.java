@@ -16,7 +16,6 @@ final class TreeFan {
     static final double SECTORS_PER_RADIAN = SECTORS / (2 * Math.PI);
 
     private static final double REACH_CELLS = 330;
-    private static final Stretch[] NOT_LOOKED = {};
     private static final Stretch[] CLEAR = {};
 
     private final HoleRaster raster;
@@ -24,9 +23,10 @@ final class TreeFan {
     private final double row;
     private final float openCells;
     private final @Nullable BunkerFace face;
-    private static final Stretch[][] NOTHING = {};
+    private static final @Nullable Stretch[][] NOTHING = {};
 
-    private Stretch[][] stretches = NOTHING;
+    /** By sector; null where nobody has looked. */
+    private @Nullable Stretch[][] stretches = NOTHING;
     /** Distance to the bunker's edge by sector, metres; 0 until looked at. */
     private final float[] edgeMetres;
 
@@ -73,16 +73,17 @@ final class TreeFan {
 
     /** Looked at once; two that look at the same time see the same. */
     private Stretch[] stretches(int sector) {
-        Stretch[][] all = stretches;
+        @Nullable Stretch[][] all = stretches;
         if (all == NOTHING) {
             all = new Stretch[SECTORS][];
-            Arrays.fill(all, NOT_LOOKED);
             stretches = all;
         }
-        if (all[sector] == NOT_LOOKED) {
-            all[sector] = look(sector);
+        Stretch[] seen = all[sector];
+        if (seen == null) {
+            seen = look(sector);
+            all[sector] = seen;
         }
-        return all[sector];
+        return seen;
     }
 
     /** Lets go of what was seen until somebody looks again. */
@@ -119,9 +120,11 @@ final class TreeFan {
         TreeCover under = null;
         float from = openCells;
         float s = openCells;
+        double chessboard = 1 / Math.max(Math.abs(dx), Math.abs(dy));
         while (s < REACH_CELLS) {
             int cell = raster.cell(column + dx * (s + 0.5), row + dy * (s + 0.5));
-            TreeCover trees = raster.trees(cell);
+            int free = raster.treeDistance(cell);
+            TreeCover trees = free > 0 ? null : raster.trees(cell);
             if (under != null && !under.equals(trees)) {
                 found = with(found, new Stretch(from, s, under));
             }
@@ -129,7 +132,7 @@ final class TreeFan {
                 from = s;
             }
             under = trees;
-            s += Math.max(1, raster.treeDistance(cell));
+            s += free > 0 ? (float) (free * chessboard) : 1;
         }
         return under == null ? found : with(found, new Stretch(from, s, under));
     }

@@ -1,5 +1,6 @@
 package loopwright.strategy;
 
+import java.util.Arrays;
 import java.util.function.DoubleBinaryOperator;
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
@@ -17,6 +18,8 @@ final class ValueField {
     final double[] found;
     final float[] replay;
     private double[] relief = new double[0];
+    /** By crossing: the cell of the best drop. */
+    private int[] reliefCell = new int[0];
 
     private final HoleRaster raster;
     private final ReliefField crossings;
@@ -64,21 +67,31 @@ final class ValueField {
     private void refreshRelief() {
         int n = crossings.size();
         if (relief.length < n) {
-            relief = java.util.Arrays.copyOf(relief, Math.max(n, 2 * relief.length));
+            relief = Arrays.copyOf(relief, Math.max(n, 2 * relief.length));
+            reliefCell = Arrays.copyOf(reliefCell, relief.length);
         }
         for (int r = 0; r < n; r++) {
-            relief[r] = reliefOf(r);
+            reliefCell[r] = cheapestDrop(r);
+            relief[r] = reliefOf(r, reliefCell[r]);
         }
     }
 
     /** Cost of the best drop after a crossing, its penalty strokes included; infinite where no drop is possible. */
-    private double reliefOf(int record) {
-        int drop = bestDrop(record);
+    private double reliefOf(int record, int drop) {
         return drop < 0 ? Double.POSITIVE_INFINITY : crossings.penalty(record) + ofCell(drop);
     }
 
     /** The cell of the best drop after a crossing, or -1. */
     int bestDrop(int record) {
+        return isRefreshed(record) ? reliefCell[record] : cheapestDrop(record);
+    }
+
+    /** False for a crossing that was found after the last refresh. */
+    private boolean isRefreshed(int record) {
+        return record < relief.length && relief[record] > 0;
+    }
+
+    private int cheapestDrop(int record) {
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
         for (int cell : crossings.drops(record)) {
@@ -93,7 +106,7 @@ final class ValueField {
 
     /** Value of a relief code, also of one found after the last refresh. */
     double reliefValue(int record) {
-        return record < relief.length && relief[record] > 0 ? relief[record] : reliefOf(record);
+        return isRefreshed(record) ? relief[record] : reliefOf(record, cheapestDrop(record));
     }
 
     /** Averages over the area of a green cell, where the value bends too much for its centre alone. */

@@ -128,7 +128,7 @@ final class HolePlanner {
                 byDay.get(0).mean(),
                 advice,
                 habit,
-                habit.evaluate(watch).expected(),
+                habit.played().evaluateRoughly(watch).expected(),
                 green,
                 watch);
         audit.ifPresent(a -> a.write(solution, evaluation, round.seed()));
@@ -149,7 +149,7 @@ final class HolePlanner {
         HabitPlay habit = new HabitPlay(solution, habits);
         Advice advice = new Advice(solution, evaluation);
         List<ScoreDistribution> byDay = byDay(evaluation, round, watch);
-        double byHabit = habit.evaluate(watch).expected();
+        double byHabit = habit.played().evaluateRoughly(watch).expected();
         double usual = byDay.get(0).mean();
         RoundPlan.HolePlan plan = describe(
                 solution, evaluation, round, averaged(byDay, round), usual, advice, habit, byHabit, green, watch);
