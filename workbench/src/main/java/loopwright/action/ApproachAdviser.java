@@ -34,6 +34,9 @@ import loopwright.units.Distance;
  */
 public final class ApproachAdviser {
     private static final double PACE = Distance.METRES_PER_YARD;
+    /** Strokes by which two aims differ that are told as one: a fiftieth, assumed. */
+    private static final double UNNOTICED = 0.02;
+
     private static final double LEAST_EDGE_METRES = 4 * PACE;
     private static final double MOST_SLOPE = 0.03;
     /** Off the green by so much a short shot is needed and the lie of that side counts. */
@@ -169,8 +172,8 @@ public final class ApproachAdviser {
             PolicyEvaluation evaluation = solution.evaluate(watch);
             Advice advice = new Advice(solution, evaluation);
             Advice.Rated best = advice.byShot(from, lie, Situation.ORDINARY).get(0);
-            Place flag = from.along(from.bearingTo(zone.place()), from.distanceTo(best.target()));
-            Advice.Rated attack = advice.rate(from, lie, Situation.ORDINARY, best.shot(), flag);
+            Advice.Rated attack = turned(advice, best, 1);
+            best = calm(advice, best);
             Map<ApproachAnswer.Side, Double> strokes = sides(evaluation);
             double edge = hole.green().distanceToEdge(zone.place());
             OptionalDouble slope = slope(course);
@@ -198,6 +201,26 @@ public final class ApproachAdviser {
                     edge,
                     slope,
                     warnings(edge, slope));
+        }
+
+        /** The aim turned as near to the hole as costs nothing that anybody would notice; else as it is. */
+        private Advice.Rated calm(Advice advice, Advice.Rated best) {
+            for (double share : new double[] {1, 2.0 / 3, 1.0 / 3}) {
+                Advice.Rated turned = turned(advice, best, share);
+                if (turned.costBeside(best) < UNNOTICED) {
+                    return turned;
+                }
+            }
+            return best;
+        }
+
+        /** The same shot as far, turned by a share of the way from its aim to the hole. */
+        private Advice.Rated turned(Advice advice, Advice.Rated best, double share) {
+            double aim = from.bearingTo(best.target());
+            double turn = from.bearingTo(zone.place()) - aim;
+            double bearing = aim + share * (turn - 2 * Math.PI * Math.rint(turn / (2 * Math.PI)));
+            return advice.rate(
+                    from, lie, Situation.ORDINARY, best.shot(), from.along(bearing, from.distanceTo(best.target())));
         }
 
         /** Strokes from off each side, square to the hole; beside the hole's own line where the side is left or right. */

@@ -85,7 +85,7 @@ final class CardPages {
             rows.add(List.of(
                     Integer.toString(h.number()),
                     tee.club(),
-                    tee.line().replaceFirst("^the ", ""),
+                    unit.told(tee.line()).replaceFirst("^the ", "").replaceFirst("^a point ", ""),
                     miss(briefing.apply(h.number()), approach.apply(h.number()))));
         }
         Book.Table table = new Book.Table(
@@ -113,7 +113,7 @@ final class CardPages {
             lines.add(new Line(
                     Role.DECISION,
                     "Hole " + d.hole() + ", shot " + d.shot() + ": " + d.plan().club() + " "
-                            + HolePages.toward(d.plan()) + ". "
+                            + words.toward(d.plan()) + ". "
                             + words.decision(d)));
         }
         sentences(expectation).forEach(t -> lines.add(new Line(Role.EXPECTATION, t)));
@@ -230,7 +230,7 @@ final class CardPages {
     }
 
     /** The chances on the last tees; on a slip of its own, because not every player wants to know. */
-    Optional<Book.Page> stateOfPlay() {
+    Optional<Book.Page> stateOfPlay(HolePages words) {
         return plan.stateOfPlay().map(state -> {
             List<List<String>> rows = new ArrayList<>();
             int count = plan.holes().size();
@@ -242,7 +242,7 @@ final class CardPages {
                             Integer.toString(h.number()),
                             Integer.toString(Math.abs(t.inHand())),
                             inHundred(t.targetPlay()),
-                            t.other().map(o -> o.club() + " at " + o.landmark()).orElse("as planned")));
+                            t.other().map(o -> o.club() + " " + words.at(o.landmark())).orElse("as planned")));
                 }
             }
             String inHand = plan.counting().form() == Counting.Form.STABLEFORD ? "to make" : "in hand";

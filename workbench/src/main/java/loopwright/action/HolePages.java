@@ -99,11 +99,16 @@ final class HolePages {
     }
 
     /** "at the left edge of the green", "along the line of play", "blind: line is over the trees 90 yd ahead". */
-    static String toward(RoundPlan.ShotPlan shot) {
-        return shot.blind() ? shot.line() : (shot.line().equals("the line of play") ? "along " : "at ") + shot.line();
+    String toward(RoundPlan.ShotPlan shot) {
+        return shot.blind() ? unit.told(shot.line()) : at(shot.line());
     }
 
-    private static String aim(RoundPlan.ShotPlan shot) {
+    /** "at the hole", "along the line of play". */
+    String at(String landmark) {
+        return (landmark.equals("the line of play") ? "along " : "at ") + unit.told(landmark);
+    }
+
+    private String aim(RoundPlan.ShotPlan shot) {
         return toward(shot) + ".";
     }
 
@@ -115,9 +120,12 @@ final class HolePages {
     }
 
     private String room(HolePicture.Room r, RoundPlan.ShotPlan tee) {
+        String need = "8 in 10 of yours need " + unit.whole(r.eightInTenMetres()) + ".";
+        if (r.leftName().equals("open") && r.rightName().equals("open")) {
+            return "Open to both sides at " + unit.whole(tee.aimMetres()) + ". " + need;
+        }
         return "Room " + unit.whole(r.left().distanceTo(r.right())) + " at " + unit.whole(tee.aimMetres()) + ": "
-                + r.leftName() + " left, " + r.rightName() + " right. 8 in 10 of yours need "
-                + unit.whole(r.eightInTenMetres()) + ".";
+                + r.leftName() + " left, " + r.rightName() + " right. " + need;
     }
 
     private static String miss(HoleBriefing.SideMiss m) {
@@ -145,7 +153,7 @@ final class HolePages {
         boolean isNamed =
                 !line.landmark().startsWith("a point ") && !line.landmark().equals(tee.landmark());
         return "Going " + (line.balls() == RoundPlan.BallsGo.RIGHT ? "right" : "left") + " today: start "
-                + (beside.isEmpty() ? "the same" : beside + " of it") + (isNamed ? ", " + line.landmark() : "") + ".";
+                + (beside.isEmpty() ? "the same" : beside + " of it") + (isNamed ? ", " + unit.told(line.landmark()) : "") + ".";
     }
 
     private List<String> winds(RoundPlan.ShotPlan tee, HoleBriefing b) {
@@ -308,18 +316,14 @@ final class HolePages {
         return Math.hypot(l.beyondMetres(), l.rightMetres()) < SAME_LINE_METRES;
     }
 
+    /** Nobody aims by a pace: what is less than two is left out. */
     private String beside(ApproachAnswer.Location l) {
-        if (isAtTheHole(l)) {
-            return "at it";
-        }
         List<String> out = new ArrayList<>();
-        long along = unit.whole(l.beyondMetres());
-        if (along != 0) {
-            out.add(Math.abs(along) + (along < 0 ? " short" : " long"));
+        if (Math.abs(l.beyondMetres()) >= SAME_LINE_METRES) {
+            out.add(unit.whole(Math.abs(l.beyondMetres())) + (l.beyondMetres() < 0 ? " short" : " long"));
         }
-        String aside = unit.beside(l.rightMetres());
-        if (!aside.isEmpty()) {
-            out.add(aside);
+        if (Math.abs(l.rightMetres()) >= SAME_LINE_METRES) {
+            out.add(unit.beside(l.rightMetres()));
         }
         return out.isEmpty() ? "at it" : String.join(", ", out);
     }

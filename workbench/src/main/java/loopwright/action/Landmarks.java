@@ -17,6 +17,12 @@ import loopwright.units.Distance;
 final class Landmarks {
     /** A landmark further off the aim than this is no help: one and a half degrees, about five yards at 200. */
     private static final double OFF_AIM_RADIANS = Math.toRadians(1.5);
+    /** A landmark up to so far off the aim is told with the paces between: three fingers at arm's length, assumed. */
+    private static final double NEAR_RADIANS = Math.toRadians(6);
+    /** Two objects that stand nearer to each other than this, seen from the ball, are not told apart by distance. */
+    private static final double APART_METRES = 10;
+    /** What lies further off the aim is not looked at. */
+    private static final double VIEW_RADIANS = Math.toRadians(30);
     /** Further off the aim than this a blind line is not told by a skyline target. */
     private static final double BESIDE_RADIANS = Math.toRadians(10);
     /** How far past the end of the shot a landmark may stand. */
@@ -46,7 +52,8 @@ final class Landmarks {
     private final class Best {
         private final Place from;
         private final double bearing;
-        private double off = OFF_AIM_RADIANS;
+        private double off = NEAR_RADIANS;
+        private double paces;
         private String words = "";
 
         Best(Place from, double bearing) {
@@ -55,11 +62,21 @@ final class Landmarks {
         }
 
         void offer(Place place, double seenMetres, String what) {
-            double angle = Math.abs(turn(from, place, bearing));
-            if (angle < off && sight.sees(from, place, seenMetres)) {
-                off = angle;
+            double turn = turn(from, place, bearing);
+            if (Math.abs(turn) < off && sight.sees(from, place, seenMetres)) {
+                off = Math.abs(turn);
+                paces = -from.distanceTo(place) * Math.sin(turn) / Distance.METRES_PER_YARD;
                 words = what;
             }
+        }
+
+        /** The landmark itself, or how many paces beside it the aim is seen. */
+        String told() {
+            if (words.isEmpty() || off < OFF_AIM_RADIANS) {
+                return words;
+            }
+            return String.format(
+                    Locale.ROOT, "a point %.0f paces %s of %s", Math.abs(paces), paces < 0 ? "left" : "right", words);
         }
     }
 
@@ -89,15 +106,47 @@ final class Landmarks {
             best.offer(hole.holeLocation(), FLAG_METRES, "the hole");
             edges(best, hole.green(), TURF_METRES, "green");
         }
-        for (Area area : map.course().areas()) {
-            String what = words(area);
-            double distance = from.distanceTo(area.region().centre());
-            if (!what.isEmpty() && distance > 0.5 * reach && distance < reach + BEYOND_METRES) {
-                double side = turn(from, area.region().centre(), from.bearingTo(hole.holeLocation()));
-                edges(best, area.region(), seenMetres(area), (side < 0 ? "left " : "right ") + what);
-            }
+        List<Area> inView = map.course().areas().stream()
+                .filter(a -> isInView(a, from, bearing, reach))
+                .toList();
+        for (Area area : inView) {
+            name(area, from, inView).ifPresent(what -> edges(best, area.region(), seenMetres(area), what));
         }
-        return best.words;
+        return best.told();
+    }
+
+    private static boolean isInView(Area area, Place from, double bearing, double reach) {
+        Place centre = area.region().centre();
+        double distance = from.distanceTo(centre);
+        return !words(area).isEmpty()
+                && distance > 0.5 * reach
+                && distance < reach + BEYOND_METRES
+                && Math.abs(turn(from, centre, bearing)) < VIEW_RADIANS;
+    }
+
+    /** "left bunker"; "left bunker 210 yd out" where several stand there; nothing where distance does not tell them apart. */
+    private Optional<String> name(Area area, Place from, List<Area> inView) {
+        String plain = sided(area, from);
+        double distance = from.distanceTo(area.region().centre());
+        List<Double> others = inView.stream()
+                .filter(a -> a != area && sided(a, from).equals(plain))
+                .map(a -> from.distanceTo(a.region().centre()))
+                .toList();
+        if (others.isEmpty()) {
+            return Optional.of(plain);
+        }
+        return others.stream().anyMatch(d -> Math.abs(d - distance) < APART_METRES)
+                ? Optional.empty()
+                : Optional.of(String.format(
+                        Locale.ROOT,
+                        "%s %.0f yd out",
+                        plain,
+                        Distance.ofMetres(distance).yards()));
+    }
+
+    private String sided(Area area, Place from) {
+        double side = turn(from, area.region().centre(), from.bearingTo(hole.holeLocation()));
+        return (side < 0 ? "left " : "right ") + words(area);
     }
 
     private static String words(Area area) {

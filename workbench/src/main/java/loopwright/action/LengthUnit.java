@@ -1,12 +1,15 @@
 package loopwright.action;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 import loopwright.units.Distance;
 
 /** The unit in which a player reads lengths; a pace is one of it. */
 public enum LengthUnit {
     YARDS("yd", "yards", Distance.METRES_PER_YARD),
     METRES("m", "metres", 1);
+
+    private static final Pattern LENGTH = Pattern.compile("(\\d+) (yd|paces)");
 
     private final String sign;
     private final String words;
@@ -44,6 +47,16 @@ public enum LengthUnit {
     String windWords() {
         double speed = BriefHoles.WIND_METRES_PER_SECOND;
         return this == METRES ? Math.round(speed * 3.6) + " km/h" : Math.round(speed / 0.44704) + " mph";
+    }
+
+    /** Words in which lengths stand as "90 yd" or "9 paces", with the lengths in this unit. */
+    String told(String words) {
+        if (this == YARDS) {
+            return words;
+        }
+        return LENGTH.matcher(words)
+                .replaceAll(m -> whole(Integer.parseInt(m.group(1)) * Distance.METRES_PER_YARD)
+                        + (m.group(2).equals("yd") ? " " + sign : " " + m.group(2)));
     }
 
     /** The nearest whole number: 152. */

@@ -73,7 +73,7 @@ public final class MakeBook {
         pages.add(cards.expectations(holes, expectation));
         pages.add(cards.wedges(wedges));
         pages.add(cards.pencilCard());
-        cards.stateOfPlay().ifPresent(pages::add);
+        cards.stateOfPlay(holes).ifPresent(pages::add);
         return new Book("Book of " + plan.course().name(), request.unit(), pages);
     }
 

@@ -140,4 +140,48 @@ class LandmarksTest {
                         .words())
                 .doesNotContain("bunker");
     }
+
+    @Test
+    void ofTwoBunkersOnASideTheDistanceSaysWhich() {
+        Area near = area(AreaKind.BUNKER, 6, 190, 14, 200);
+        Area far = area(AreaKind.BUNKER, 20, 260, 28, 270);
+        Place left = new Place(6, 197);
+        // both lie right of the line to the hole; the aim is the left edge of the nearer one, 195 m = 214 yd out
+        assertThat(landmarks(List.of(near), Optional.empty()).line(TEE, left, 0).words())
+                .isEqualTo("the left edge of the right bunker");
+        assertThat(landmarks(List.of(near, far), Optional.empty())
+                        .line(TEE, left, 0)
+                        .words())
+                .isEqualTo("the left edge of the right bunker 214 yd out");
+    }
+
+    @Test
+    void bunkersThatDistanceDoesNotTellApartAreNoLandmark() {
+        Area one = area(AreaKind.BUNKER, 6, 190, 14, 200);
+        Area other = area(AreaKind.BUNKER, 18, 191, 26, 201);
+        assertThat(landmarks(List.of(one, other), Optional.empty())
+                        .line(TEE, new Place(6, 197), 0)
+                        .words())
+                .doesNotContain("bunker");
+    }
+
+    @Test
+    void anAimBesideALandmarkIsToldInPacesFromIt() {
+        // 4 degrees right of the hole, which stands 400 m on: 28 m, 31 paces
+        assertThat(landmarks(List.of(), Optional.empty())
+                        .line(TEE, TEE.along(Math.toRadians(4), 200), 14)
+                        .words())
+                .matches("a point \\d+ paces right of the (right edge of the green|hole)");
+        assertThat(landmarks(List.of(), Optional.empty())
+                        .line(TEE, TEE.along(Math.toRadians(20), 200), 68)
+                        .words())
+                .isEqualTo("a point 74 paces right of the line of play");
+    }
+
+    @Test
+    void aBookInMetresTellsLandmarksInMetres() {
+        assertThat(LengthUnit.METRES.told("the left edge of the right bunker 210 yd out")).endsWith("192 m out");
+        assertThat(LengthUnit.METRES.told("a point 20 paces left of the hole")).contains("18 paces");
+        assertThat(LengthUnit.YARDS.told("210 yd out")).isEqualTo("210 yd out");
+    }
 }

@@ -12,11 +12,12 @@ import java.util.ArrayList;
 import java.util.List;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.course.Course;
+import loopwright.course.Hole;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Reports, forecasts and playing lessons on three holes of the demo course, typed as a coach would. */
+/** Reports, forecasts and playing lessons on holes of the demo course, typed as a coach would. */
 class ReportIT {
     private static final String PLAYER = "invented player";
     private static final double TELESCOPE = 1e-9; // sums of a few dozen numbers below 10
@@ -24,48 +25,41 @@ class ReportIT {
     @TempDir
     private static Path folder;
 
-    private static String course = "";
-    private static List<Integer> numbers = List.of();
+    private static final Course DEMO =
+            new OsmCourseFiles().read(Path.of("..", "demo", "course.geojson")).course();
+    /** What is solved for a report or a forecast is one hole; a lesson takes at least three. */
+    private static final String SHORT = "one hole of the demo";
+
+    private static final String LESSON = "three holes of the demo";
+
     private static List<Integer> pars = List.of();
 
     @BeforeAll
     static void keepPlayerCourseAndRounds() throws IOException {
-        Course demo = new OsmCourseFiles()
-                .read(Path.of("..", "demo", "course.geojson"))
-                .course();
-        Course three = demo.withHoles(demo.holes().subList(0, 3));
-        Path file = folder.resolve("three.geojson");
-        new OsmCourseFiles().write(three, file);
-        course = three.name();
-        numbers = three.holes().stream().map(h -> h.number()).toList();
-        pars = three.holes().stream().map(h -> h.par()).toList();
         ok("store", "import", Path.of("..", "demo", "player.json").toString());
-        ok("store", "import", file.toString());
+        Path file = keep(SHORT, DEMO.holes().subList(1, 2));
+        keep(LESSON, DEMO.holes().subList(0, 3));
+        pars = DEMO.holes().subList(0, 3).stream().map(Hole::par).toList();
         Path rounds = Files.writeString(folder.resolve("rounds.csv"), rounds());
         ok("round", "import", rounds.toString(), "--player", PLAYER, "--course", file.toString());
         ok("player", "file", PLAYER, "--goal", "80");
     }
 
-    /** Two rounds of strokes on the three holes, invented. */
+    private static Path keep(String name, List<Hole> holes) throws IOException {
+        Path file = folder.resolve(name + ".geojson");
+        new OsmCourseFiles().write(DEMO.withHoles(holes), file);
+        Files.writeString(file, Files.readString(file).replace(DEMO.name(), name));
+        ok("store", "import", file.toString());
+        return file;
+    }
+
+    /** Two rounds of strokes on the hole, invented. */
     private static String rounds() {
         StringBuilder out = new StringBuilder("date,course,tees,hole,club,lie,to_hole_yd,to_hole_ft,penalty\n");
         for (String day : List.of("2026-05-31", "2099-06-07")) {
-            for (int hole : numbers) {
-                for (String stroke : List.of(
-                        "driver,tee,360,,",
-                        "7-iron,rough,150,,",
-                        "pitch,fairway,20,,",
-                        "putter,green,,9,",
-                        "putter,green,,2,")) {
-                    out.append(day)
-                            .append(',')
-                            .append(course)
-                            .append(",middle,")
-                            .append(hole)
-                            .append(',')
-                            .append(stroke)
-                            .append('\n');
-                }
+            for (String stroke : List.of(
+                    "driver,tee,360,,", "7-iron,rough,150,,", "pitch,fairway,20,,", "putter,green,,9,", "putter,green,,2,")) {
+                out.append(day + "," + SHORT + ",middle,2," + stroke + "\n");
             }
         }
         return out.toString();
@@ -149,14 +143,14 @@ class ReportIT {
                 "--player",
                 PLAYER,
                 "--course",
-                course,
+                SHORT,
                 "--target",
-                "13",
+                "4",
                 "--date",
                 "2099-06-07");
         double chance = made.get("forecasts").get(0).get("chance").asDouble();
         assertThat(chance).isBetween(0.05, 0.95);
-        assertThat(ok("forecast", "list", "--player", PLAYER)).contains("played: 15", "Brier score");
+        assertThat(ok("forecast", "list", "--player", PLAYER)).contains("played: 5", "Brier score");
         assertThat(ok("today", "--on", "2099-06-01")).contains("Plays within ten days", "2099-06-07");
         assertThat(ok("forecast", "check", "--player", PLAYER)).contains("Modelled 1 round", "not yet calibrated");
         JsonNode listed = json("forecasts.schema.json", "forecast", "list", "--player", PLAYER);
@@ -164,7 +158,7 @@ class ReportIT {
         assertThat(listed.get("standing").get("brier").asDouble())
                 .as("the round that was modelled after the fact is not scored")
                 .isCloseTo(chance * chance, within(1e-12));
-        assertThat(refused("forecast", "make", "--player", PLAYER, "--course", "nowhere", "--target", "13"))
+        assertThat(refused("forecast", "make", "--player", PLAYER, "--course", "nowhere", "--target", "4"))
                 .contains("nowhere");
     }
 
@@ -183,9 +177,9 @@ class ReportIT {
                 "--player",
                 PLAYER,
                 "--course",
-                course,
+                LESSON,
                 "--holes",
-                numbers.get(0) + "-" + numbers.get(2),
+                "1-3",
                 "--date",
                 "2026-05-01",
                 "--out",
@@ -211,13 +205,13 @@ class ReportIT {
 
     @Test
     void aLessonOfTwoHolesOrOfAScoreIsRefused() {
-        assertThat(refused("lesson", "play", "--player", PLAYER, "--course", course, "--holes", "1-2"))
+        assertThat(refused("lesson", "play", "--player", PLAYER, "--course", LESSON, "--holes", "1-2"))
                 .contains("3 to 9");
-        assertThat(refused("lesson", "play", "--player", PLAYER, "--course", course, "--holes", "some"))
+        assertThat(refused("lesson", "play", "--player", PLAYER, "--course", LESSON, "--holes", "some"))
                 .contains("4-9");
-        assertThat(refused("lesson", "play", "--player", PLAYER, "--course", course, "--holes", "2-19"))
+        assertThat(refused("lesson", "play", "--player", PLAYER, "--course", LESSON, "--holes", "2-19"))
                 .contains("3 to 9");
-        assertThat(refused("lesson", "play", "--player", PLAYER, "--course", course, "--holes", "15-19"))
+        assertThat(refused("lesson", "play", "--player", PLAYER, "--course", LESSON, "--holes", "15-19"))
                 .contains("15");
         assertThat(refused("report", "--player", PLAYER, "--round", "none")).contains("round list");
         assertThat(refused("report", "--player", PLAYER, "--target", "40")).contains("60 to 130");

@@ -93,7 +93,7 @@ final class GreenPlan {
                 Mark.Anchor.START,
                 Book.Role.SMALL.points()));
         all.add(Mark.text(
-                "dot: the hole, cross: the aim for it; paces from the front and from the left",
+                "dot: hole, cross: aim, arrow: aim off the picture; paces from front and left",
                 new Point(window.left(), window.bottom() + 9),
                 Mark.Anchor.START,
                 Book.Role.SMALL.points()));
@@ -130,10 +130,27 @@ final class GreenPlan {
     private void target(Book.Target target) {
         Point hole = view.toSheet(target.hole());
         Point aim = view.toSheet(target.aim());
+        if (!window.grown(-4).contains(aim)) {
+            outside(hole, hole.angleTo(aim));
+            return;
+        }
         if (hole.distanceTo(aim) > 1) {
             inside.add(Mark.drawn(Pen.of(Ink.DO_THIS, 0.6), Trace.line(hole, aim)));
         }
         inside.addAll(Furniture.cross(aim, 3.2, Ink.DO_THIS));
+        inside.add(new Mark.Shape(List.of(Trace.circle(hole, 1.7)), Ink.LINE, Pen.of(Ink.PAPER, 0.5)));
+    }
+
+    /** An aim that lies off the picture: an arrow toward it, which ends on the picture. */
+    private void outside(Point hole, double angle) {
+        double length = 4;
+        while (window.grown(-6).contains(hole.polar(angle, length + 2)) && length < 40) {
+            length += 2;
+        }
+        Point tip = hole.polar(angle, length);
+        inside.add(Mark.drawn(Pen.of(Ink.DO_THIS, 0.6), Trace.line(hole, tip)));
+        inside.add(Mark.filled(
+                Ink.DO_THIS, Trace.closed(tip, tip.polar(angle + 2.7, 5), tip.polar(angle - 2.7, 5))));
         inside.add(new Mark.Shape(List.of(Trace.circle(hole, 1.7)), Ink.LINE, Pen.of(Ink.PAPER, 0.5)));
     }
 
