@@ -242,7 +242,9 @@ final class CardPages {
                             Integer.toString(h.number()),
                             Integer.toString(Math.abs(t.inHand())),
                             inHundred(t.targetPlay()),
-                            t.other().map(o -> o.club() + " " + words.at(o.landmark())).orElse("as planned")));
+                            t.other()
+                                    .map(o -> o.club() + " " + words.at(o.landmark()))
+                                    .orElse("as planned")));
                 }
             }
             String inHand = plan.counting().form() == Counting.Form.STABLEFORD ? "to make" : "in hand";

@@ -105,7 +105,7 @@ final class HolePages {
 
     /** "at the hole", "along the line of play". */
     String at(String landmark) {
-        return (landmark.equals("the line of play") ? "along " : "at ") + unit.told(landmark);
+        return unit.told(RoundPlan.toward(landmark));
     }
 
     private String aim(RoundPlan.ShotPlan shot) {
@@ -153,7 +153,8 @@ final class HolePages {
         boolean isNamed =
                 !line.landmark().startsWith("a point ") && !line.landmark().equals(tee.landmark());
         return "Going " + (line.balls() == RoundPlan.BallsGo.RIGHT ? "right" : "left") + " today: start "
-                + (beside.isEmpty() ? "the same" : beside + " of it") + (isNamed ? ", " + unit.told(line.landmark()) : "") + ".";
+                + (beside.isEmpty() ? "the same" : beside + " of it")
+                + (isNamed ? ", " + unit.told(line.landmark()) : "") + ".";
     }
 
     private List<String> winds(RoundPlan.ShotPlan tee, HoleBriefing b) {

@@ -276,4 +276,9 @@ public record RoundPlan(
 
     /** A place in the round where the habit costs. */
     public record Decision(int hole, int shot, ShotPlan plan, double cost) {}
+
+    /** A landmark as the end of a sentence: "at the hole", "along the line of play". */
+    public static String toward(String landmark) {
+        return (landmark.equals("the line of play") ? "along " : "at ") + landmark;
+    }
 }

@@ -41,11 +41,11 @@ final class TargetPage {
         line("Tee shots that change for it (strokes in hand before the hole; gain in rounds of 100):");
         for (TargetChanges.Change c : changes) {
             line(
-                    "  hole %d with %s: %s at %s%s, instead of %s%s: +%.1f",
+                    "  hole %d with %s: %s %s%s, instead of %s%s: +%.1f",
                     c.hole(),
                     inHand(c.inHand(), plan.counting()),
                     c.shot().club(),
-                    c.shot().landmark(),
+                    RoundPlan.toward(c.shot().landmark()),
                     side(c.shot().offsetMetres()),
                     c.planned().club(),
                     side(c.planned().offsetMetres()),
@@ -64,7 +64,8 @@ final class TargetPage {
                         100 * tee.targetPlay(),
                         100 * tee.meanPlay(),
                         tee.other()
-                                .map(o -> "; " + o.club() + " at " + o.landmark() + side(o.offsetMetres()))
+                                .map(o ->
+                                        "; " + o.club() + " " + RoundPlan.toward(o.landmark()) + side(o.offsetMetres()))
                                 .orElse(""));
             }
         }

@@ -180,7 +180,8 @@ class LandmarksTest {
 
     @Test
     void aBookInMetresTellsLandmarksInMetres() {
-        assertThat(LengthUnit.METRES.told("the left edge of the right bunker 210 yd out")).endsWith("192 m out");
+        assertThat(LengthUnit.METRES.told("the left edge of the right bunker 210 yd out"))
+                .endsWith("192 m out");
         assertThat(LengthUnit.METRES.told("a point 20 paces left of the hole")).contains("18 paces");
         assertThat(LengthUnit.YARDS.told("210 yd out")).isEqualTo("210 yd out");
     }

@@ -58,7 +58,11 @@ class ReportIT {
         StringBuilder out = new StringBuilder("date,course,tees,hole,club,lie,to_hole_yd,to_hole_ft,penalty\n");
         for (String day : List.of("2026-05-31", "2099-06-07")) {
             for (String stroke : List.of(
-                    "driver,tee,360,,", "7-iron,rough,150,,", "pitch,fairway,20,,", "putter,green,,9,", "putter,green,,2,")) {
+                    "driver,tee,360,,",
+                    "7-iron,rough,150,,",
+                    "pitch,fairway,20,,",
+                    "putter,green,,9,",
+                    "putter,green,,2,")) {
                 out.append(day + "," + SHORT + ",middle,2," + stroke + "\n");
             }
         }

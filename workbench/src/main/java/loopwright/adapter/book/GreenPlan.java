@@ -149,8 +149,7 @@ final class GreenPlan {
         }
         Point tip = hole.polar(angle, length);
         inside.add(Mark.drawn(Pen.of(Ink.DO_THIS, 0.6), Trace.line(hole, tip)));
-        inside.add(Mark.filled(
-                Ink.DO_THIS, Trace.closed(tip, tip.polar(angle + 2.7, 5), tip.polar(angle - 2.7, 5))));
+        inside.add(Mark.filled(Ink.DO_THIS, Trace.closed(tip, tip.polar(angle + 2.7, 5), tip.polar(angle - 2.7, 5))));
         inside.add(new Mark.Shape(List.of(Trace.circle(hole, 1.7)), Ink.LINE, Pen.of(Ink.PAPER, 0.5)));
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import loopwright.action.HolePicture;
 import loopwright.action.HolePicture.Room;
 import loopwright.action.HolePicture.Shot;
+import loopwright.action.RoundPlan;
 import loopwright.course.Area;
 import loopwright.course.AreaKind;
 import loopwright.drawing.Extent;
@@ -63,7 +64,12 @@ final class HolePanel {
     private void shot(Shot shot, int number, Detail detail) {
         say(number + "  " + shot.club(), 13, Face.BOLD, Ink.DO_THIS, 0);
         if (!shot.landmark().isEmpty()) {
-            say((shot.landmark().startsWith("blind") ? "" : "at ") + shot.landmark(), 10.5, Face.REGULAR, Ink.LINE, 0);
+            say(
+                    shot.landmark().startsWith("blind") ? shot.landmark() : RoundPlan.toward(shot.landmark()),
+                    10.5,
+                    Face.REGULAR,
+                    Ink.LINE,
+                    0);
         }
         say(
                 "start line " + Wording.bearing(shot.from().bearingTo(shot.aim())) + ", cross at "
