@@ -48,6 +48,9 @@ public interface BookPrinter {
     /** Writes the parts of a report below each other on whole sheets, portrait. */
     void printReport(Book report, Paper paper, Path target);
 
+    /** One page by itself as SVG, counted from 0. */
+    String svg(Book book, int page);
+
     /** Draws every page by itself into a folder, as SVG and PNG. */
     void draw(Book book, Path folder);
 }

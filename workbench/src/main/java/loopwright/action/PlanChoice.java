@@ -51,6 +51,10 @@ public record PlanChoice(
         }
     }
 
+    public PlanChoice withPlayer(Shelf.Entry other) {
+        return new PlanChoice(other, course, tees, goal, day, today, holes, holeLocations, forbid, require, seed);
+    }
+
     public PlanChoice withHoles(String some) {
         return new PlanChoice(player, course, tees, goal, day, today, some, holeLocations, forbid, require, seed);
     }

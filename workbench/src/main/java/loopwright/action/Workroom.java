@@ -141,6 +141,15 @@ public final class Workroom {
         }
     }
 
+    /** A place in the work folder, for what may be gone another day. */
+    Path workFile(String name) {
+        try {
+            return folder().resolve(name);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private Path folder() throws IOException {
         return Files.createDirectories(store.folder().resolve("work"));
     }

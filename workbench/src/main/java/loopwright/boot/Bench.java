@@ -9,16 +9,19 @@ import loopwright.action.BenchStore;
 import loopwright.action.CarryStore;
 import loopwright.action.CompareTees;
 import loopwright.action.CourseChoice;
+import loopwright.action.CourseWalk;
 import loopwright.action.ExpectRound;
 import loopwright.action.FitPlayer;
 import loopwright.action.GuardedStore;
 import loopwright.action.JobBoard;
 import loopwright.action.KeepPlayer;
 import loopwright.action.KeepRounds;
+import loopwright.action.MeasuringSheet;
 import loopwright.action.PlanAnswers;
 import loopwright.action.PlanBench;
 import loopwright.action.PlanRound;
 import loopwright.action.PlayerReports;
+import loopwright.action.PrintBench;
 import loopwright.action.PuttAdviser;
 import loopwright.action.PuttFitting;
 import loopwright.action.RememberedCourses;
@@ -30,6 +33,7 @@ import loopwright.action.UserFault;
 import loopwright.action.Visits;
 import loopwright.action.WedgeAdviser;
 import loopwright.action.Workroom;
+import loopwright.adapter.book.PrintedBook;
 import loopwright.adapter.chart.ChartedCourses;
 import loopwright.adapter.chart.ChartedHoles;
 import loopwright.adapter.chart.ChartedPatterns;
@@ -39,6 +43,7 @@ import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.adapter.table.AuditFolder;
 import loopwright.adapter.table.JsonPlayerFiles;
 import loopwright.adapter.table.JsonResultFile;
+import loopwright.adapter.table.PlainTextFile;
 import loopwright.adapter.table.PuttCsv;
 import loopwright.adapter.table.RoundCsv;
 import loopwright.adapter.table.ShotCsv;
@@ -59,6 +64,7 @@ import loopwright.web.PeoplePlace;
 import loopwright.web.PlanPlace;
 import loopwright.web.PlayerPlace;
 import loopwright.web.PracticePlace;
+import loopwright.web.PrintPlace;
 import loopwright.web.RoundsPlace;
 import loopwright.web.TodayPlace;
 
@@ -83,6 +89,7 @@ final class Bench implements AutoCloseable {
                 AuditFolder::new);
         board = new JobBoard(room);
         PlanBench plans = new PlanBench(room, planning, board, clock, version());
+        PlayerReports reports = new PlayerReports(room, RecordVerbs.reports(guarded), board);
         server = new BenchServer(
                 store.folder(),
                 gate,
@@ -90,11 +97,12 @@ final class Bench implements AutoCloseable {
                         new LoginPlace(gate, accounts, new Attempts(clock), room),
                         new PeoplePlace(room, accounts, gate),
                         new TodayPlace(room, new TodayList(), clock),
-                        rounds(guarded, room, board, clock),
+                        rounds(guarded, room, reports, clock),
                         new EntryPlace(room, plans, new ScreenedHoles()),
                         new PlanPlace(room, plans),
                         new HolePlace(room, plans, new ScreenedHoles()),
                         new AnswerPlace(room, plans, new PlanAnswers(room, advisers(), board)),
+                        new PrintPlace(room, prints(room, planning, board), reports),
                         new JobPlace(board),
                         new PracticePlace(room, PracticeVerbs.bench(room, board, clock), clock),
                         new CoursePlace(room, StoreVerbs.carrying(room), new ChartedCourses(), new ScreenedHoles()),
@@ -113,15 +121,21 @@ final class Bench implements AutoCloseable {
                 new ShortGame(players));
     }
 
-    private static RoundsPlace rounds(BenchStore store, Workroom room, JobBoard board, Clock clock) {
+    private static PrintBench prints(Workroom room, PlanRound planning, JobBoard board) {
+        return new PrintBench(
+                room,
+                AnswerVerbs.book(planning),
+                new PrintedBook(),
+                new ChartedHoles(),
+                new CourseWalk(new OsmCourseFiles()),
+                new MeasuringSheet(new PlainTextFile()),
+                board);
+    }
+
+    private static RoundsPlace rounds(BenchStore store, Workroom room, PlayerReports reports, Clock clock) {
         KeepRounds keeping = new KeepRounds(store, new RoundCsv());
         return new RoundsPlace(
-                room,
-                keeping,
-                new TakeRounds(keeping, new RoundCsv()),
-                new PlayerReports(room, RecordVerbs.reports(store), board),
-                new TourBaseline(),
-                clock);
+                room, keeping, new TakeRounds(keeping, new RoundCsv()), reports, new TourBaseline(), clock);
     }
 
     static KeepPlayer keeping(Workroom room) {

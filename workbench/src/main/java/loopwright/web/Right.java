@@ -34,6 +34,7 @@ public enum Right {
         put(out, ANYONE, "GET /practice", "GET /practice/week", "GET /practice/week.pdf", "GET /practice/calendar.ics");
         put(out, ANYONE, "GET /practice/drills", "GET /practice/drill.svg", "GET /practice/log", "POST /practice/log");
         put(out, ANYONE, "GET /practice/sheet", "GET /practice/review");
+        put(out, COACH, "GET /print", "GET /print/page.svg", "GET /print/file");
         put(out, COACH, "GET /today", "POST /rounds/erase", "POST /rounds/lesson", "POST /rounds/lesson/done");
         put(out, COACH, "POST /rounds/file", "POST /plan/forecast");
         put(out, ANYONE, "GET /data/ledger", "GET /data/export");

@@ -38,6 +38,11 @@ public final class PrintedBook implements BookPrinter {
     }
 
     @Override
+    public String svg(Book book, int page) {
+        return SvgPage.of(BookPage.of(book.pages().get(page), page + 1, book.unit()));
+    }
+
+    @Override
     public void draw(Book book, Path folder) {
         try {
             Files.createDirectories(folder);
