@@ -129,7 +129,7 @@ final class Landmarks {
         String plain = sided(area, from);
         double distance = from.distanceTo(area.region().centre());
         List<Double> others = inView.stream()
-                .filter(a -> a != area && sided(a, from).equals(plain))
+                .filter(a -> !a.equals(area) && sided(a, from).equals(plain))
                 .map(a -> from.distanceTo(a.region().centre()))
                 .toList();
         if (others.isEmpty()) {
