@@ -122,10 +122,11 @@ final class CardPages {
 
     private List<String> sentences(Optional<Expectation> expectation) {
         List<String> out = new ArrayList<>();
-        String chance = HolePages.tenths(plan.targetProbability());
+        String tenths = HolePages.tenths(plan.targetProbability());
+        String chance = tenths.endsWith("in 10") ? tenths + " rounds" : tenths;
         out.add(String.format(
                 Locale.ROOT,
-                "Expect %.1f. %s: %s rounds.",
+                "Expect %.1f. %s: %s.",
                 plan.counting().form() == Counting.Form.STABLEFORD
                         ? -plan.total().mean()
                         : plan.total().mean(),

@@ -9,6 +9,7 @@ import loopwright.scoring.Gain;
 import loopwright.scoring.Obstacle;
 import loopwright.scoring.OrdinaryMiss;
 import loopwright.scoring.PartOfGame;
+import loopwright.scoring.RecordTier;
 import loopwright.scoring.ScoreGap;
 import loopwright.scoring.ShotAttribution;
 
@@ -66,6 +67,10 @@ public final class ReportWords {
                     s.knowledge() == ShotAttribution.Knowledge.INFERRED
                             ? " (aim inferred from where it finished)"
                             : "");
+        }
+        if (report.causes().isEmpty() && report.record().tier() == RecordTier.PLACES) {
+            return "One decision: not worked out yet; the strokes of this round can be divided by their causes (report"
+                    + " --causes).";
         }
         return report.causes().isEmpty()
                 ? "One decision: cannot be told; note club, aim and place of your tee shots (loopwright lesson play does)."
