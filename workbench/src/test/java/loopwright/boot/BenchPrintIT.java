@@ -63,7 +63,7 @@ class BenchPrintIT {
 
     private static String text(byte[] pdf) throws Exception {
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            return new PDFTextStripper().getText(document);
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
         }
     }
 
