@@ -25,8 +25,8 @@ import loopwright.action.Account;
 
 /** The sheet every page is laid on: head, the way to the other places, cautions. */
 final class Page {
-    private static final List<String> PLACES =
-            List.of("today", "plan", "course", "player", "rounds", "practice", "print", "green", "data", "people", "account");
+    private static final List<String> PLACES = List.of(
+            "today", "plan", "course", "player", "rounds", "practice", "print", "green", "data", "people", "account");
 
     private final String place;
     private final String title;
