@@ -10,11 +10,20 @@ import loopwright.action.Jobs.Job;
  * the player's id, a dot, and the rest.
  */
 public final class JobBoard implements AutoCloseable {
+    /** Results that are kept of whole rounds and of what takes as long. */
+    private static final int KEPT_ROUNDS = 36;
+
     private final Workroom room;
     private final List<Jobs> pools = new CopyOnWriteArrayList<>();
+    private final Jobs rounds = open(1, KEPT_ROUNDS);
 
     public JobBoard(Workroom room) {
         this.room = room;
+    }
+
+    /** The pool of what works over whole rounds: one at a time, since each keeps all cores busy and much of the memory. */
+    Jobs rounds() {
+        return rounds;
     }
 
     /** A pool of its own on this board; see {@link Jobs}. */

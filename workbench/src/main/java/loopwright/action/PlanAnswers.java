@@ -8,14 +8,12 @@ import loopwright.ground.Surface;
 
 /** Answers what lies round a plan for the bench, in the background, with what the command line asks. */
 public final class PlanAnswers {
-    /** Most answers use all cores by themselves; a short one need not wait for a long one. */
-    private static final int AT_ONCE = 2;
-
-    private static final int KEPT = 24;
+    private static final int KEPT = 12;
 
     private final Workroom room;
     private final Advisers advisers;
-    private final Jobs jobs;
+    private final Jobs rounds;
+    private final Jobs tables;
 
     /** Whom the answers are asked of. */
     public record Advisers(CompareTees tees, ExpectRound expect, WedgeAdviser wedges, ShortGame shortGame) {}
@@ -23,7 +21,8 @@ public final class PlanAnswers {
     public PlanAnswers(Workroom room, Advisers advisers, JobBoard board) {
         this.room = room;
         this.advisers = advisers;
-        jobs = board.open(AT_ONCE, KEPT);
+        rounds = board.rounds();
+        tables = board.open(1, KEPT);
     }
 
     /**
@@ -51,7 +50,7 @@ public final class PlanAnswers {
     public Job<TeesAnswer> tees(PlanChoice choice, TeesWish wish) {
         PlanChoice usual = choice.withToday(TodayRequest.USUAL);
         String key = "tees " + usual.key() + " " + wish.key();
-        return jobs.submit(key, key, watch -> {
+        return rounds.submit(key, key, watch -> {
             TeesRequest request = new TeesRequest(
                     request(usual),
                     wish.mixed(),
@@ -70,13 +69,13 @@ public final class PlanAnswers {
                     + " strokes.");
         }
         String key = "expect " + choice.key();
-        return jobs.submit(key, key, watch -> advisers.expect().expect(request(choice), watch));
+        return rounds.submit(key, key, watch -> advisers.expect().expect(request(choice), watch));
     }
 
     /** The wedge table from the fairway or the rough; course and target do not matter. */
     public Job<WedgeTable> wedges(PlanChoice choice, Surface lie) {
         String key = "wedges " + playerKey(choice) + " " + lie;
-        return jobs.submit(
+        return tables.submit(
                 key,
                 key,
                 watch -> advisers.wedges()
@@ -87,7 +86,7 @@ public final class PlanAnswers {
     public Job<ShortGameTable> shortGame(PlanChoice choice) {
         String key = "short " + playerKey(choice);
         PlanDay day = new PlanDay(PlanDay.USUAL.conditions(), choice.day().day().greens());
-        return jobs.submit(
+        return tables.submit(
                 key, key, watch -> advisers.shortGame().table(playerFile(choice), day, choice.seed(), watch));
     }
 

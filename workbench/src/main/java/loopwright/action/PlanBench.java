@@ -9,10 +9,6 @@ import loopwright.numerics.Watch;
 
 /** Plans rounds and solves holes for the bench, in the background, and keeps what a plan was made from. */
 public final class PlanBench {
-    /** Rounds keep all cores busy by themselves. */
-    private static final int ROUNDS_AT_ONCE = 1;
-
-    private static final int KEPT_ROUNDS = 12;
     private static final int HOLES_AT_ONCE = 2;
     /** A solved hole takes some 20 MB, and the whole program is to stay under 1 GB. */
     private static final int KEPT_HOLES = 8;
@@ -33,7 +29,7 @@ public final class PlanBench {
         this.planning = planning;
         this.clock = clock;
         this.engine = engine;
-        rounds = board.open(ROUNDS_AT_ONCE, KEPT_ROUNDS);
+        rounds = board.rounds();
         holes = board.open(HOLES_AT_ONCE, KEPT_HOLES);
     }
 

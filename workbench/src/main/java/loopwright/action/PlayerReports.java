@@ -7,11 +7,6 @@ import loopwright.action.Jobs.Job;
 
 /** Reports on kept rounds for the bench, in the background. */
 public final class PlayerReports {
-    /** The benchmark and the division of strokes keep all cores busy by themselves. */
-    private static final int AT_ONCE = 1;
-
-    private static final int KEPT = 24;
-
     private final Workroom room;
     private final ReportPlayer reports;
     private final Jobs jobs;
@@ -19,7 +14,7 @@ public final class PlayerReports {
     public PlayerReports(Workroom room, ReportPlayer reports, JobBoard board) {
         this.room = room;
         this.reports = reports;
-        jobs = board.open(AT_ONCE, KEPT);
+        jobs = board.rounds();
     }
 
     /** The score that a player of the store is measured against: the one asked for, else the goal of his file. */
