@@ -40,6 +40,8 @@ public final class MeanSolver {
     private static final int FROM_NEAREST = 4;
     /** Visits in a playing of the hole from which a state is searched on the largest clouds. */
     private static final double OFTEN = 1e-3;
+    /** From which it is reported from all points. */
+    private static final double REPORTED_FULLY = 3e-3;
     /** From which it is searched twice. */
     static final double SOMETIMES = 1e-4;
     /** Up to which it is left as the coarser nodes found it: all such states together are met once in some thirty holes. */
@@ -195,7 +197,7 @@ public final class MeanSolver {
 
     /** A state's share of the error of the whole grows with its visits, so its points do, up to the full number. */
     private int reportPoints(double visits) {
-        return (int) Math.max(LEAST_POINTS, Math.min(1, visits / OFTEN) * problem.settings.reportPoints());
+        return (int) Math.max(LEAST_POINTS, Math.min(1, visits / REPORTED_FULLY) * problem.settings.reportPoints());
     }
 
     /** States that are met choose on the full clouds, those met often at last on larger ones, the tee on the largest. */
