@@ -3,7 +3,6 @@ package loopwright.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -37,19 +36,19 @@ class PlantedPlayerTest {
 
     @Test
     void aWildDriverGoesToTheRangeWithHisDriver() {
-        assertThat(first(Skill.DRIVER_DIRECTION.of(USUAL, 1.8))).isEqualTo(Skill.DRIVER_DIRECTION);
+        assertThat(firsts(Skill.DRIVER_DIRECTION.of(USUAL, 1.8))).contains(Skill.DRIVER_DIRECTION);
     }
 
     @Test
     void aPoorLagPutterWorksOnPace() {
-        assertThat(first(Skill.PACE.of(USUAL, 2.2))).isEqualTo(Skill.PACE);
+        assertThat(firsts(Skill.PACE.of(USUAL, 2.2))).contains(Skill.PACE);
     }
 
     /** Weak with the wedges at any length: who pitches as usual plays pitches instead, and the pitch is worth the hours. */
     @Test
     void weakWedgesGetTheHours() {
         Player weak = Skill.PITCH.of(Skill.FULL_WEDGES.of(Skill.PARTIAL_WEDGES.of(USUAL, 2.0), 2.0), 2.0);
-        assertThat(first(weak)).isIn(Skill.PARTIAL_WEDGES, Skill.FULL_WEDGES, Skill.PITCH);
+        assertThat(firsts(weak)).containsAnyOf(Skill.PARTIAL_WEDGES, Skill.FULL_WEDGES, Skill.PITCH);
     }
 
     /** The plan leaves a wild driver in the bag: by that plan alone mending it would be worth nothing. */
@@ -69,8 +68,8 @@ class PlantedPlayerTest {
         assertThat(mended).isLessThan(-0.1).isCloseTo(renewed, within(0.04));
     }
 
-    /** The skill that most blocks go to. */
-    private static Skill first(Player player) {
+    /** The skill that most blocks go to, or several that share the first place. */
+    private static List<Skill> firsts(Player player) {
         PracticeRound round = round(player);
         LearningTable curves = LearningTable.assumed(player);
         Map<Skill, List<RoundOdds>> changes = new EnumMap<>(Skill.class);
@@ -82,9 +81,10 @@ class PlantedPlayerTest {
                             .toList());
         }
         TimeSplit split = new SplitSearch(HOURS, curves, SkillResponse.of(round, curves, changes)).best();
+        int most = curves.curves().keySet().stream().mapToInt(split::of).max().orElseThrow();
         return curves.curves().keySet().stream()
-                .max(Comparator.comparingInt((Skill s) -> split.of(s)))
-                .orElseThrow();
+                .filter(s -> split.of(s) == most)
+                .toList();
     }
 
     private static PracticeRound round(Player player) {
