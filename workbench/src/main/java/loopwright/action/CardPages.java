@@ -140,14 +140,18 @@ final class CardPages {
     private String beaten(Expectation.Counts c) {
         return String.format(
                 Locale.ROOT,
-                "A round that gets there: about %.0f pars or better, %.0f bogeys, %.0f double or worse; %.0f greens in"
-                        + " regulation, %.0f putts, %.0f penalty strokes.",
-                c.birdiesOrBetter() + c.pars(),
-                c.bogeys(),
+                "A round that gets there: about %s, %s, %.0f double or worse; %s in regulation, %s, %s.",
+                some(c.birdiesOrBetter() + c.pars(), "par or better", "pars or better"),
+                some(c.bogeys(), "bogey", "bogeys"),
                 c.doubles() + c.triplesOrWorse(),
-                c.greens(),
-                c.putts(),
-                c.penalties());
+                some(c.greens(), "green", "greens"),
+                some(c.putts(), "putt", "putts"),
+                some(c.penalties(), "penalty stroke", "penalty strokes"));
+    }
+
+    private static String some(double average, String one, String several) {
+        long rounded = Math.round(average);
+        return rounded + " " + (rounded == 1 ? one : several);
     }
 
     private static String putts(Expectation e) {

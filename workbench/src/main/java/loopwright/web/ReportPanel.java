@@ -188,7 +188,8 @@ final class ReportPanel {
                                 shown,
                                 s -> tr(
                                         th(Texts.say("causes.of", s.hole(), s.shot(), s.club()))
-                                                .attr("scope", "row"),
+                                                .attr("scope", "row")
+                                                .withClass("words"),
                                         td(Words.of("%.2f", s.lost())),
                                         td(text(Words.of("%+.2f ", s.decision())), ledger.bar(s.decision())),
                                         td(text(Words.of("%+.2f ", s.execution())), ledger.bar(s.execution())),
