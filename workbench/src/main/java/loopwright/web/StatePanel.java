@@ -126,22 +126,23 @@ final class StatePanel {
         return inHand.isPresent() ? OptionalDouble.of(inHand.getAsDouble() - needed) : inHand;
     }
 
+    /** A line with its chance written where the lines lie farthest apart, on the first tee. */
     private static void line(Svg svg, double level, List<OptionalDouble> ahead, double reach) {
         StringBuilder d = new StringBuilder();
         boolean broken = true;
-        int last = -1;
+        int first = -1;
         for (int i = 0; i < ahead.size(); i++) {
             if (ahead.get(i).isPresent()) {
                 double y = y(ahead.get(i).getAsDouble(), reach);
                 d.append(String.format(Locale.ROOT, "%s%.1f %.1f", broken ? "M" : "L", x(i), y));
-                last = i;
+                first = first < 0 ? i : first;
             }
             broken = ahead.get(i).isEmpty();
         }
-        if (last >= 0) {
+        if (first >= 0) {
             String words = Words.of("%.0f %%", 100 * level);
             svg.path(level == 0.5 ? "even" : "level", d.toString())
-                    .words("at-start", x(last) + 6, y(ahead.get(last).getAsDouble(), reach) + 4, words);
+                    .words("at-start", x(first), y(ahead.get(first).getAsDouble(), reach) - 4, words);
         }
     }
 
