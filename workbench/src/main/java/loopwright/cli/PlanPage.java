@@ -216,6 +216,7 @@ final class PlanPage {
                 plan.total().standardDeviation(),
                 plan.counting().words(plan.target()),
                 percent(plan.targetProbability()));
+        line("Not yet calibrated: here no real score was held against this player (\"player check\" does it).");
         line("By habit: expect %.1f strokes.", plan.habitExpected());
         int middle = (int) Math.round(plan.total().mean());
         StringBuilder scores = new StringBuilder("Scores:");

@@ -134,7 +134,10 @@ public final class AnswerPlace implements Place {
                 choice,
                 span(),
                 () -> plans.round(choice, choice.key()),
-                plan -> new StatePanel(plan, plan.stateOfPlay().orElseThrow(), units()).content());
+                plan -> div(
+                        TargetPanel.standing(
+                                room.store().records(), choice.player().id()),
+                        new StatePanel(plan, plan.stateOfPlay().orElseThrow(), units()).content()));
     }
 
     private void expect(Context ctx) {

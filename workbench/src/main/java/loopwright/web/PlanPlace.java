@@ -84,6 +84,8 @@ public final class PlanPlace implements Place {
         return div(
                         cautions(plan.get()),
                         new TargetPanel(plan.get(), units).lead(),
+                        TargetPanel.standing(
+                                room.store().records(), choice.player().id()),
                         deeper(choice),
                         new TodayPanel(plan.get().today(), units).section(),
                         div(decisions(plan.get(), choice, units), new ScorePanel(plan.get()).section())

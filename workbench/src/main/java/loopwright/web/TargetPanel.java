@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import loopwright.action.HowSure;
+import loopwright.action.PlayerRecords;
 import loopwright.action.RoundPlan;
+import loopwright.action.Standing;
 import loopwright.action.StateOfPlay;
 
 /** The chance of the target: by the plan, played for it, how sure it is, and what is at stake on every tee. */
@@ -48,6 +50,11 @@ final class TargetPanel {
                         Words.of("%.1f", s.expectedHigh()),
                         s.draws()))));
         return p(out.toArray(DomContent[]::new)).withClass("lead");
+    }
+
+    /** How far the chances of a player were held against his real scores. */
+    static DomContent standing(PlayerRecords records, String player) {
+        return p(capital(Standing.of(records, player).sentence()) + ".").withClass("note");
     }
 
     private static String capital(String words) {

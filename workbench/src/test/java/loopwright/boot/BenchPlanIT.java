@@ -188,7 +188,10 @@ class BenchPlanIT {
                 .go("/plan?tees=white&target=3&holes=3&objective=target&sure=yes")
                 .await("#target-chance");
         assertThat(browser().text(".lead")).contains("playing for the target").contains(" to ");
-        assertThat(browser().text("main")).contains("State of play").contains("Measuring");
+        assertThat(browser().text("main"))
+                .contains("State of play")
+                .contains("Measuring")
+                .contains("Not yet calibrated");
         browser().assertAccessible();
         browser().screenshots("plan-target");
     }

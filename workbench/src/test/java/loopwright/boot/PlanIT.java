@@ -40,7 +40,10 @@ class PlanIT {
         Typed run =
                 plan("--target", "7", "--holes", "3,2", "--json", json.toString(), "--picture", pictures.toString());
         assertThat(run.exitCode()).isZero();
-        assertThat(run.out()).contains("leaving your habit pay").contains("Checked:");
+        assertThat(run.out())
+                .contains("leaving your habit pay")
+                .contains("Checked:")
+                .contains("Not yet calibrated");
         Schema.assertFits("plan.schema.json", json);
         assertThat(pictures.resolve("hole-02.png")).isNotEmptyFile();
         JsonNode plan = new ObjectMapper().readTree(json.toFile());
