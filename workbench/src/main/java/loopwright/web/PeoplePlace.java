@@ -71,6 +71,10 @@ public final class PeoplePlace implements Place {
         return Gate.account(ctx).map(a -> a.role() == Role.OWNER).orElse(true);
     }
 
+    private static boolean isSelf(Context ctx, Account account) {
+        return Gate.account(ctx).filter(a -> a.id().equals(account.id())).isPresent();
+    }
+
     private void page(Context ctx, DomContent news) {
         List<Shelf.Entry> players = room.store().players().list();
         new Page("people", Texts.say("place.people"))
@@ -113,7 +117,7 @@ public final class PeoplePlace implements Place {
                                         td(Texts.say("role." + a.role())).withClass("words"),
                                         td(a.role() == Role.OWNER ? Texts.say("people.all") : namesOf(a, players))
                                                 .withClass("words"),
-                                        td(isOwner(ctx) ? removeForm(a) : text("")))))))
+                                        td(isOwner(ctx) && !isSelf(ctx, a) ? removeForm(a) : text("")))))))
                 .withClass("wide")
                 .withTabindex(0)
                 .attr("role", "region")
