@@ -301,14 +301,7 @@ public final class MeanSolver {
     private double coarseValue(MeanSolver coarse, int state) {
         int node = nodes.nodeOfState[state];
         int cell = problem.raster.cell(nodes.column[node], nodes.row[node]);
-        double sum = 0;
-        for (int i = NodeMesh.CORNERS * cell;
-                i < NodeMesh.CORNERS * (cell + 1) && coarse.nodes.cellNodes[i] >= 0;
-                i++) {
-            int near = coarse.nodes.stateOf(coarse.nodes.cellNodes[i], nodes.situation[state]);
-            sum += coarse.nodes.cellWeights[i] * coarse.value[near];
-        }
-        return sum;
+        return coarse.nodes.atCell(cell, nodes.situation[state], coarse.value);
     }
 
     private void searchEverything(double aimCells, Watch watch) {
@@ -398,14 +391,7 @@ public final class MeanSolver {
                 return false; // the tee's points are enough to tell aims apart
             }
             double close = problem.ability.strikes().isTouch(o.shot()) ? SAME_TOUCH_CELLS : SAME_AIM_CELLS;
-            for (Option t : tried) {
-                if (t.shot() == o.shot()
-                        && Math.abs(t.column() - o.column()) <= close
-                        && Math.abs(t.row() - o.row()) <= close) {
-                    return true;
-                }
-            }
-            return false;
+            return tried.stream().anyMatch(t -> t.isNear(o, close));
         }
 
         /** True if one of them is cheaper than all before. */

@@ -127,6 +127,15 @@ final class NodeSet {
         return sum;
     }
 
+    /** A value of states as read by a cell in one situation. */
+    double atCell(int cell, Situation in, double[] ofState) {
+        double sum = 0;
+        for (int i = NodeMesh.CORNERS * cell; i < NodeMesh.CORNERS * (cell + 1) && cellNodes[i] >= 0; i++) {
+            sum += cellWeights[i] * ofState[stateOf(cellNodes[i], in)];
+        }
+        return sum;
+    }
+
     /** Visits every node, band by band from the hole outwards, and says when a band is done. */
     void inBands(IntConsumer node, IntConsumer bandDone) {
         int i = 0;

@@ -14,4 +14,9 @@ record Option(int shot, double column, double row, int penalty) {
     boolean isDrop() {
         return shot == DROP;
     }
+
+    /** True if the other is the same shot at a target within so many cells either way. */
+    boolean isNear(Option other, double cells) {
+        return shot == other.shot && Math.abs(column - other.column) <= cells && Math.abs(row - other.row) <= cells;
+    }
 }
