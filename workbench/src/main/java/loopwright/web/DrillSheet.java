@@ -46,15 +46,12 @@ record DrillSheet(Shelf.Entry player, List<DrillCard> cards) {
 
     /** The sheet as a file of its own. */
     String file() {
-        return RoundSheet.resource("sheet.html")
-                .replace("{{title}}", HoleSvg.escaped(Texts.say("drillsheet.title", player.name())))
-                .replace("{{notKept}}", HoleSvg.escaped(Texts.say("sheet.notKept")))
-                .replace("{{noScript}}", HoleSvg.escaped(Texts.say("sheet.noScript")))
-                .replace("{{caution}}", HoleSvg.escaped(Texts.say("drillsheet.caution")))
-                .replace("{{data}}", HoleSvg.escaped(json(data("sheet-" + player.id()))))
-                .replace("{{texts}}", HoleSvg.escaped(texts()))
-                .replace("{{css}}", RoundSheet.resource("static/entry.css"))
-                .replace("{{script}}", RoundSheet.resource("static/drill.js"));
+        return RoundSheet.file(
+                Texts.say("drillsheet.title", player.name()),
+                Texts.say("drillsheet.caution"),
+                json(data("sheet-" + player.id())),
+                texts(),
+                "drill");
     }
 
     /** What the page of the bench carries: the same, with the address that keeps it, and the drill to begin with. */

@@ -237,6 +237,7 @@ public final class PracticePlace implements Place {
         DrillPages pages = new DrillPages(entry);
         String title = Texts.say("drillsheet.title", entry.name());
         new Page("practice", title)
+                .with("sheet")
                 .with("drill")
                 .with("drop")
                 .withStyle("entry")

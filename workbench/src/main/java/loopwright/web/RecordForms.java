@@ -92,20 +92,7 @@ final class RecordForms {
                         hidden("player", player),
                         hidden("tier", "d"),
                         hidden("lesson", "yes"),
-                        div(
-                                        PlanForm.field(
-                                                "plan.course",
-                                                select(each(
-                                                                courses,
-                                                                e -> option(e.name())
-                                                                        .withValue(e.id())))
-                                                        .withName("course")),
-                                        PlanForm.field(
-                                                "plan.tees",
-                                                input().withType("text")
-                                                        .withName("tees")
-                                                        .withValue("middle")))
-                                .withClass("fields"),
+                        div(courseField(courses), teesField()).withClass("fields"),
                         button(Texts.say("rounds.begin")).withType("submit"))
                 .withMethod("get")
                 .withAction("/rounds/new")
@@ -118,18 +105,8 @@ final class RecordForms {
         return form(
                         hidden("player", player),
                         div(
-                                        PlanForm.field(
-                                                "plan.course",
-                                                select(each(
-                                                                courses,
-                                                                e -> option(e.name())
-                                                                        .withValue(e.id())))
-                                                        .withName("course")),
-                                        PlanForm.field(
-                                                "plan.tees",
-                                                input().withType("text")
-                                                        .withName("tees")
-                                                        .withValue("middle")),
+                                        courseField(courses),
+                                        teesField(),
                                         PlanForm.field(
                                                 "rounds.tier",
                                                 select(each(
@@ -197,5 +174,16 @@ final class RecordForms {
                 .withMethod("post")
                 .withAction("/rounds/file")
                 .withClass("sheet");
+    }
+
+    private static DomContent courseField(List<Shelf.Entry> courses) {
+        return PlanForm.field(
+                "plan.course",
+                select(each(courses, e -> option(e.name()).withValue(e.id()))).withName("course"));
+    }
+
+    private static DomContent teesField() {
+        return PlanForm.field(
+                "plan.tees", input().withType("text").withName("tees").withValue("middle"));
     }
 }

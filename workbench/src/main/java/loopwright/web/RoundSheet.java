@@ -96,15 +96,21 @@ record RoundSheet(Shelf.Entry player, Course course, TeeSet tees, Tier tier, boo
     /** The sheet as a file of its own. */
     String file() {
         String title = Texts.say("sheet.title", course.name(), tees.name(), player.name());
+        String data = json(data(Tokens.fresh().substring(0, ID_LETTERS)));
+        return file(title, Texts.say("sheet.caution"), data, texts(), "entry");
+    }
+
+    /** A sheet of any kind as a file of its own, worked by a script of {@code static} and {@code sheet.js}. */
+    static String file(String title, String caution, String data, String texts, String script) {
         return resource("sheet.html")
                 .replace("{{title}}", HoleSvg.escaped(title))
                 .replace("{{notKept}}", HoleSvg.escaped(Texts.say("sheet.notKept")))
                 .replace("{{noScript}}", HoleSvg.escaped(Texts.say("sheet.noScript")))
-                .replace("{{caution}}", HoleSvg.escaped(Texts.say("sheet.caution")))
-                .replace("{{data}}", HoleSvg.escaped(json(data(Tokens.fresh().substring(0, ID_LETTERS)))))
-                .replace("{{texts}}", HoleSvg.escaped(texts()))
+                .replace("{{caution}}", HoleSvg.escaped(caution))
+                .replace("{{data}}", HoleSvg.escaped(data))
+                .replace("{{texts}}", HoleSvg.escaped(texts))
                 .replace("{{css}}", resource("static/entry.css"))
-                .replace("{{script}}", resource("static/entry.js"));
+                .replace("{{script}}", resource("static/sheet.js") + resource("static/" + script + ".js"));
     }
 
     /** What the page of the bench carries: the same, with the addresses of chart, places and keeping. */

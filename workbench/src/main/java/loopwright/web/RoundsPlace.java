@@ -232,6 +232,7 @@ public final class RoundsPlace implements Place {
         Shelf.Entry course = course(ctx);
         RoundSheet sheet = asked(ctx, course);
         new Page("rounds", Texts.say("rounds.write"))
+                .with("sheet")
                 .with("entry")
                 .withStyle("entry")
                 .answer(

@@ -2,6 +2,7 @@
 // What is typed stays in this browser until then.
 (() => {
   "use strict";
+  const { drawn, today, read, write, element, button, send, give } = globalThis.loopwrightSheet;
   const box = document.getElementById("entry");
   if (!box) {
     return;
@@ -9,42 +10,11 @@
   const SHEET = JSON.parse(box.dataset.sheet);
   const TEXT = JSON.parse(box.dataset.texts);
   const KEY = `loopwright-drills-${SHEET.id}`;
-  const lost = document.getElementById("lost");
-  const drawn = () => Array.from(crypto.getRandomValues(new Uint8Array(9)), (b) => b.toString(36).padStart(2, "0")).join("").slice(0, 14);
-  const today = () => {
-    const now = new Date();
-    return new Date(now - now.getTimezoneOffset() * 60000).toISOString().slice(0, 10);
-  };
-  let state = { drill: SHEET.first ?? SHEET.drills[0].name, now: {}, played: [] };
-  try {
-    state = JSON.parse(localStorage.getItem(KEY)) ?? state;
-  } catch {
-    lost.hidden = false;
-  }
+  const state = read(KEY, { drill: SHEET.first ?? SHEET.drills[0].name, now: {}, played: [] });
   if (SHEET.first && new URLSearchParams(location.search).has("drill")) {
     state.drill = SHEET.first;
   }
-  const keep = () => {
-    try {
-      localStorage.setItem(KEY, JSON.stringify(state));
-    } catch {
-      lost.hidden = false;
-    }
-  };
-
-  const element = (name, attributes, ...content) => {
-    const out = document.createElement(name);
-    for (const [key, value] of Object.entries(attributes)) {
-      if (key === "click" || key === "change" || key === "input") {
-        out.addEventListener(key, value);
-      } else {
-        out.setAttribute(key, value);
-      }
-    }
-    out.append(...content);
-    return out;
-  };
-  const button = (words, click, more = {}) => element("button", { type: "button", click, ...more }, words);
+  const keep = () => write(KEY, state);
   const drill = () => SHEET.drills.find((d) => d.name === state.drill) ?? SHEET.drills[0];
   const of = (d) => (state.now[d.name] ??= { minutes: d.minutes });
 
@@ -146,7 +116,7 @@
           element("li", {}, `${p.day} ${p.drill}: ${p.score}`, button(TEXT.remove, () => remove(i), { "aria-label": `${TEXT.remove}: ${p.drill}, ${p.score}` })),
         ),
       ),
-      button(TEXT.give, give, { class: "main", id: "give" }),
+      button(TEXT.give, () => give(new File([file(state.played)], `drills-${today()}.json`, { type: "application/json" })), { class: "main", id: "give" }),
       element("p", { class: "note" }, TEXT.giveMeans),
       element("label", {}, element("span", {}, TEXT.text), element("textarea", { id: "text", readonly: "" }, file(state.played))),
       button(TEXT.again, () => {
@@ -163,34 +133,13 @@
   const file = (played) => JSON.stringify({ player: SHEET.player, drills: played }, null, 1);
 
   async function post(played) {
-    const body = new FormData();
-    body.set("player", SHEET.player);
-    body.set("file", new File([file(played)], "drill.json", { type: "application/json" }));
-    const response = await fetch(SHEET.post, { method: "POST", body, headers: { Accept: "text/plain" } });
+    const response = await send(SHEET.post, SHEET.player, new File([file(played)], "drill.json", { type: "application/json" }));
     if (!response.ok) {
       said.textContent = await response.text();
       return false;
     }
     SHEET.said = new URL(response.url).searchParams.get("said") ?? "";
     return true;
-  }
-
-  async function give() {
-    const made = new File([file(state.played)], `drills-${today()}.json`, { type: "application/json" });
-    if (navigator.canShare?.({ files: [made] })) {
-      try {
-        await navigator.share({ files: [made] });
-        return;
-      } catch (e) {
-        if (e.name === "AbortError") {
-          return;
-        }
-      }
-    }
-    const link = element("a", { href: URL.createObjectURL(made), download: made.name });
-    document.body.append(link);
-    link.click();
-    link.remove();
   }
 
   draw();

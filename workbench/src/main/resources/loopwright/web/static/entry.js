@@ -2,6 +2,7 @@
 // closing or reloading loses nothing. On the bench the round is kept there; on a sheet it becomes a small file.
 (() => {
   "use strict";
+  const { drawn, today, read, write, element, button, send, give } = globalThis.loopwrightSheet;
   const box = document.getElementById("entry");
   if (!box) {
     return;
@@ -13,41 +14,11 @@
   const LIES = ["tee", "fairway", "rough", "sand", "recovery", "green"];
   const strokesAreWritten = SHEET.tier === "c" || SHEET.tier === "d";
 
-  const drawn = () => Array.from(crypto.getRandomValues(new Uint8Array(9)), (b) => b.toString(36).padStart(2, "0")).join("").slice(0, 14);
-  const today = () => {
-    const now = new Date();
-    return new Date(now - now.getTimezoneOffset() * 60000).toISOString().slice(0, 10);
-  };
   const begin = () => ({ recording: drawn(), date: SHEET.date || today(), at: 0, holes: {} });
-  let state = begin();
-  const lost = document.getElementById("lost");
-  const keep = () => {
-    try {
-      localStorage.setItem(KEY, JSON.stringify(state));
-    } catch {
-      lost.hidden = false;
-    }
-  };
-  try {
-    state = JSON.parse(localStorage.getItem(KEY)) ?? state;
-  } catch {
-    lost.hidden = false;
-  }
+  let state = read(KEY, begin());
+  const keep = () => write(KEY, state);
   keep();
 
-  const element = (name, attributes, ...content) => {
-    const out = document.createElement(name);
-    for (const [key, value] of Object.entries(attributes)) {
-      if (key === "click" || key === "change" || key === "input") {
-        out.addEventListener(key, value);
-      } else {
-        out.setAttribute(key, value);
-      }
-    }
-    out.append(...content);
-    return out;
-  };
-  const button = (words, click, more = {}) => element("button", { type: "button", click, ...more }, words);
   const of = (hole) => (state.holes[hole.number] ??= {});
   const isWritten = (hole) => {
     const kept = state.holes[hole.number];
@@ -367,7 +338,7 @@
       element("p", { id: "sum" }, `${TEXT.strokes} ${sum} (${written.length})`),
       SHEET.post
         ? button(TEXT.keepRound, () => post(said), { class: "main", id: "keep-round" })
-        : button(TEXT.give, give, { class: "main", id: "give" }),
+        : button(TEXT.give, () => give(file()), { class: "main", id: "give" }),
       said,
       SHEET.post ? "" : element("p", { class: "note" }, TEXT.giveMeans),
       element("label", {}, element("span", {}, TEXT.text), element("textarea", { id: "text", readonly: "" }, table())),
@@ -402,10 +373,7 @@
   }
 
   async function post(said) {
-    const body = new FormData();
-    body.set("player", SHEET.player);
-    body.set("file", new File([table()], "round.csv", { type: "text/csv" }));
-    const response = await fetch(SHEET.post, { method: "POST", body, headers: { Accept: "text/plain" } });
+    const response = await send(SHEET.post, SHEET.player, new File([table()], "round.csv", { type: "text/csv" }));
     if (response.ok) {
       localStorage.removeItem(KEY);
       location.assign(response.redirected ? response.url : SHEET.done);
@@ -414,23 +382,7 @@
     }
   }
 
-  async function give() {
-    const file = new File([table()], `round-${state.date}-${state.recording.slice(0, 5)}.csv`, { type: "text/csv" });
-    if (navigator.canShare?.({ files: [file] })) {
-      try {
-        await navigator.share({ files: [file] });
-        return;
-      } catch (e) {
-        if (e.name === "AbortError") {
-          return;
-        }
-      }
-    }
-    const link = element("a", { href: URL.createObjectURL(file), download: file.name });
-    document.body.append(link);
-    link.click();
-    link.remove();
-  }
+  const file = () => new File([table()], `round-${state.date}-${state.recording.slice(0, 5)}.csv`, { type: "text/csv" });
 
   draw();
 })();
