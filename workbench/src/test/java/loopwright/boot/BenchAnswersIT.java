@@ -8,41 +8,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What lies round a plan, in a real browser: every answer equals that of the command line. */
-class BenchAnswersIT {
+class BenchAnswersIT extends InBrowser {
     /** Holes enough to see everything an answer shows. */
     private static final String ROUND = "?tees=white&target=8&holes=1,3";
 
-    @TempDir
-    private static Path folder;
-
-    private static @Nullable OpenBench bench;
-
-    @BeforeAll
-    static void open() {
-        bench = OpenBench.withBrowser(folder);
-    }
-
-    @AfterAll
-    static void close() {
-        if (bench != null) {
-            bench.close();
-        }
-    }
-
-    private static Browser browser() {
-        return Objects.requireNonNull(bench).browser();
-    }
-
     private static JsonNode json(String verb, String... more) throws Exception {
-        Path json = folder.resolve(verb + ".json");
+        Path json = folder().resolve(verb + ".json");
         List<String> words = new ArrayList<>(List.of(verb, "--player", "../demo/player.json"));
         words.addAll(List.of(more));
         words.addAll(List.of("--json", json.toString()));

@@ -9,44 +9,18 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.WindowType;
 
 /** Carrying data out and in through the browser; a second tab, a reload in the middle of a solve, a cancelled one. */
-class BenchCarryIT {
+class BenchCarryIT extends InBrowser {
     private static final String PLAN = "/plan?tees=white&target=3&holes=3";
-
-    @TempDir
-    private static Path folder;
-
-    private static @Nullable OpenBench bench;
-
-    @BeforeAll
-    static void open() {
-        bench = OpenBench.withBrowser(folder);
-    }
-
-    @AfterAll
-    static void close() {
-        if (bench != null) {
-            bench.close();
-        }
-    }
-
-    private static Browser browser() {
-        return Objects.requireNonNull(bench).browser();
-    }
 
     @Test
     void everythingIsCarriedOutErasedAndRestored() throws Exception {
         Browser b = browser();
         String link = b.go("/data").get("a[href='/data/export?all=1']").getAttribute("href");
-        Path zip = folder.resolve("backup.zip");
+        Path zip = folder().resolve("backup.zip");
         HttpClient.newHttpClient()
                 .send(
                         HttpRequest.newBuilder(URI.create(String.valueOf(link))).build(),

@@ -5,41 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 
 /** Course, player, green and data in a real browser. */
-class BenchPlacesIT {
+class BenchPlacesIT extends InBrowser {
     private static final String SCRIPT = "<script>document.title='broken'</script>";
-
-    @TempDir
-    private static Path folder;
-
-    private static @Nullable OpenBench bench;
-
-    @BeforeAll
-    static void open() {
-        bench = OpenBench.withBrowser(folder);
-    }
-
-    @AfterAll
-    static void close() {
-        if (bench != null) {
-            bench.close();
-        }
-    }
-
-    private static Browser browser() {
-        return Objects.requireNonNull(bench).browser();
-    }
 
     @Test
     void aMapIsTakenInAndAnAreaMendedCutAndTakenBack() {
@@ -90,7 +64,7 @@ class BenchPlacesIT {
         assertThat(b.text("h1")).isEqualTo("Ann " + SCRIPT);
         assertThat(b.driver().getTitle()).startsWith("Ann");
         assertThat(b.text("main table")).contains("driver").contains("(");
-        Path shots = folder.resolve("seven.csv");
+        Path shots = folder().resolve("seven.csv");
         Files.writeString(shots, "club,carry_yd,side_yd\n7-iron,140,3\n7-iron,135,-8\n7-iron,143,10\n7-iron,120,2\n");
         b.get("form[action='/player/list'] input[type=file]").sendKeys(shots.toString());
         b.get("form[action='/player/list'] button").click();

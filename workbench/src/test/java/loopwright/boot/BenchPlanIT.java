@@ -6,49 +6,23 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 
 /** The plan in a real browser, on the demo. */
-class BenchPlanIT {
+class BenchPlanIT extends InBrowser {
     /** Two holes are enough to see everything a round shows. */
     private static final String PLAN = "/plan?tees=white&target=8&holes=1,3";
 
     /** A hole's chart once the full answer is on it. */
     private static final String SOLVED = ".chart[data-first=false][data-ready]:not(.stale)";
 
-    @TempDir
-    private static Path folder;
-
-    private static @Nullable OpenBench bench;
-
-    @BeforeAll
-    static void open() {
-        bench = OpenBench.withBrowser(folder);
-    }
-
-    @AfterAll
-    static void close() {
-        if (bench != null) {
-            bench.close();
-        }
-    }
-
-    private static Browser browser() {
-        return Objects.requireNonNull(bench).browser();
-    }
-
     @Test
     void theRoundsNumbersEqualThoseOfTheCommandLine() throws Exception {
         browser().go(PLAN).await("#score-words");
-        Path json = folder.resolve("plan.json");
+        Path json = folder().resolve("plan.json");
         Typed typed = Typed.run(
                 "plan",
                 "--course",
@@ -146,7 +120,7 @@ class BenchPlanIT {
         type("#wind-speed", "15");
         browser().awaitTrue("location.search.includes('wind=6.7056') && location.search.includes('from=270')");
         browser().await(SOLVED);
-        Path json = folder.resolve("wind.json");
+        Path json = folder().resolve("wind.json");
         Typed typed = Typed.run(
                 "plan",
                 "--course",

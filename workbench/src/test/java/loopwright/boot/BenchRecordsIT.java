@@ -9,36 +9,10 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Today, rounds and lessons in a real browser, and a sheet that is filled without a network. */
-class BenchRecordsIT {
-    @TempDir
-    private static Path folder;
-
-    private static @Nullable OpenBench bench;
-
-    @BeforeAll
-    static void open() {
-        bench = OpenBench.withBrowser(folder);
-    }
-
-    @AfterAll
-    static void close() {
-        if (bench != null) {
-            bench.close();
-        }
-    }
-
-    private static Browser browser() {
-        return Objects.requireNonNull(bench).browser();
-    }
-
+class BenchRecordsIT extends InBrowser {
     private static String player() {
         return String.valueOf(browser().go("/rounds").run("return document.querySelector('input[name=player]').value"));
     }
@@ -138,7 +112,7 @@ class BenchRecordsIT {
     void aSheetIsFilledWithoutANetworkAndTakenInOnce() throws Exception {
         Browser b = browser();
         String player = player();
-        String origin = Objects.requireNonNull(bench).origin();
+        String origin = bench().origin();
         HttpResponse<String> answer = HttpClient.newHttpClient()
                 .send(
                         HttpRequest.newBuilder(URI.create(origin + "/rounds/sheet?tier=b&player=" + player))
@@ -146,7 +120,7 @@ class BenchRecordsIT {
                         HttpResponse.BodyHandlers.ofString());
         assertThat(answer.headers().firstValue("Content-Disposition"))
                 .contains("attachment; filename=\"round-sheet.html\"");
-        Path sheet = folder.resolve("sheet.html");
+        Path sheet = folder().resolve("sheet.html");
         Files.writeString(sheet, answer.body());
         Path first = filled(sheet, "first.csv");
         b.driver().executeScript("localStorage.clear()");
@@ -188,7 +162,7 @@ class BenchRecordsIT {
                     .doesNotContain("target");
             b.assertAccessible();
             b.screenshots("sheet");
-            Path file = folder.resolve(name);
+            Path file = folder().resolve(name);
             Files.writeString(file, String.valueOf(b.get("#text").getAttribute("value")));
             return file;
         } finally {

@@ -13,37 +13,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Practice on the bench, in a real browser: split, week, drills, log, a sheet without a network, is it working. */
-class PracticeBenchIT {
+class PracticeBenchIT extends InBrowser {
     private static final Path DEMO = Path.of("..", "demo");
-
-    @TempDir
-    private static Path folder;
-
-    private static @Nullable OpenBench bench;
-
-    @BeforeAll
-    static void open() {
-        bench = OpenBench.withBrowser(folder);
-    }
-
-    @AfterAll
-    static void close() {
-        if (bench != null) {
-            bench.close();
-        }
-    }
-
-    private static Browser browser() {
-        return Objects.requireNonNull(bench).browser();
-    }
 
     private static String player() {
         return String.valueOf(browser().go("/practice").run("return document.querySelector('[name=player]').value"));
@@ -52,8 +26,7 @@ class PracticeBenchIT {
     private static HttpResponse<byte[]> get(String address) throws Exception {
         return HttpClient.newHttpClient()
                 .send(
-                        HttpRequest.newBuilder(
-                                        URI.create(Objects.requireNonNull(bench).origin() + address))
+                        HttpRequest.newBuilder(URI.create(bench().origin() + address))
                                 .build(),
                         HttpResponse.BodyHandlers.ofByteArray());
     }
@@ -113,7 +86,7 @@ class PracticeBenchIT {
     }
 
     private static JsonNode typed() throws Exception {
-        Path json = folder.resolve("practice.json");
+        Path json = folder().resolve("practice.json");
         Typed run = Typed.run(
                 "practice",
                 "plan",
@@ -169,7 +142,7 @@ class PracticeBenchIT {
     void aSheetIsFilledWithoutANetworkAndTakenInOnce() throws Exception {
         Browser b = browser();
         String player = player();
-        Path sheet = folder.resolve("drill-sheet.html");
+        Path sheet = folder().resolve("drill-sheet.html");
         Files.write(sheet, get("/practice/sheet?player=" + player).body());
         Path given = filled(sheet);
         assertThat(taken(player, given)).contains("Drills kept: 2. Taken in before: 0.");
@@ -199,7 +172,7 @@ class PracticeBenchIT {
             b.await("#played li:nth-child(2)");
             b.assertAccessible();
             b.screenshots("drill-sheet");
-            Path file = folder.resolve("given.json");
+            Path file = folder().resolve("given.json");
             Files.writeString(file, String.valueOf(b.get("#text").getAttribute("value")));
             return file;
         } finally {
