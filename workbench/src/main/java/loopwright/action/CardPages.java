@@ -166,7 +166,7 @@ final class CardPages {
         return "Of 100 putts on a level green you hole: from " + String.join(", from ", parts) + ".";
     }
 
-    /** Club and effort for every five yards, from a fairway; the table is made in yards and told in the book's unit. */
+    /** Club and effort for every five yards or metres, from a fairway. */
     Book.Page wedges(WedgeTable wedges) {
         List<List<String>> rows = new ArrayList<>();
         for (WedgeTable.Row r : wedges.rows()) {
@@ -181,8 +181,9 @@ final class CardPages {
                 "Wedge table",
                 List.of(new Line(
                         Role.NOTE,
-                        "Fewest strokes from the fairway on level ground: how many of 100 find a green 28 paces across,"
-                                + " and how near the hole 8 in 10 stop."
+                        "Fewest strokes from the fairway on level ground: how many of 100 find a green "
+                                + unit.whole(WedgeTable.GREEN_METRES)
+                                + " paces across, and how near the hole 8 in 10 stop."
                                 + (wedges.measure().isEmpty()
                                         ? ""
                                         : " Mostly assumed, not measured: " + String.join(", ", wedges.measure())

@@ -6,6 +6,7 @@ import java.util.Optional;
 import loopwright.course.Course;
 import loopwright.course.TeePlan;
 import loopwright.numerics.Watch;
+import loopwright.player.PlayerProfile;
 
 /**
  * Sets a player's tees side by side. Every hole is solved once from every place that any of the sets has; sets made hole by
@@ -26,9 +27,10 @@ public final class CompareTees {
 
     public TeesAnswer compare(TeesRequest request, Watch watch) {
         Course course = withMixedSets(courses.read(request.round().course()).course(), request.mixed());
-        TeeSide own = side(request, request.round().player(), course, watch);
+        PlayerProfile player = players.read(request.round().player());
+        TeeSide own = TeeSide.of(request, course, player, watch);
         Optional<TeesAnswer.Partner> partner =
-                request.partner().map(file -> pair(own, side(request, file, course, watch), request.byDistance()));
+                request.partner().map(file -> pair(own, partner(request, file, course, watch), request.byDistance()));
         return new TeesAnswer(
                 course.name(),
                 own.player(),
@@ -37,11 +39,12 @@ public final class CompareTees {
                 own.published(),
                 own.rows(),
                 own.choice(),
-                partner);
+                partner,
+                Today.of(request.round().today(), player));
     }
 
-    private TeeSide side(TeesRequest request, Path player, Course course, Watch watch) {
-        return TeeSide.of(request, course, players.read(player), watch);
+    private TeeSide partner(TeesRequest request, Path player, Course course, Watch watch) {
+        return TeeSide.of(request.forPartner(), course, players.read(player), watch);
     }
 
     private static Course withMixedSets(Course course, List<String> mixed) {

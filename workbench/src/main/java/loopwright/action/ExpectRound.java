@@ -115,7 +115,8 @@ public final class ExpectRound {
                 average(rounds),
                 beaten.size() >= ENOUGH ? Optional.of(average(beaten)) : Optional.empty(),
                 typical(rounds, target),
-                putts(setup.greens().level()));
+                putts(setup.greens().level()),
+                setup.today());
     }
 
     private static Expectation.Counts average(List<RoundCount> rounds) {

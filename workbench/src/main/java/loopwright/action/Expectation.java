@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param usual counts of a round, averaged over all
  * @param atTarget the same over the rounds that beat the target, where there were enough of them
  * @param typical the commonest make-up of a round of exactly the target
+ * @param today what the warm-up and the coach's dial changed about the player
  */
 public record Expectation(
         String course,
@@ -24,7 +25,8 @@ public record Expectation(
         Counts usual,
         Optional<Counts> atTarget,
         Optional<MakeUp> typical,
-        List<Putt> putts) {
+        List<Putt> putts,
+        Today today) {
     public Expectation {
         putts = List.copyOf(putts);
     }

@@ -151,7 +151,7 @@ final class HolePages {
         double turn = tee.from().bearingTo(line.aim()) - tee.from().bearingTo(tee.aim());
         String beside = unit.beside(tee.aimMetres() * Math.sin(turn));
         boolean isNamed =
-                !line.landmark().startsWith("a point ") && !line.landmark().equals(tee.landmark());
+                !RoundPlan.isBeside(line.landmark()) && !line.landmark().equals(tee.landmark());
         return "Going " + (line.balls() == RoundPlan.BallsGo.RIGHT ? "right" : "left") + " today: start "
                 + (beside.isEmpty() ? "the same" : beside + " of it")
                 + (isNamed ? ", " + unit.told(line.landmark()) : "") + ".";

@@ -48,12 +48,14 @@ final class Landmarks {
     /** What to aim at; {@code blind} if the aim itself cannot be seen, and the words then name a line over what can. */
     record Line(String words, boolean blind) {}
 
-    /** The visible landmark nearest to one line of aim. */
+    /** A thing by its name: "left bunker", or "bunker at 214 yd" where several stand on its side. */
+    private record Thing(String name, boolean byDistance) {}
+
+    /** The visible landmark for one line of aim that takes the fewest words, and of equals the nearest. */
     private final class Best {
         private final Place from;
         private final double bearing;
-        private double off = NEAR_RADIANS;
-        private double paces;
+        private double least = Double.POSITIVE_INFINITY;
         private String words = "";
 
         Best(Place from, double bearing) {
@@ -61,23 +63,27 @@ final class Landmarks {
             this.bearing = bearing;
         }
 
-        void offer(Place place, double seenMetres, String what) {
+        /** A landmark of its own: {@code at} if it is aimed at, else so many paces left or right of {@code beside}. */
+        void offer(Place place, double seenMetres, String at, String beside, boolean byDistance) {
             double turn = turn(from, place, bearing);
-            if (Math.abs(turn) < off && sight.sees(from, place, seenMetres)) {
-                off = Math.abs(turn);
-                paces = -from.distanceTo(place) * Math.sin(turn) / Distance.METRES_PER_YARD;
-                words = what;
+            double cost = cost(Math.abs(turn), byDistance);
+            if (Math.abs(turn) < NEAR_RADIANS && cost < least && sight.sees(from, place, seenMetres)) {
+                least = cost;
+                words = Math.abs(turn) < OFF_AIM_RADIANS ? at : paces(from, place, turn) + beside;
             }
         }
 
-        /** The landmark itself, or how many paces beside it the aim is seen. */
-        String told() {
-            if (words.isEmpty() || off < OFF_AIM_RADIANS) {
-                return words;
-            }
-            return String.format(
-                    Locale.ROOT, "a point %.0f paces %s of %s", Math.abs(paces), paces < 0 ? "left" : "right", words);
+        /** What is aimed at comes before what is aimed beside, a plain name before one with a distance. */
+        private static double cost(double off, boolean byDistance) {
+            double longer = byDistance ? OFF_AIM_RADIANS : 0;
+            return off < OFF_AIM_RADIANS ? off + longer : off + NEAR_RADIANS + 2 * longer;
         }
+    }
+
+    /** "20 paces right": of a place that is seen so far to the side of the aim, - left. */
+    private static String paces(Place from, Place place, double turn) {
+        double right = -from.distanceTo(place) * Math.sin(turn) / Distance.METRES_PER_YARD;
+        return String.format(Locale.ROOT, "%.0f paces %s", Math.abs(right), right < 0 ? "left" : "right");
     }
 
     /** The line of a shot; {@code offsetMetres} says how far beside the line of play its aim lies. */
@@ -103,8 +109,8 @@ final class Landmarks {
             }
         }
         if (from.distanceTo(hole.holeLocation()) <= reach + BEYOND_METRES) {
-            best.offer(hole.holeLocation(), FLAG_METRES, "the hole");
-            edges(best, hole.green(), TURF_METRES, "green");
+            best.offer(hole.holeLocation(), FLAG_METRES, "the hole", " of the hole", false);
+            edges(best, hole.green(), TURF_METRES, new Thing("green", false));
         }
         List<Area> inView = map.course().areas().stream()
                 .filter(a -> isInView(a, from, bearing, reach))
@@ -112,7 +118,7 @@ final class Landmarks {
         for (Area area : inView) {
             name(area, from, inView).ifPresent(what -> edges(best, area.region(), seenMetres(area), what));
         }
-        return best.told();
+        return best.words;
     }
 
     private static boolean isInView(Area area, Place from, double bearing, double reach) {
@@ -124,24 +130,25 @@ final class Landmarks {
                 && Math.abs(turn(from, centre, bearing)) < VIEW_RADIANS;
     }
 
-    /** "left bunker"; "left bunker 210 yd out" where several stand there; nothing where distance does not tell them apart. */
-    private Optional<String> name(Area area, Place from, List<Area> inView) {
+    /** Plain where nothing like it stands on its side, else with its distance, if that tells it apart. */
+    private Optional<Thing> name(Area area, Place from, List<Area> inView) {
         String plain = sided(area, from);
         double distance = from.distanceTo(area.region().centre());
-        List<Double> others = inView.stream()
-                .filter(a -> !a.equals(area) && sided(a, from).equals(plain))
-                .map(a -> from.distanceTo(a.region().centre()))
+        List<Area> alike = inView.stream()
+                .filter(a -> !a.equals(area) && words(a).equals(words(area)))
                 .toList();
-        if (others.isEmpty()) {
-            return Optional.of(plain);
+        if (alike.stream().noneMatch(a -> sided(a, from).equals(plain))) {
+            return Optional.of(new Thing(plain, false));
         }
-        return others.stream().anyMatch(d -> Math.abs(d - distance) < APART_METRES)
+        return alike.stream().anyMatch(a -> Math.abs(from.distanceTo(a.region().centre()) - distance) < APART_METRES)
                 ? Optional.empty()
-                : Optional.of(String.format(
-                        Locale.ROOT,
-                        "%s %.0f yd out",
-                        plain,
-                        Distance.ofMetres(distance).yards()));
+                : Optional.of(new Thing(
+                        String.format(
+                                Locale.ROOT,
+                                "%s at %.0f yd",
+                                words(area),
+                                Distance.ofMetres(distance).yards()),
+                        true));
     }
 
     private String sided(Area area, Place from) {
@@ -167,7 +174,7 @@ final class Landmarks {
         };
     }
 
-    private static void edges(Best best, Region region, double seenMetres, String what) {
+    private static void edges(Best best, Region region, double seenMetres, Thing thing) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         Place left = region.centre();
@@ -184,10 +191,14 @@ final class Landmarks {
         if (high - low > Math.PI / 2) {
             return;
         }
-        best.offer(left, seenMetres, "the left edge of the " + what);
-        best.offer(right, seenMetres, "the right edge of the " + what);
+        String what = " of the " + thing.name;
+        String leftEdge = "the left edge" + what;
+        String rightEdge = "the right edge" + what;
+        // beside the thing its name is enough, inside it the edge is needed
+        best.offer(left, seenMetres, leftEdge, low > 0 ? what : " of " + leftEdge, thing.byDistance);
+        best.offer(right, seenMetres, rightEdge, high < 0 ? what : " of " + rightEdge, thing.byDistance);
         if (high - low < 4 * OFF_AIM_RADIANS) {
-            best.offer(region.centre(), seenMetres, "the middle of the " + what);
+            best.offer(region.centre(), seenMetres, "the middle" + what, " of the middle" + what, thing.byDistance);
         }
     }
 
@@ -230,9 +241,6 @@ final class Landmarks {
         return paces < 1
                 ? "the line of play"
                 : String.format(
-                        Locale.ROOT,
-                        "a point %.0f paces %s of the line of play",
-                        paces,
-                        offsetMetres < 0 ? "left" : "right");
+                        Locale.ROOT, "%.0f paces %s of the line of play", paces, offsetMetres < 0 ? "left" : "right");
     }
 }

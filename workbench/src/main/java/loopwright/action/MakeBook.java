@@ -43,6 +43,7 @@ public final class MakeBook {
                 request.plan().player(),
                 Surface.FAIRWAY,
                 request.plan().days().get(0),
+                request.unit(),
                 request.plan().seed(),
                 watch.withoutProgress());
         return new Made(book(request, plan, briefing, approach, table), plan, charts(plan, briefing));

@@ -46,13 +46,12 @@ public final class PlanAnswers {
         }
     }
 
-    /** Every set of tees; which to play is decided before the warm-up, so today's balls are left out. */
+    /** Every set of tees, for the player as he is today. */
     public Job<TeesAnswer> tees(PlanChoice choice, TeesWish wish) {
-        PlanChoice usual = choice.withToday(TodayRequest.USUAL);
-        String key = "tees " + usual.key() + " " + wish.key();
+        String key = "tees " + choice.key() + " " + wish.key();
         return rounds.submit(key, key, watch -> {
             TeesRequest request = new TeesRequest(
-                    request(usual),
+                    request(choice),
                     wish.mixed(),
                     wish.markersMetres(),
                     wish.winter(),
@@ -72,14 +71,14 @@ public final class PlanAnswers {
         return rounds.submit(key, key, watch -> advisers.expect().expect(request(choice), watch));
     }
 
-    /** The wedge table from the fairway or the rough; course and target do not matter. */
-    public Job<WedgeTable> wedges(PlanChoice choice, Surface lie) {
-        String key = "wedges " + playerKey(choice) + " " + lie;
+    /** The wedge table from the fairway or the rough, in the reader's unit; course and target do not matter. */
+    public Job<WedgeTable> wedges(PlanChoice choice, Surface lie, LengthUnit unit) {
+        String key = "wedges " + playerKey(choice) + " " + lie + " " + unit;
         return tables.submit(
                 key,
                 key,
                 watch -> advisers.wedges()
-                        .table(playerFile(choice), lie, choice.day().day(), choice.seed(), watch));
+                        .table(playerFile(choice), lie, choice.day().day(), unit, choice.seed(), watch));
     }
 
     /** The short-game table; of the day the speed of the greens matters. */

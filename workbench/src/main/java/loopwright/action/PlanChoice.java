@@ -79,10 +79,6 @@ public record PlanChoice(
         return new PlanChoice(player, course, tees, other, day, today, holes, holeLocations, forbid, require, seed);
     }
 
-    public PlanChoice withToday(TodayRequest other) {
-        return new PlanChoice(player, course, tees, goal, day, other, holes, holeLocations, forbid, require, seed);
-    }
-
     /** One hole of it: target and counting are left out, and what is said of other holes, so that equal holes are solved once. */
     PlanChoice onlyHole(int number) {
         Goal hole = new Goal(1, Counting.STROKES, false, false);

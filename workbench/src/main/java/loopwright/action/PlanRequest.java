@@ -82,17 +82,22 @@ public record PlanRequest(
 
     /** The same with other draws. */
     PlanRequest withSeed(long other) {
-        return with(holeLocations, other);
+        return with(holeLocations, today, other);
     }
 
     /** The same with other hole locations. */
     PlanRequest withHoleLocations(List<String> others) {
-        return with(others, seed);
+        return with(others, today, seed);
     }
 
-    private PlanRequest with(List<String> locations, long draws) {
+    /** The same for somebody else: the dial turns for everyone, the warm-up's balls are the player's own. */
+    PlanRequest withoutBalls() {
+        return with(holeLocations, new TodayRequest(Optional.empty(), today.playsLonger()), seed);
+    }
+
+    private PlanRequest with(List<String> locations, TodayRequest known, long draws) {
         return new PlanRequest(
                 course, player, tees, target, counting, forTarget, howSure, holes, startHole, locations, forbid,
-                require, days, today, draws, pictures, audit);
+                require, days, known, draws, pictures, audit);
     }
 }

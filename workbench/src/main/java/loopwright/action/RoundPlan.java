@@ -277,8 +277,13 @@ public record RoundPlan(
     /** A place in the round where the habit costs. */
     public record Decision(int hole, int shot, ShotPlan plan, double cost) {}
 
-    /** A landmark as the end of a sentence: "at the hole", "along the line of play". */
+    /** A landmark as the end of a sentence: "at the hole", "along the line of play", "9 paces left of the hole". */
     public static String toward(String landmark) {
-        return (landmark.equals("the line of play") ? "along " : "at ") + landmark;
+        return isBeside(landmark) ? landmark : (landmark.equals("the line of play") ? "along " : "at ") + landmark;
+    }
+
+    /** True for a landmark that is not aimed at but beside: "9 paces left of the hole". */
+    public static boolean isBeside(String landmark) {
+        return landmark.matches("\\d.*");
     }
 }

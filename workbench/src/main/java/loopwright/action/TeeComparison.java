@@ -36,7 +36,6 @@ final class TeeComparison {
     private static final String MOVED = "\n";
 
     private final TeesRequest request;
-    private final PlayerProfile profile;
     private final RoundSetup setup;
     private final Optional<RoundSetup> winter;
     private final Map<Key, TeeHole> solved = new HashMap<>();
@@ -46,7 +45,6 @@ final class TeeComparison {
 
     TeeComparison(TeesRequest request, Course course, PlayerProfile profile, Watch watch) {
         this.request = request;
-        this.profile = profile;
         PlanRequest round = request.round();
         PlanDay day = round.days().get(0);
         Course whole = withMarkers(course, request.markersMetres());
@@ -112,7 +110,7 @@ final class TeeComparison {
                 key.tee,
                 on.round().days(),
                 on.greens().of(map.hole()),
-                profile.player().swings(),
+                on.profile().player().swings(),
                 watch);
     }
 

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param sets longest first, variants after the set they belong to
  * @param choice the recommended set and why
  * @param partner the other player's sets and the pair that gives both like approach clubs, if one was asked for
+ * @param today what the player's warm-up and the coach's dial changed about him
  */
 public record TeesAnswer(
         String course,
@@ -20,7 +21,8 @@ public record TeesAnswer(
         PublishedLength published,
         List<Row> sets,
         Choice choice,
-        Optional<Partner> partner) {
+        Optional<Partner> partner,
+        Today today) {
     public TeesAnswer {
         sets = List.copyOf(sets);
     }

@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * What a comparison of tees is asked for.
  *
- * @param round course, player, target, counting, holes, day and seed; its tees do not matter
+ * @param round course, player, target, counting, holes, day, today's balls and seed; its tees do not matter
  * @param mixed sets made hole by hole: "blend=white, blue 1 4 7"
  * @param markersMetres today's markers are looked at so far either way as well; 0: not
  * @param winter true to look at each set on a winter day as well
@@ -23,5 +23,10 @@ public record TeesRequest(
         boolean byDistance) {
     public TeesRequest {
         mixed = List.copyOf(mixed);
+    }
+
+    /** The same as the partner is asked for. */
+    TeesRequest forPartner() {
+        return new TeesRequest(round.withoutBalls(), mixed, markersMetres, winter, partner, byDistance);
     }
 }

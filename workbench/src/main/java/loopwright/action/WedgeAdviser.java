@@ -31,12 +31,9 @@ import loopwright.units.Distance;
 /** Makes the wedge table of a player: one plain hole is solved, and every distance in front of it is asked of it. */
 public final class WedgeAdviser {
     private static final double YARD = Distance.METRES_PER_YARD;
-    private static final int SHORTEST_YARDS = 20;
-    private static final int LONGEST_YARDS = 130;
-    private static final int STEP_YARDS = 5;
-    /** Neighbours that lie closer together leave no gap, metres: half the width of a usual green, assumed. */
-    private static final double LEAST_GAP_METRES = 8 * YARD;
-
+    private static final int SHORTEST = 20;
+    private static final int STEP = 5;
+    private static final double LONGEST_METRES = 130 * YARD;
     /** Standard deviations either side that hold 8 of 10 of a normal law. */
     private static final double EIGHT_IN_TEN = 1.2816;
 
@@ -46,8 +43,8 @@ public final class WedgeAdviser {
         this.players = players;
     }
 
-    /** The table from the fairway or from the rough as it usually lies. */
-    public WedgeTable table(Path playerFile, Surface lie, PlanDay day, long seed, Watch watch) {
+    /** The table from the fairway or from the rough as it usually lies, in steps of five of the reader's unit from twenty. */
+    public WedgeTable table(Path playerFile, Surface lie, PlanDay day, LengthUnit unit, long seed, Watch watch) {
         if (lie != Surface.FAIRWAY && lie != Surface.ROUGH) {
             throw new UserFault("A wedge table is made for the fairway or the rough, not for the " + Rooms.words(lie)
                     + "; see the short-game table for the rest.");
@@ -55,21 +52,21 @@ public final class WedgeAdviser {
         Player player = players.read(playerFile).player();
         Ground ground = new Ground(player, lie, day, seed, watch);
         List<WedgeTable.Row> rows = new ArrayList<>();
-        int count = (LONGEST_YARDS - SHORTEST_YARDS) / STEP_YARDS + 1;
+        int count = (int) Math.round((LONGEST_METRES / unit.inMetres() - SHORTEST) / STEP) + 1;
         for (int i = 0; i < count; i++) {
             watch.check();
-            rows.add(ground.row((SHORTEST_YARDS + STEP_YARDS * i) * YARD));
+            rows.add(ground.row((SHORTEST + STEP * i) * unit.inMetres()));
             watch.at(i + 1, count + 1);
         }
         List<WedgeTable.Reach> reaches = reaches(player);
         List<WedgeTable.Gap> gaps = ground.gaps();
         watch.at(count + 1, count + 1);
-        return new WedgeTable(player.name(), lie, reaches, rows, gaps, measure(player, rows));
+        return new WedgeTable(player.name(), lie, unit, reaches, rows, gaps, measure(player, rows));
     }
 
     private static List<WedgeTable.Reach> reaches(Player player) {
         return player.swings().stream()
-                .filter(s -> s.pattern().totalMetres() <= (LONGEST_YARDS + 2 * STEP_YARDS) * YARD)
+                .filter(s -> s.pattern().totalMetres() <= LONGEST_METRES + 2 * STEP * YARD)
                 .map(WedgeAdviser::reach)
                 .toList();
     }
@@ -102,7 +99,7 @@ public final class WedgeAdviser {
         private final PlanDay day;
         private final long seed;
         private final PlainHole plain =
-                PlainHole.of((LONGEST_YARDS + 20) * YARD, PlainHole.GREEN_RADIUS_METRES, Optional.of(AreaKind.FAIRWAY));
+                PlainHole.of(LONGEST_METRES + 20 * YARD, PlainHole.GREEN_RADIUS_METRES, Optional.of(AreaKind.FAIRWAY));
         private final LevelGreenOdds odds;
         private final Ability ability;
         private final MeanSolution solution;
@@ -181,7 +178,7 @@ public final class WedgeAdviser {
                 Swing b = shortestFirst.get(i);
                 double from = a.pattern().totalMetres();
                 double to = b.pattern().totalMetres();
-                if (to <= LONGEST_YARDS * YARD && to - from > LEAST_GAP_METRES) {
+                if (to <= LONGEST_METRES && to - from > WedgeTable.LEAST_GAP_METRES) {
                     out.add(gap(a, b));
                 }
             }

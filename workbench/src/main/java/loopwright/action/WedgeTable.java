@@ -4,20 +4,33 @@ import java.util.List;
 import java.util.Optional;
 import loopwright.ground.Surface;
 import loopwright.player.Swing;
+import loopwright.units.Distance;
 
 /**
  * Which club and effort covers which distance with the fewest expected strokes, on plain level ground.
  *
  * @param lie what the ball lies on
+ * @param unit whole steps of which the rows are apart
  * @param swings every swing that can cover one of the distances, longest first
  * @param rows shortest distance first
  * @param gaps lengths between two neighbouring swings that nothing covers well, shortest first
  * @param measure swings of the table that are mostly assumed, most rows first
  */
 public record WedgeTable(
-        String player, Surface lie, List<Reach> swings, List<Row> rows, List<Gap> gaps, List<String> measure) {
+        String player,
+        Surface lie,
+        LengthUnit unit,
+        List<Reach> swings,
+        List<Row> rows,
+        List<Gap> gaps,
+        List<String> measure) {
     /** A gap that costs less than this is not worth a club, strokes from its middle: assumed. */
     public static final double WORTH_A_CLUB = 0.03;
+
+    /** The green that is played to, from side to side, metres. */
+    public static final double GREEN_METRES = 2 * PlainHole.GREEN_RADIUS_METRES;
+    /** Neighbours that lie closer together leave no gap, metres: half the width of a usual green, assumed. */
+    public static final double LEAST_GAP_METRES = 8 * Distance.METRES_PER_YARD;
 
     public WedgeTable {
         swings = List.copyOf(swings);

@@ -22,6 +22,7 @@ final class ExpectJson {
         e.atTarget().ifPresent(c -> out.put("whenBeaten", counts(c)));
         e.typical().ifPresent(m -> out.put("typicalRound", makeUp(m)));
         out.put("putts", e.putts().stream().map(ExpectJson::putt).toList());
+        out.put("today", TodayJson.of(e.today()));
         return out;
     }
 

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import loopwright.action.Expectation;
+import loopwright.action.PlanDay;
 import loopwright.units.Distance;
 
 /** Prints what to expect in two columns: usually, and when the target is beaten. */
@@ -14,10 +15,12 @@ final class ExpectPage {
         this.out = out;
     }
 
-    void print(Expectation e) {
+    void print(Expectation e, PlanDay day) {
         line(
                 "%s, %s tees, %d holes, par %d: %,d rounds played out by the plan, on good and bad days.",
                 e.course(), e.tees(), e.holes(), e.par(), e.rounds());
+        line("Day: %s.", DayWords.of(day));
+        new TodayPage(out).print(e.today());
         line("%d or better in %d of them (%.1f of 100).", e.target(), e.beaten(), 100.0 * e.beaten() / e.rounds());
         out.println();
         line("%-28s %9s  %s", "A round has", "usually", e.atTarget().isPresent() ? "when it beats the target" : "");

@@ -4,10 +4,14 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import loopwright.action.Counting;
 import loopwright.action.ExpectRound;
 import loopwright.action.Expectation;
+import loopwright.action.PlanDay;
 import loopwright.action.PlanRequest;
 import loopwright.action.ResultFile;
+import loopwright.action.UserFault;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,6 +31,12 @@ public final class ExpectVerb implements Runnable {
     @Mixin
     private RoundOptions round = new RoundOptions();
 
+    @Mixin
+    private DayOptions day = new DayOptions();
+
+    @Mixin
+    private TodayOptions today = new TodayOptions();
+
     @Option(names = "--json", paramLabel = "FILE", description = "Write it as JSON (docs/schema/expect.schema.json).")
     private @Nullable Path json;
 
@@ -42,21 +52,41 @@ public final class ExpectVerb implements Runnable {
     public void run() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        PlanRequest request = PlanRequest.usual(
-                round.course(),
-                round.player(),
-                round.tees,
-                round.target,
-                round.holes,
-                List.of(),
-                List.of(),
-                List.of(),
-                round.seed);
-        Expectation expectation = action.expect(request, new ProgressLine(err, "hole"));
-        new ExpectPage(out).print(expectation);
+        PlanDay of = day();
+        Expectation expectation = action.expect(request(of), new ProgressLine(err, "hole"));
+        new ExpectPage(out).print(expectation, of);
         if (json != null) {
             results.write(json, ExpectJson.of(expectation));
             out.println("Written to " + json + ".");
         }
+    }
+
+    private PlanDay day() {
+        List<PlanDay> days = day.days();
+        if (days.size() > 1) {
+            throw new UserFault("What to expect is said for one day; give --wind once.");
+        }
+        return days.get(0);
+    }
+
+    private PlanRequest request(PlanDay of) {
+        return new PlanRequest(
+                round.course(),
+                round.player(),
+                round.tees,
+                round.target,
+                Counting.STROKES,
+                false,
+                false,
+                round.holes,
+                0,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(of),
+                today.request(),
+                round.seed,
+                Optional.empty(),
+                Optional.empty());
     }
 }

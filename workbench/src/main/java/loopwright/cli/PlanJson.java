@@ -10,7 +10,6 @@ import loopwright.action.HowSure;
 import loopwright.action.LocalRuleWords;
 import loopwright.action.RoundPlan;
 import loopwright.action.StateOfPlay;
-import loopwright.action.Today;
 import loopwright.course.Course;
 import loopwright.geo.LocalFrame;
 import loopwright.geo.Place;
@@ -50,7 +49,7 @@ final class PlanJson {
         out.put("counting", plan.counting().form().name().toLowerCase(Locale.ROOT));
         out.put("goodAndBadDays", goodAndBadDays(plan));
         out.put("unsurveyedHoles", plan.unsurveyed());
-        out.put("today", today(plan.today()));
+        out.put("today", TodayJson.of(plan.today()));
         out.put("score", score(plan));
         out.put("decisions", plan.decisions().stream().map(this::decision).toList());
         out.put("holes", plan.holes().stream().map(this::hole).toList());
@@ -125,21 +124,6 @@ final class PlanJson {
                         .map(b -> map("hole", b.hole(), "club", b.club(), "next", b.next(), "p", b.probability()))
                         .toList());
         sure.measureNext().ifPresent(m -> out.put("measureNext", map("swing", m.swing(), "strokes", m.strokes())));
-        return out;
-    }
-
-    private static Map<String, Object> today(Today today) {
-        Map<String, Object> out = map("playsLongerPercent", today.playsLongerPercent());
-        today.balls()
-                .ifPresent(r -> out.put(
-                        "balls",
-                        map(
-                                "count", r.balls(),
-                                "seenYards", yards(today.seenMetres()),
-                                "takenYards", yards(today.sideMetres()),
-                                "sdYards", yards(today.sideSdMetres()),
-                                "spread", r.day().spread(),
-                                "lengthFactor", r.lengthFactor())));
         return out;
     }
 

@@ -45,10 +45,10 @@ final class StartWords {
             if (line.balls() != RoundPlan.BallsGo.AS_USUAL) {
                 out.add(String.format(
                         Locale.ROOT,
-                        "%.0f yd %s today: aim at %s%s",
+                        "%.0f yd %s today: aim %s%s",
                         Math.abs(yards(line.beyondMetres())),
                         side(line.beyondMetres()),
-                        line.landmark(),
+                        RoundPlan.toward(line.landmark()),
                         offset(line.offsetMetres())));
             }
         }

@@ -20,6 +20,7 @@ final class TeesJson {
         out.put("published", published(a.published()));
         out.put("sets", a.sets().stream().map(TeesJson::row).toList());
         out.put("recommended", choice(a.choice()));
+        out.put("today", TodayJson.of(a.today()));
         a.partner().ifPresent(p -> out.put("partner", partner(p)));
         return out;
     }

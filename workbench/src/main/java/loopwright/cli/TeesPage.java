@@ -22,6 +22,7 @@ final class TeesPage {
 
     void print(TeesAnswer a, PlanDay day) {
         line("%s, %d holes. Target: %s. Day: %s.", a.course(), a.holes(), a.target(), DayWords.of(day));
+        new TodayPage(out).print(a.today());
         side(a.player(), a.holes(), a.published(), a.sets(), a.choice());
         a.partner().ifPresent(p -> partner(a, p));
         if (a.sets().stream().anyMatch(r -> r.play().isPresent())) {

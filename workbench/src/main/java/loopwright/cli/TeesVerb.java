@@ -13,7 +13,6 @@ import loopwright.action.PlanRequest;
 import loopwright.action.ResultFile;
 import loopwright.action.TeesAnswer;
 import loopwright.action.TeesRequest;
-import loopwright.action.TodayRequest;
 import loopwright.action.UserFault;
 import loopwright.units.Distance;
 import org.jspecify.annotations.Nullable;
@@ -39,6 +38,9 @@ public final class TeesVerb implements Runnable {
 
     @Mixin
     private DayOptions day = new DayOptions();
+
+    @Mixin
+    private TodayOptions today = new TodayOptions();
 
     @Option(
             names = "--mixed",
@@ -116,7 +118,7 @@ public final class TeesVerb implements Runnable {
                 List.of(),
                 List.of(),
                 List.of(day()),
-                TodayRequest.USUAL,
+                today.request(),
                 round.seed,
                 Optional.empty(),
                 Optional.empty());

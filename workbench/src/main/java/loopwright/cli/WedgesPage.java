@@ -11,18 +11,22 @@ import loopwright.units.Distance;
 final class WedgesPage {
 
     private final PrintWriter out;
+    private final WedgeTable table;
 
-    WedgesPage(PrintWriter out) {
+    WedgesPage(PrintWriter out, WedgeTable table) {
         this.out = out;
+        this.table = table;
     }
 
-    void print(WedgeTable table, PlanDay day) {
+    void print(PlanDay day) {
         line(
-                "%s: wedge table from the %s, level ground, a green 28 yd across, the hole in its middle.",
-                table.player(), table.lie().name().toLowerCase(Locale.ROOT));
+                "%s: wedge table from the %s, level ground, a green %s across, the hole in its middle.",
+                table.player(), table.lie().name().toLowerCase(Locale.ROOT), of(WedgeTable.GREEN_METRES));
         line("Day: %s.", DayWords.of(day));
         out.println();
-        line("Your swings, yards (depth and width: 8 of 10 solid balls in the air; mishits beside them)");
+        line(
+                "Your swings, %s (depth and width: 8 of 10 solid balls in the air; mishits beside them)",
+                table.unit().words());
         line("%-30s %6s %5s %6s %6s %8s %6s", "", "carry", "run", "depth", "width", "mishits", "balls");
         table.swings().forEach(this::reach);
         out.println();
@@ -31,13 +35,13 @@ final class WedgesPage {
         out.println();
         table.gaps().forEach(this::gap);
         if (table.gaps().isEmpty()) {
-            line("No gap of more than 8 yd between neighbouring swings.");
+            line("No gap of more than %s between neighbouring swings.", of(WedgeTable.LEAST_GAP_METRES));
         }
         table.findGapToFill()
                 .ifPresentOrElse(
                         g -> line(
-                                "To add: a swing of %.0f yd; another effort you practise serves as well as another club.",
-                                yards(g.middleMetres())),
+                                "To add: a swing of %s; another effort you practise serves as well as another club.",
+                                of(g.middleMetres())),
                         () -> line("No gap is worth another club."));
         if (!table.measure().isEmpty()) {
             line(
@@ -49,12 +53,12 @@ final class WedgesPage {
 
     private void reach(WedgeTable.Reach r) {
         line(
-                "%-30s %6.0f %5.0f %6.0f %6.0f %7.0f%% %6d%s",
+                "%-30s %6d %5d %6d %6d %7.0f%% %6d%s",
                 r.swing().label(),
-                yards(r.carryMetres()),
-                yards(r.runMetres()),
-                yards(r.depthMetres()),
-                yards(r.widthMetres()),
+                whole(r.carryMetres()),
+                whole(r.runMetres()),
+                whole(r.depthMetres()),
+                whole(r.widthMetres()),
                 100 * r.mishitRate(),
                 r.swing().evidence().balls(),
                 r.swing().evidence().isMostlyAssumed() ? "  (assumed)" : "");
@@ -64,8 +68,8 @@ final class WedgesPage {
         String next =
                 r.next().stream().map(a -> a.club() + " " + a.costInWords()).collect(Collectors.joining());
         line(
-                "%6.0f  %-30s %8.2f %5.0f%% %7.0f ft  %s",
-                yards(r.metres()),
+                "%6d  %-30s %8.2f %5.0f%% %7.0f ft  %s",
+                whole(r.metres()),
                 r.shot(),
                 r.expected(),
                 100 * r.onGreen(),
@@ -75,20 +79,24 @@ final class WedgesPage {
 
     private void gap(WedgeTable.Gap g) {
         line(
-                "Gap: %.0f yd between %s (%.0f) and %s (%.0f); a swing of %.0f yd would save %s from there.",
-                yards(g.longerMetres() - g.shorterMetres()),
+                "Gap: %s between %s (%d) and %s (%d); a swing of %s would save %s from there.",
+                of(g.longerMetres() - g.shorterMetres()),
                 g.shorter(),
-                yards(g.shorterMetres()),
+                whole(g.shorterMetres()),
                 g.longer(),
-                yards(g.longerMetres()),
-                yards(g.middleMetres()),
+                whole(g.longerMetres()),
+                of(g.middleMetres()),
                 g.saving() < 2 * g.standardError()
                         ? "nothing that shows"
                         : String.format(Locale.ROOT, "%.2f strokes", g.saving()));
     }
 
-    private static double yards(double metres) {
-        return Distance.ofMetres(metres).yards();
+    private long whole(double metres) {
+        return table.unit().whole(metres);
+    }
+
+    private String of(double metres) {
+        return table.unit().of(metres);
     }
 
     private void line(String format, Object... values) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import loopwright.action.LengthUnit;
 import loopwright.action.PlanDay;
 import loopwright.action.ResultFile;
 import loopwright.action.UserFault;
@@ -32,6 +33,13 @@ public final class WedgesVerb implements Runnable {
 
     @Option(names = "--lie", defaultValue = "fairway", paramLabel = "LIE", description = "fairway or rough.")
     private String lie = "fairway";
+
+    @Option(
+            names = "--units",
+            defaultValue = "yards",
+            paramLabel = "UNIT",
+            description = "Steps and lengths in yards or metres.")
+    private String units = "yards";
 
     @Option(names = "--seed", defaultValue = "1", paramLabel = "N", description = "Seed of every draw.")
     private long seed;
@@ -61,9 +69,10 @@ public final class WedgesVerb implements Runnable {
                 Objects.requireNonNull(player),
                 surface(),
                 days.get(0),
+                LengthUnit.named(units),
                 seed,
                 new ProgressLine(spec.commandLine().getErr(), "distance"));
-        new WedgesPage(out).print(table, days.get(0));
+        new WedgesPage(out, table).print(days.get(0));
         if (json != null) {
             results.write(json, WedgesJson.of(table));
             out.println("Written to " + json + ".");

@@ -173,7 +173,7 @@ public final class AnswerPlace implements Place {
                 "wedges",
                 choice,
                 lie,
-                () -> answers.wedges(choice, rough ? Surface.ROUGH : Surface.FAIRWAY),
+                () -> answers.wedges(choice, rough ? Surface.ROUGH : Surface.FAIRWAY, units().lengths()),
                 table -> new WedgePanel(table, units()).content());
     }
 

@@ -49,6 +49,7 @@ final class ExpectPanel {
                                 e.beaten(),
                                 Words.of("%.1f", 100.0 * e.beaten() / e.rounds()))))
                 .withClass("lead"));
+        out.add(new TodayPanel(e.today(), units).section());
         e.typical().ifPresent(m -> out.add(p(Texts.say("expect.typical", e.target(), makeUp(m)))));
         if (e.atTarget().isEmpty()) {
             out.add(p(Texts.say("expect.few")).withClass("beware"));

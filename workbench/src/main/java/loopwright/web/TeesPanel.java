@@ -41,6 +41,7 @@ final class TeesPanel {
 
     DomContent content() {
         List<DomContent> out = new ArrayList<>();
+        out.add(new TodayPanel(answer.today(), units).section());
         out.add(side(answer.player(), answer.published(), answer.sets(), answer.choice(), true));
         answer.partner().ifPresent(partner -> {
             out.add(side(partner.player(), partner.published(), partner.sets(), partner.choice(), false));

@@ -41,7 +41,11 @@ final class WedgePanel {
 
     DomContent content() {
         List<DomContent> out = new ArrayList<>();
-        out.add(p(strong(Texts.say("wedges.title", wedges.player(), Words.lie(wedges.lie()))))
+        out.add(p(strong(Texts.say(
+                        "wedges.title",
+                        wedges.player(),
+                        Words.lie(wedges.lie()),
+                        units.length(WedgeTable.GREEN_METRES))))
                 .withClass("lead"));
         out.add(p(wedges.findGapToFill()
                 .map(g -> Texts.say("wedges.add", units.length(g.middleMetres())))

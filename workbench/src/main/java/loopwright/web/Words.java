@@ -31,10 +31,9 @@ final class Words {
 
     /** "driver at the left bunker (8 yd left)". */
     static String aimed(String club, String landmark, double offsetMetres, Units units) {
-        String at = landmark.startsWith("along") || landmark.contains("paces")
-                ? ", " + landmark
-                : " " + RoundPlan.toward(landmark);
-        String side = landmark.contains("paces") ? "" : units.side(offsetMetres);
+        boolean beside = RoundPlan.isBeside(landmark);
+        String at = (beside ? ", " : " ") + units.lengths().told(RoundPlan.toward(landmark));
+        String side = beside ? "" : units.side(offsetMetres);
         return club + at + (side.isEmpty() ? "" : " (" + side + ")");
     }
 

@@ -152,7 +152,7 @@ class LandmarksTest {
         assertThat(landmarks(List.of(near, far), Optional.empty())
                         .line(TEE, left, 0)
                         .words())
-                .isEqualTo("the left edge of the right bunker 214 yd out");
+                .isEqualTo("the left edge of the bunker at 214 yd");
     }
 
     @Test
@@ -171,18 +171,49 @@ class LandmarksTest {
         assertThat(landmarks(List.of(), Optional.empty())
                         .line(TEE, TEE.along(Math.toRadians(4), 200), 14)
                         .words())
-                .matches("a point \\d+ paces right of the (right edge of the green|hole)");
+                .matches("\\d+ paces right of the (green|hole)");
         assertThat(landmarks(List.of(), Optional.empty())
                         .line(TEE, TEE.along(Math.toRadians(20), 200), 68)
                         .words())
-                .isEqualTo("a point 74 paces right of the line of play");
+                .isEqualTo("74 paces right of the line of play");
+    }
+
+    @Test
+    void besideAThingItsNameIsEnoughInsideItTheEdgeIsNeeded() {
+        Area bunker = area(AreaKind.BUNKER, 8, 190, 14, 200);
+        // 2 degrees left of its left edge: 8 m at 190 m stand 2.4 degrees right of the line of play
+        assertThat(landmarks(List.of(bunker), Optional.empty())
+                        .line(TEE, TEE.along(Math.toRadians(-0.2 - 1.6), 200), -6)
+                        .words())
+                .isIn("7 paces left of the green", "14 paces left of the hole", "8 paces left of the hole");
+        Area wood = area(AreaKind.WOODS, 20, 150, 120, 260);
+        assertThat(landmarks(List.of(wood), Optional.empty())
+                        .line(TEE, new Place(33, 180), 33)
+                        .words())
+                .matches("\\d+ paces right of the left edge of the right wood");
+    }
+
+    @Test
+    void aPlainNameComesBeforeOneWithADistance() {
+        Area near = area(AreaKind.BUNKER, 20, 190, 28, 200);
+        Area far = area(AreaKind.BUNKER, 30, 260, 38, 270);
+        Area wood = area(AreaKind.WOODS, 24, 150, 44, 165);
+        Place aim = new Place(13, 200);
+        assertThat(landmarks(List.of(near, far), Optional.empty())
+                        .line(TEE, aim, 13)
+                        .words())
+                .matches("\\d+ paces (left of the bunker at 214 yd|right of the (hole|green))");
+        assertThat(landmarks(List.of(near, far, wood), Optional.empty())
+                        .line(TEE, aim, 13)
+                        .words())
+                .doesNotContain(" yd");
     }
 
     @Test
     void aBookInMetresTellsLandmarksInMetres() {
-        assertThat(LengthUnit.METRES.told("the left edge of the right bunker 210 yd out"))
-                .endsWith("192 m out");
-        assertThat(LengthUnit.METRES.told("a point 20 paces left of the hole")).contains("18 paces");
-        assertThat(LengthUnit.YARDS.told("210 yd out")).isEqualTo("210 yd out");
+        assertThat(LengthUnit.METRES.told("the left edge of the bunker at 210 yd"))
+                .endsWith("at 192 m");
+        assertThat(LengthUnit.METRES.told("20 paces left of the hole")).isEqualTo("18 paces left of the hole");
+        assertThat(LengthUnit.YARDS.told("at 210 yd")).isEqualTo("at 210 yd");
     }
 }

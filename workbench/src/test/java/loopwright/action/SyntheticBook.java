@@ -101,7 +101,7 @@ public final class SyntheticBook {
         double bearing = tee.from().bearingTo(tee.aim());
         return List.of(
                 line(tee, RoundPlan.BallsGo.AS_USUAL, bearing, tee.landmark()),
-                line(tee, RoundPlan.BallsGo.LEFT, bearing + 0.04, "a point 9 paces right of the line of play"),
+                line(tee, RoundPlan.BallsGo.LEFT, bearing + 0.04, "9 paces right of the line of play"),
                 line(tee, RoundPlan.BallsGo.RIGHT, bearing - 0.04, "the left edge of the right bunker"));
     }
 
@@ -203,6 +203,7 @@ public final class SyntheticBook {
         for (int yards = 20; yards <= 130; yards += 5) {
             rows.add(new WedgeTable.Row(yards * 0.9144, "56-wedge three-quarter", 2.8, 0.01, 0.7, 9, Optional.empty()));
         }
-        return new WedgeTable("A. Player", Surface.FAIRWAY, List.of(), rows, List.of(), List.of("56-wedge half"));
+        return new WedgeTable(
+                "A. Player", Surface.FAIRWAY, LengthUnit.YARDS, List.of(), rows, List.of(), List.of("56-wedge half"));
     }
 }

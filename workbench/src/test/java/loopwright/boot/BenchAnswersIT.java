@@ -15,6 +15,9 @@ class BenchAnswersIT extends InBrowser {
     /** Holes enough to see everything an answer shows. */
     private static final String ROUND = "?tees=white&target=8&holes=1,3";
 
+    private static final String TODAY = "&today=driver:+R8+R12+L3&longer=2";
+    private static final String BALLS = "driver: R8 R12 L3";
+
     private static JsonNode json(String verb, String... more) throws Exception {
         Path json = folder().resolve(verb + ".json");
         List<String> words = new ArrayList<>(List.of(verb, "--player", "../demo/player.json"));
@@ -44,8 +47,8 @@ class BenchAnswersIT extends InBrowser {
 
     @Test
     void teesAreComparedAsOnTheCommandLine() throws Exception {
-        browser().go("/plan/tees" + ROUND).await("tr[data-set]");
-        JsonNode tees = round("tees");
+        browser().go("/plan/tees" + ROUND + TODAY).await("tr[data-set]");
+        JsonNode tees = round("tees", "--today", BALLS, "--plays-longer", "2");
         for (JsonNode set : tees.get("sets")) {
             assertThat(browser().text("tr[data-set='" + set.get("name").asText() + "'] .expected"))
                     .isEqualTo(of("%.1f", set.get("expected")));
@@ -57,8 +60,9 @@ class BenchAnswersIT extends InBrowser {
 
     @Test
     void whatToExpectIsThatOfTheCommandLine() throws Exception {
-        browser().go("/plan/expect" + ROUND).await("[data-usual]");
-        JsonNode usual = round("expect", "--tees", "white").get("usual");
+        browser().go("/plan/expect" + ROUND + TODAY).await("[data-usual]");
+        JsonNode usual = round("expect", "--tees", "white", "--today", BALLS, "--plays-longer", "2")
+                .get("usual");
         for (String count : List.of("strokes", "pars", "greens", "putts", "penaltyStrokes")) {
             assertThat(browser().text("[data-usual='" + count + "']")).isEqualTo(of("%.1f", usual.get(count)));
         }
@@ -91,19 +95,9 @@ class BenchAnswersIT extends InBrowser {
 
     @Test
     void theStateOfPlayAndTodaysBallsAreThoseOfTheCommandLine() throws Exception {
-        browser()
-                .go("/plan/state" + ROUND + "&today=driver:+R8+R12+L3&longer=2")
-                .await("svg.state");
-        JsonNode plan = round(
-                "plan",
-                "--tees",
-                "white",
-                "--objective",
-                "target",
-                "--today",
-                "driver: R8 R12 L3",
-                "--plays-longer",
-                "2");
+        browser().go("/plan/state" + ROUND + TODAY).await("svg.state");
+        JsonNode plan =
+                round("plan", "--tees", "white", "--objective", "target", "--today", BALLS, "--plays-longer", "2");
         assertThat(browser().text(".lead"))
                 .contains(percent(plan.at("/score/pTarget/meanPlay").asDouble()))
                 .contains(percent(plan.at("/score/pTarget/targetPlay").asDouble()));

@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,8 +19,8 @@ class ExpectIT {
     @TempDir
     Path folder;
 
-    private Typed expect(String target, String holes, String tees, Path json) {
-        return Typed.run(
+    private Typed expect(String target, String holes, String tees, Path json, String... more) {
+        List<String> args = new ArrayList<>(List.of(
                 "expect",
                 "--course",
                 DEMO.resolve("course.geojson").toString(),
@@ -31,7 +33,9 @@ class ExpectIT {
                 "--tees",
                 tees,
                 "--json",
-                json.toString());
+                json.toString()));
+        args.addAll(List.of(more));
+        return Typed.run(args.toArray(String[]::new));
     }
 
     @Test
@@ -60,6 +64,33 @@ class ExpectIT {
                 - typical.get("birdiesOrBetter").asInt();
         // Two holes of par 7; neither an eagle nor a triple is the commonest way to a 7.
         assertThat(toPar).isZero();
+    }
+
+    @Test
+    void aWarmUpOfWildBallsMakesTheHoleHarder() throws IOException {
+        Path usual = folder.resolve("usual.json");
+        assertThat(expect("4", "1", "middle", usual).exitCode()).isZero();
+        Path wild = folder.resolve("wild.json");
+        Typed run = expect(
+                "4", "1", "middle", wild, "--today", "driver: R60 L60 R55 L50 R60 L65 R50 L60", "--plays-longer", "4");
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.out()).contains("Today: your 8 balls lay").contains("plays +4.0 % longer");
+        Schema.assertFits("expect.schema.json", wild);
+        assertThat(strokes(wild)).isGreaterThan(strokes(usual));
+        JsonNode today = new ObjectMapper().readTree(wild.toFile()).get("today");
+        assertThat(today.at("/balls/count").asInt()).isEqualTo(8);
+        assertThat(today.get("playsLongerPercent").asDouble()).isEqualTo(4);
+    }
+
+    private static double strokes(Path json) throws IOException {
+        return new ObjectMapper().readTree(json.toFile()).at("/usual/strokes").asDouble();
+    }
+
+    @Test
+    void ballsOfAClubThatIsNotInTheBagAreRefusedInOneSentence() {
+        Typed run = expect("4", "1", "middle", folder.resolve("none.json"), "--today", "11-iron: R5");
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).contains("11-iron").doesNotContain("Exception");
     }
 
     @Test

@@ -65,6 +65,37 @@ class TeesIT {
     }
 
     @Test
+    void onADayThatPlaysLongerMoreClubIsLeft() throws IOException {
+        Path usual = folder.resolve("usual.json");
+        Path longer = folder.resolve("longer.json");
+        assertThat(tees("--target", "5", "--holes", "2", "--json", usual.toString())
+                        .exitCode())
+                .isZero();
+        Typed run = tees(
+                "--target",
+                "5",
+                "--holes",
+                "2",
+                "--today",
+                "driver: R5/-20 R0/-25 L5/-20",
+                "--plays-longer",
+                "8",
+                "--json",
+                longer.toString());
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.out()).contains("Today: your 3 balls lay").contains("plays +8.0 % longer");
+        Schema.assertFits("tees.schema.json", longer);
+        assertThat(back(longer).get("expected").asDouble())
+                .isGreaterThan(back(usual).get("expected").asDouble());
+        assertThat(back(longer).at("/approaches/wedge").asDouble())
+                .isLessThan(back(usual).at("/approaches/wedge").asDouble());
+    }
+
+    private static JsonNode back(Path json) throws IOException {
+        return new ObjectMapper().readTree(json.toFile()).at("/sets/0");
+    }
+
+    @Test
     void theDrivingDistanceAloneNeedsNoSolving() {
         Typed run = tees("--target", "89", "--driving-distance-only");
         assertThat(run.exitCode()).as(run.err()).isZero();

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,6 +38,21 @@ class WedgesIT {
                 .doesNotContain("half")
                 .doesNotContain("pitch");
         assertThat(rows.get(0).get("shot").asText()).isIn("pitch", "chip");
+    }
+
+    @Test
+    void aReaderOfMetresGetsStepsOfFiveMetres() {
+        Typed run = Typed.run("wedges", "--player", PLAYER, "--units", "metres");
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        List<String> rows = run.out()
+                .lines()
+                .filter(l -> l.contains("%") && l.contains(" ft"))
+                .toList();
+        assertThat(rows).hasSize(21); // 20 to 120 m
+        for (int i = 0; i < rows.size(); i++) {
+            assertThat(rows.get(i).strip()).startsWith(20 + 5 * i + " ");
+        }
+        assertThat(run.out()).contains("a green 26 m across").doesNotContain(" yd");
     }
 
     @Test
