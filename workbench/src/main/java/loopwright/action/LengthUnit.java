@@ -50,7 +50,7 @@ public enum LengthUnit {
     }
 
     /** Words in which lengths stand as "90 yd" or "9 paces", with the lengths in this unit. */
-    String told(String words) {
+    public String told(String words) {
         if (this == YARDS) {
             return words;
         }
