@@ -143,10 +143,10 @@ class LandmarksTest {
 
     @Test
     void ofTwoBunkersOnASideTheDistanceSaysWhich() {
-        Area near = area(AreaKind.BUNKER, 6, 190, 14, 200);
-        Area far = area(AreaKind.BUNKER, 20, 260, 28, 270);
-        Place left = new Place(6, 197);
-        // both lie right of the line to the hole; the aim is the left edge of the nearer one, 195 m = 214 yd out
+        Area near = area(AreaKind.BUNKER, 16, 190, 24, 200);
+        Area far = area(AreaKind.BUNKER, 30, 260, 38, 270);
+        Place left = new Place(16, 200);
+        // both lie right of the line to the hole; the aim is the left edge of the nearer one, 196 m = 214 yd out
         assertThat(landmarks(List.of(near), Optional.empty()).line(TEE, left, 0).words())
                 .isEqualTo("the left edge of the right bunker");
         assertThat(landmarks(List.of(near, far), Optional.empty())
@@ -180,12 +180,12 @@ class LandmarksTest {
 
     @Test
     void besideAThingItsNameIsEnoughInsideItTheEdgeIsNeeded() {
-        Area bunker = area(AreaKind.BUNKER, 8, 190, 14, 200);
-        // 2 degrees left of its left edge: 8 m at 190 m stand 2.4 degrees right of the line of play
+        Area bunker = area(AreaKind.BUNKER, 30, 190, 38, 200);
+        // its left corner stands 2.7 degrees right of the aim, 202 m away: 9 m
         assertThat(landmarks(List.of(bunker), Optional.empty())
-                        .line(TEE, TEE.along(Math.toRadians(-0.2 - 1.6), 200), -6)
+                        .line(TEE, new Place(20, 195), 20)
                         .words())
-                .isIn("7 paces left of the green", "14 paces left of the hole", "8 paces left of the hole");
+                .matches("(9|10|11) paces left of the right bunker");
         Area wood = area(AreaKind.WOODS, 20, 150, 120, 260);
         assertThat(landmarks(List.of(wood), Optional.empty())
                         .line(TEE, new Place(33, 180), 33)

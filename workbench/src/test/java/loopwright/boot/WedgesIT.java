@@ -44,10 +44,8 @@ class WedgesIT {
     void aReaderOfMetresGetsStepsOfFiveMetres() {
         Typed run = Typed.run("wedges", "--player", PLAYER, "--units", "metres");
         assertThat(run.exitCode()).as(run.err()).isZero();
-        List<String> rows = run.out()
-                .lines()
-                .filter(l -> l.contains("%") && l.contains(" ft"))
-                .toList();
+        List<String> rows =
+                run.out().lines().filter(l -> l.matches(" +\\d+ .*%.* ft .*")).toList();
         assertThat(rows).hasSize(21); // 20 to 120 m
         for (int i = 0; i < rows.size(); i++) {
             assertThat(rows.get(i).strip()).startsWith(20 + 5 * i + " ");
