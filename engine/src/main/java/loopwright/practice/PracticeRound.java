@@ -32,6 +32,9 @@ public final class PracticeRound {
     private final GreenSpeed greens;
     private final long seed;
     private final int limit;
+    /** Share of the holes that the player plays by habit today. */
+    private final double habitToday;
+
     private final double expectedShift;
     private final double oddsShift;
     /** Odds of every putter met so far: players who differ in other shots share them. */
@@ -47,6 +50,7 @@ public final class PracticeRound {
             GreenSpeed greens,
             long seed,
             int limit,
+            double habitToday,
             double expectedShift,
             double oddsShift,
             Map<PuttingSkill, PuttingOdds> putters,
@@ -57,6 +61,7 @@ public final class PracticeRound {
         this.greens = greens;
         this.seed = seed;
         this.limit = limit;
+        this.habitToday = habitToday;
         this.expectedShift = expectedShift;
         this.oddsShift = oddsShift;
         this.putters = putters;
@@ -79,6 +84,7 @@ public final class PracticeRound {
                 greens,
                 seed,
                 limit,
+                1,
                 0,
                 0,
                 new ConcurrentHashMap<>(),
@@ -96,10 +102,20 @@ public final class PracticeRound {
                 greens,
                 seed,
                 limit,
+                habitToday,
                 expectedShift + planOverDays.expected() - ordinary.expected(),
                 oddsShift + RoundOdds.logOdds(planOverDays.chance()) - RoundOdds.logOdds(ordinary.chance()),
                 putters,
                 weak);
+    }
+
+    /** The same for a player who plays only this share of the holes by habit today, 0 to 1, as he has learned the plan. */
+    public PracticeRound withHabitShare(double share) {
+        if (!(share >= 0 && share <= 1)) {
+            throw new IllegalArgumentException("the share of holes played by habit is 0 to 1, not " + share);
+        }
+        return new PracticeRound(
+                holes, today, ability, greens, seed, limit, share, expectedShift, oddsShift, putters, weak);
     }
 
     /** The same round for another player with the same swings: plans and habits stay. */
@@ -110,7 +126,8 @@ public final class PracticeRound {
             watch.check();
             out.add(hole.of(his, watch));
         }
-        return new PracticeRound(out, other, his, greens, seed, limit, expectedShift, oddsShift, putters, weak);
+        return new PracticeRound(
+                out, other, his, greens, seed, limit, habitToday, expectedShift, oddsShift, putters, weak);
     }
 
     public Player today() {
@@ -131,7 +148,7 @@ public final class PracticeRound {
 
     private ScoreDistribution distribution(SkillLevels levels, Watch watch) {
         Player then = levels.player(today);
-        double habit = levels.habitShare();
+        double habit = habitToday * levels.habitShare();
         boolean same = then.equals(today);
         Ability his = same ? ability : ability(then);
         IntPredicate changed = changed(levels);

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.Locale;
 
 /**
- * A list of shots or putts as a player delivered it, every column of it.
+ * A list of shots or putts as a player delivered it, every column of it; or his coach's drills.
  *
  * @param setting where the shots were hit if the list does not say: "range", "mat" or "course"
  */
@@ -12,7 +12,9 @@ public record KeptList(String id, Kind kind, String name, String setting, String
     /** What the rows are. */
     public enum Kind {
         SHOTS,
-        PUTTS;
+        PUTTS,
+        /** A coach's own drills. */
+        DRILLS;
 
         public String word() {
             return name().toLowerCase(Locale.ROOT);

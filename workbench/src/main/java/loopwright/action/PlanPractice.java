@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import loopwright.numerics.Watch;
 import loopwright.player.Player;
+import loopwright.player.PlayerProfile;
 import loopwright.player.SkillDoubt;
 import loopwright.practice.CommonSplit;
 import loopwright.practice.LearningCurve;
@@ -43,10 +44,19 @@ public final class PlanPractice {
 
     public PracticePlan plan(PracticeRequest request, Watch watch) {
         PlanRequest asked = request.round();
-        RoundSetup setup = RoundSetup.read(asked, asked.days().get(0), courses, players);
+        PlayerProfile file = players.read(asked.player());
+        PlayerProfile profile = request.progress().map(p -> p.of(file)).orElse(file);
+        RoundSetup setup = RoundSetup.of(
+                courses.read(asked.course()).course(),
+                profile,
+                asked,
+                asked.days().get(0));
         asked.counting().checkTarget(asked.target(), setup.holes().size());
         int limit = asked.counting().limit(asked.target());
-        PracticeRound round = new PracticeRounds(setup).solve(limit, new PartWatch(watch, 0, 60));
+        PracticeRound round = new PracticeRounds(setup)
+                .solve(limit, new PartWatch(watch, 0, 60))
+                .withHabitShare(
+                        request.progress().map(PracticeProgress::habitShare).orElse(1.0));
         LearningTable curves = curves(request, round);
         Map<Skill, List<RoundOdds>> levels = levels(round, curves, new PartWatch(watch, 60, 80));
         SkillGradient gradient =
@@ -58,10 +68,14 @@ public final class PlanPractice {
 
     /** What is assumed of learning, and what the coach has set instead. */
     private static LearningTable curves(PracticeRequest request, PracticeRound round) {
-        LearningTable curves = LearningTable.assumed(round.today());
+        LearningTable assumed = LearningTable.assumed(round.today());
+        LearningTable curves = request.progress().map(p -> p.curves(assumed)).orElse(assumed);
         for (Map.Entry<Skill, LearningCurve> set : request.curves().entrySet()) {
             if (curves.curves().containsKey(set.getKey())) {
-                curves = curves.with(set.getKey(), set.getValue());
+                LearningCurve curve = request.progress()
+                        .map(p -> p.beside(set.getKey(), set.getValue()))
+                        .orElse(set.getValue());
+                curves = curves.with(set.getKey(), curve);
             }
         }
         return curves;
@@ -147,7 +161,8 @@ public final class PlanPractice {
                         watch.withoutProgress()),
                 SplitDoubt.of(split, hours, curves, response, gradient, worlds.subList(0, SEARCHED)),
                 PracticeWeek.of(split, request.sessions(), request.drills(), round.today()),
-                brings(split, hours, curves, response));
+                brings(split, hours, curves, response),
+                request.progress());
     }
 
     /** What every skill's hours bring, the others being practised as well. */

@@ -27,7 +27,7 @@ public final class PracticeBench {
     private final Workroom room;
     private final Jobs plans;
     private final PlanPractice planning;
-    private final List<Drill> drills;
+    private final OwnDrills own;
     private final Remembered<String, List<PracticePictures.DrillCard>> known = new Remembered<>(KEPT_PLAYERS);
     private final PracticePictures pictures;
     private final CalendarFile calendars;
@@ -42,33 +42,50 @@ public final class PracticeBench {
         this.room = room;
         this.plans = board.open(PLANS_AT_ONCE, KEPT_PLANS);
         this.planning = planning;
-        this.drills = cards.drills(Optional.empty(), DrillCards.USUAL_CORRIDOR_METRES);
+        this.own = new OwnDrills(room, cards);
         this.pictures = pictures;
         this.calendars = calendars;
     }
 
-    /** The practice plan of a choice. */
+    /** The practice plan of a choice; one that follows from the record is made anew when the record grows. */
     public Job<PracticePlan> plan(PracticeChoice choice) {
-        PlanChoice round = choice.round();
-        Path course = room.courseFile(round.course().id(), round.course().version());
-        Path player = room.playerFile(round.player().id(), round.player().version());
-        return plans.submit(
-                "practice " + choice.key(),
-                "practice " + choice.key(),
-                watch -> planning.plan(choice.request(course, player, drills), watch));
+        Shelf.Entry entry = choice.round().player();
+        Shelf.Entry onto = choice.round().course();
+        Path course = room.courseFile(onto.id(), onto.version());
+        Path player = room.playerFile(entry.id(), entry.version());
+        String key = "practice " + choice.key() + " " + made(entry.id())
+                + (choice.follows()
+                        ? " " + room.store().records().listDrills(entry.id()).size()
+                        : "");
+        return plans.submit(key, key, watch -> {
+            List<Drill> drills = drills(entry);
+            Optional<PracticeProgress> progress =
+                    choice.follows() ? Optional.of(PracticeProgress.of(room, entry, drills)) : Optional.empty();
+            return planning.plan(choice.request(course, player, drills, progress), watch);
+        });
     }
 
-    /** The drills there are. */
-    public List<Drill> drills() {
-        return drills;
+    /** Tells files of own drills apart. */
+    private String made(String player) {
+        return own.findFile(player).map(KeptList::id).orElse("");
+    }
+
+    /** The coach's own drills of a player. */
+    public OwnDrills own() {
+        return own;
+    }
+
+    /** The drills there are for a player. */
+    public List<Drill> drills(Shelf.Entry player) {
+        return own.drills(player.id(), DrillCards.USUAL_CORRIDOR_METRES);
     }
 
     /** The drills with what a player of the store should expect. */
     public List<PracticePictures.DrillCard> cards(Shelf.Entry player) {
         PlayerProfile profile = room.player(player.id(), player.version());
         return known.get(
-                player.id() + " " + player.version(),
-                () -> drills.stream()
+                player.id() + " " + player.version() + " " + made(player.id()),
+                () -> drills(player).stream()
                         .map(d -> DrillCards.card(d, profile, profile.player().level() - BETTER_BY))
                         .toList());
     }
@@ -89,7 +106,7 @@ public final class PracticeBench {
     }
 
     public PracticeReview.Report review(Shelf.Entry player) {
-        return PracticeReview.of(room, player.id(), drills);
+        return PracticeReview.of(room, player.id(), drills(player));
     }
 
     private byte[] written(String ending, Consumer<Path> write) {

@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import loopwright.practice.Drill;
 import loopwright.practice.Facility;
 import loopwright.practice.LearningCurve;
@@ -21,8 +22,10 @@ import loopwright.practice.Skill;
  * @param round that is practised for
  * @param musts hours a week that the coach wants for a skill
  * @param rates learning curves that the coach has set
+ * @param follows true to go on from what the player has practised since his file was made
  */
-public record PracticeChoice(PlanChoice round, Time time, Map<Skill, Double> musts, Map<Skill, LearningCurve> rates) {
+public record PracticeChoice(
+        PlanChoice round, Time time, Map<Skill, Double> musts, Map<Skill, LearningCurve> rates, boolean follows) {
     private static final double BLOCKS_AN_HOUR = 60.0 / PracticeHours.MINUTES;
     private static final double MOST_HOURS = 40;
     private static final int MOST_WEEKS = 104;
@@ -35,6 +38,10 @@ public record PracticeChoice(PlanChoice round, Time time, Map<Skill, Double> mus
      * @param places most hours a week at each place that can be used
      */
     public record Time(double hours, int weeks, int sessions, double fullSwings, Map<Facility, Double> places) {
+        Time withWeeks(int fewer) {
+            return new Time(hours, fewer, sessions, fullSwings, places);
+        }
+
         public Time {
             places = sorted(places, Facility.class);
             if (!(hours >= 0.25 && hours <= MOST_HOURS)) {
@@ -80,7 +87,14 @@ public record PracticeChoice(PlanChoice round, Time time, Map<Skill, Double> mus
         return (int) Math.round(hours * BLOCKS_AN_HOUR);
     }
 
-    PracticeRequest request(Path courseFile, Path playerFile, List<Drill> drills) {
+    /** The week after: what was practised counts, and a week less is left; empty if this is the last. */
+    public Optional<PracticeChoice> next() {
+        return time.weeks() == 1
+                ? Optional.empty()
+                : Optional.of(new PracticeChoice(round, time.withWeeks(time.weeks() - 1), musts, rates, true));
+    }
+
+    PracticeRequest request(Path courseFile, Path playerFile, List<Drill> drills, Optional<PracticeProgress> progress) {
         Map<Facility, Integer> most = new EnumMap<>(Facility.class);
         time.places().forEach((place, hours) -> {
             if (hours > 0) {
@@ -94,7 +108,8 @@ public record PracticeChoice(PlanChoice round, Time time, Map<Skill, Double> mus
                 new PracticeHours(time.weeks(), blocks(time.hours()), most, least, blocks(time.fullSwings())),
                 time.sessions(),
                 drills,
-                rates);
+                rates,
+                progress);
     }
 
     /** The whole choice as an address that can be shared. */
@@ -119,6 +134,9 @@ public record PracticeChoice(PlanChoice round, Time time, Map<Skill, Double> mus
             add(out, "tau-" + PracticeWords.typed(skill), number(curve.hours()));
             add(out, "floor-" + PracticeWords.typed(skill), number(curve.floor()));
         });
+        if (follows) {
+            add(out, "follows", "yes");
+        }
         return String.join("&", out);
     }
 

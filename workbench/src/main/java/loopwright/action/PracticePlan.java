@@ -32,6 +32,7 @@ import loopwright.practice.TimeSplit;
  * @param beside the splits to compare with
  * @param week the split dealt out over sessions
  * @param brings by skill, how much less the chance of the target would be after all weeks without the hours for it
+ * @param progress what was practised since the player file was made, if the plan follows from it
  */
 public record PracticePlan(
         String course,
@@ -49,7 +50,8 @@ public record PracticePlan(
         List<Beside> beside,
         SplitDoubt doubt,
         PracticeWeek week,
-        Map<Skill, Double> brings) {
+        Map<Skill, Double> brings,
+        Optional<PracticeProgress> progress) {
     /** More of the hours than this on skills that nobody measured, and it cannot be said yet. */
     private static final double MOST_UNMEASURED = 0.5;
     /** A skill of which more than this is assumed counts as not measured. */

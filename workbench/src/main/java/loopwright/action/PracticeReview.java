@@ -48,7 +48,7 @@ public final class PracticeReview {
     /**
      * A skill: shares of the spread of the model before, 1 being that model.
      *
-     * @param hours on drills of it
+     * @param hours on it, in drills and in blocks that were ticked
      * @param predicted by the assumed curve
      * @param modelSd what is not known of the model before, in the logarithm
      */
@@ -108,8 +108,7 @@ public final class PracticeReview {
         LearningTable assumed = LearningTable.assumed(model);
         Map<Skill, List<LearningFit.Point>> points = points(before, kept, drills);
         LearningTable own = LearningFit.of(assumed, points);
-        Map<Skill, Measured> now =
-                SkillPosterior.of(model, before.day(), PlanDay.USUAL.greens(), newest(kept, drills), wide(model));
+        Map<Skill, Measured> now = measured(before, kept, drills);
         List<Line> lines = new ArrayList<>();
         now.forEach((skill, measured) -> lines.add(line(skill, measured, model, assumed, kept, drills)));
         double sd =
@@ -120,15 +119,28 @@ public final class PracticeReview {
     private static Line line(
             Skill skill, Measured now, Player model, LearningTable assumed, List<KeptDrill> kept, List<Drill> drills) {
         double hours = hours(skill, model, kept, drills, kept.size());
-        double modelSd = MODEL_LOG_SD * Math.sqrt(skill.assumedShare(model));
+        double modelSd = modelSd(skill, model);
         double noise = NINETY * Math.hypot(now.sd(), modelSd);
         Verdict verdict =
                 now.log() < -noise ? Verdict.BETTER : now.log() > noise ? Verdict.WORSE : Verdict.WITHIN_NOISE;
-        int playings =
-                (int) kept.stream().filter(k -> tells(k, skill, model, drills)).count();
         double predicted =
                 assumed.curves().containsKey(skill) ? assumed.get(skill).left(hours) : 1;
-        return new Line(skill, hours, predicted, modelSd, now, playings, verdict);
+        return new Line(skill, hours, predicted, modelSd, now, playings(skill, model, kept, drills), verdict);
+    }
+
+    /** What the newest playings of every drill say. */
+    static Map<Skill, Measured> measured(PlayerProfile before, List<KeptDrill> kept, List<Drill> drills) {
+        return SkillPosterior.of(
+                before.player(), before.day(), PlanDay.USUAL.greens(), newest(kept, drills), wide(before.player()));
+    }
+
+    /** What is not known of a skill of a model, in the logarithm of its spread. */
+    static double modelSd(Skill skill, Player model) {
+        return MODEL_LOG_SD * Math.sqrt(skill.assumedShare(model));
+    }
+
+    static int playings(Skill skill, Player model, List<KeptDrill> kept, List<Drill> drills) {
+        return (int) kept.stream().filter(k -> tells(k, skill, model, drills)).count();
     }
 
     private static Map<Skill, Double> wide(Player model) {
@@ -145,11 +157,12 @@ public final class PracticeReview {
         return drill(kept, drills).filter(d -> d.skills(model).contains(skill)).isPresent();
     }
 
-    /** Hours on drills of a skill in the first {@code count} of the record. */
-    private static double hours(Skill skill, Player model, List<KeptDrill> kept, List<Drill> drills, int count) {
+    /** Hours on a skill, in drills and in blocks that were ticked, in the first {@code count} of the record. */
+    static double hours(Skill skill, Player model, List<KeptDrill> kept, List<Drill> drills, int count) {
         return kept.stream()
                         .limit(count)
-                        .filter(k -> tells(k, skill, model, drills))
+                        .filter(k -> tells(k, skill, model, drills)
+                                || k.block().filter(skill::equals).isPresent())
                         .mapToInt(KeptDrill::minutes)
                         .sum()
                 / MINUTES;
@@ -195,7 +208,7 @@ public final class PracticeReview {
     }
 
     /** The measurement without the prior it was made with; none where it hardly told anything. */
-    private static Optional<LearningFit.Point> alone(Measured m, double hours) {
+    static Optional<LearningFit.Point> alone(Measured m, double hours) {
         double information = 1 / (m.sd() * m.sd()) - 1 / (WIDE_LOG_SD * WIDE_LOG_SD);
         if (!(information > 0.1)) {
             return Optional.empty();
@@ -236,7 +249,9 @@ public final class PracticeReview {
     /** Names in a record that no drill has any more. */
     public static List<String> unknown(List<KeptDrill> kept, List<Drill> drills) {
         TreeSet<String> out = new TreeSet<>();
-        kept.stream().filter(k -> drill(k, drills).isEmpty()).forEach(k -> out.add(k.drill()));
+        kept.stream()
+                .filter(k -> k.block().isEmpty() && drill(k, drills).isEmpty())
+                .forEach(k -> out.add(k.drill()));
         return List.copyOf(out);
     }
 }

@@ -92,7 +92,9 @@ public final class TodayList {
     /** Every drill the player is at, by the day it is to be played again. */
     private static Stream<Work> drills(PlayerRecords records, String player, LocalDate today) {
         Map<String, LocalDate> last = new TreeMap<>();
-        records.listDrills(player).forEach(d -> last.merge(d.drill(), d.day(), TodayList::later));
+        records.listDrills(player).stream()
+                .filter(d -> d.block().isEmpty())
+                .forEach(d -> last.merge(d.drill(), d.day(), TodayList::later));
         return last.entrySet().stream()
                 .filter(e -> ChronoUnit.DAYS.between(e.getValue(), today) <= DRILL_GIVEN_UP_DAYS)
                 .map(e -> new Work("drill \"" + e.getKey() + "\"", e.getValue().plusDays(DRILL_AGAIN_DAYS)));

@@ -19,6 +19,7 @@ import loopwright.adapter.table.LearningJson;
 import loopwright.cli.PracticeCommand;
 import loopwright.cli.PracticeDrillsVerb;
 import loopwright.cli.PracticeLogVerb;
+import loopwright.cli.PracticeNextVerb;
 import loopwright.cli.PracticePlanVerb;
 import loopwright.cli.PracticeReviewVerb;
 import loopwright.cli.StoreWork;
@@ -50,7 +51,14 @@ final class PracticeVerbs {
                 .addSubcommand(new PracticePlanVerb(
                         plan, cards, new LearningJson(), pictures, new CalendarIcs(clock), results, clock))
                 .addSubcommand(new PracticeDrillsVerb(cards, new JsonPlayerFiles(), pictures, results))
-                .addSubcommand(new PracticeLogVerb(stores, cards, clock))
+                .addSubcommand(new PracticeNextVerb(
+                        stores,
+                        StoreVerbs::room,
+                        plan,
+                        cards,
+                        new PracticeNextVerb.Outlets(new LearningJson(), pictures, new CalendarIcs(clock), results),
+                        clock))
+                .addSubcommand(new PracticeLogVerb(stores, StoreVerbs::room, cards, clock))
                 .addSubcommand(new PracticeReviewVerb(stores, StoreVerbs::room, cards, results)));
     }
 }

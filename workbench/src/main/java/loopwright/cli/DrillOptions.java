@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import loopwright.action.DrillCards;
+import loopwright.action.OwnDrills;
 import loopwright.action.UserFault;
 import loopwright.practice.Drill;
 import loopwright.units.Distance;
@@ -26,10 +27,18 @@ final class DrillOptions {
     private double corridorYards = 35;
 
     List<Drill> drills(DrillCards cards) {
+        return cards.drills(Optional.ofNullable(own), corridorMetres());
+    }
+
+    /** The drills of a player of the store: with the file named here, else with those the store keeps for him. */
+    List<Drill> drills(OwnDrills kept, DrillCards cards, String player) {
+        return own == null ? kept.drills(player, corridorMetres()) : drills(cards);
+    }
+
+    private double corridorMetres() {
         if (!(corridorYards >= 5 && corridorYards <= 150)) {
             throw new UserFault("--corridor " + corridorYards + " is no room for a tee shot; give 5 to 150 yards.");
         }
-        return cards.drills(
-                Optional.ofNullable(own), Distance.ofYards(corridorYards).metres());
+        return Distance.ofYards(corridorYards).metres();
     }
 }

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import loopwright.action.PracticePlan;
+import loopwright.action.PracticeProgress;
 import loopwright.action.PracticeReasons;
 import loopwright.action.PracticeWords;
 import loopwright.practice.PracticeHours;
@@ -33,6 +34,21 @@ final class PracticeJson {
         out.put("split", split(p.split()));
         out.put("after", odds(p.after()));
         out.put("beside", p.beside().stream().map(PracticeJson::beside).toList());
+        p.progress()
+                .ifPresent(done -> out.put(
+                        "progress",
+                        done.lines().stream().map(PracticeJson::progress).toList()));
+        return out;
+    }
+
+    private static Map<String, Object> progress(PracticeProgress.Line l) {
+        Map<String, Object> out = new LinkedHashMap<>();
+        out.put("skill", PracticeWords.typed(l.skill()));
+        out.put("hours", l.hours());
+        out.put("playings", l.playings());
+        out.put("left", l.left());
+        out.put("low", l.low());
+        out.put("high", l.high());
         return out;
     }
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import loopwright.action.PracticePlan;
+import loopwright.action.PracticeProgress;
 import loopwright.action.PracticeReasons;
 import loopwright.action.PracticeWords;
 import loopwright.practice.Facility;
@@ -31,6 +32,7 @@ final class PracticePage {
                 plan.target(),
                 hours(plan.hours().blocks()),
                 plan.hours().weeks());
+        plan.progress().ifPresent(this::progress);
         PracticeReasons reasons = new PracticeReasons(plan);
         out.println();
         reasons.first().forEach(this::line);
@@ -41,6 +43,32 @@ final class PracticePage {
         gradient(plan);
         out.println();
         PracticeReasons.CAUTIONS.forEach(this::line);
+    }
+
+    private void progress(PracticeProgress progress) {
+        out.println();
+        if (progress.lines().isEmpty()) {
+            line("Nothing was ticked or logged since the player file was made, so this is the plan from the file.");
+            return;
+        }
+        line(
+                "Where he stands since the player file was made; spread beside that file (of playing the plan: holes played"
+                        + " by habit), 9 in 10 in brackets:");
+        for (PracticeProgress.Line l : progress.lines()) {
+            line(
+                    "  %-26s %5.2f h  %.2f (%.2f to %.2f) left, %s; %.0f h to learn",
+                    PracticeWords.of(l.skill()),
+                    l.hours(),
+                    l.left(),
+                    l.low(),
+                    l.high(),
+                    l.playings() == 0
+                            ? "assumed"
+                            : l.playings() == 1
+                                    ? "by 1 drill"
+                                    : String.format(Locale.ROOT, "by %d drills", l.playings()),
+                    progress.rates().get(l.skill()).hours());
+        }
     }
 
     private void split(PracticePlan plan) {

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import loopwright.action.CalendarFile;
 import loopwright.action.DrillCards;
 import loopwright.action.LearningFiles;
@@ -110,6 +111,7 @@ public final class PracticePlanVerb implements Runnable {
                 hours.hours(LocalDate.now(clock)),
                 week.sessions(),
                 drills.drills(cards),
-                rates == null ? Map.of() : learning.read(rates));
+                rates == null ? Map.of() : learning.read(rates),
+                Optional.empty());
     }
 }

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import loopwright.action.BenchStore;
 import loopwright.action.DrillCards;
 import loopwright.action.KeptDrill;
+import loopwright.action.OwnDrills;
 import loopwright.action.PracticeReview;
 import loopwright.action.PracticeWords;
 import loopwright.action.ResultFile;
@@ -63,13 +64,14 @@ public final class PracticeReviewVerb implements Runnable {
     @Override
     public void run() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
-        List<Drill> all = drills.drills(cards);
         PracticeReview.Report report = stores.of(of.where, of.player, (store, id) -> {
+            Workroom room = rooms.apply(store);
+            List<Drill> all = drills.drills(new OwnDrills(room, cards), cards, id);
             List<KeptDrill> kept = store.records().listDrills(id);
             PracticeReview.unknown(kept, all)
                     .forEach(n -> out.println(
                             "Not counted: no drill is called " + n + " any more; give its file with --drills."));
-            return PracticeReview.of(rooms.apply(store), id, all);
+            return PracticeReview.of(room, id, all);
         });
         print(out, report);
         if (json != null) {

@@ -26,9 +26,11 @@ import j2html.tags.DomContent;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import loopwright.action.DrillCards;
 import loopwright.action.KeptDrill;
+import loopwright.action.KeptList;
 import loopwright.action.PracticePictures.DrillCard;
 import loopwright.action.PracticePictures.Expected;
 import loopwright.action.PracticeReview;
@@ -107,6 +109,37 @@ final class DrillPages {
                         .withClass("sheet drop"));
     }
 
+    /** The coach's own drills: a file to take in, and the one that counts now. */
+    DomContent own(Optional<KeptList> file) {
+        return details(
+                summary(Texts.say("drill.own")),
+                p(Texts.say("drill.ownMeans")),
+                file.<DomContent>map(f -> form(
+                                        p(Texts.say("drill.ownNow", f.name())),
+                                        input().withType("hidden")
+                                                .withName("player")
+                                                .withValue(entry.id()),
+                                        button(Texts.say("drill.ownErase"))
+                                                .withType("submit")
+                                                .withClass("quiet"))
+                                .withMethod("post")
+                                .withAction("/practice/drills/erase"))
+                        .orElse(text("")),
+                form(
+                                input().withType("hidden").withName("player").withValue(entry.id()),
+                                label(
+                                        span(Texts.say("upload.file")),
+                                        input().withType("file")
+                                                .withName("file")
+                                                .withAccept(".json,application/json")
+                                                .isRequired()),
+                                button(Texts.say("data.take")).withType("submit"))
+                        .withMethod("post")
+                        .withAction("/practice/drills")
+                        .withEnctype("multipart/form-data")
+                        .withClass("sheet drop"));
+    }
+
     DomContent played(List<KeptDrill> kept) {
         if (kept.isEmpty()) {
             return p(Texts.say("drill.none"));
@@ -122,8 +155,8 @@ final class DrillPages {
                                 newest.stream().limit(SHOWN).toList(),
                                 k -> tr(
                                         th(k.day().toString()).attr("scope", "row"),
-                                        td(k.drill()),
-                                        td(Integer.toString(k.score())),
+                                        td(k.block().map(PracticeWords::of).orElse(k.drill())),
+                                        td(k.block().isPresent() ? "" : Integer.toString(k.score())),
                                         td(Integer.toString(k.minutes())),
                                         td(k.words()).withClass("words"))))));
     }

@@ -169,7 +169,9 @@ public final class PlayerPlace implements Place {
     }
 
     private DomContent lists(Shelf.Entry entry) {
-        List<KeptList> lists = room.store().listLists(entry.id());
+        List<KeptList> lists = room.store().listLists(entry.id()).stream()
+                .filter(l -> l.kind() != KeptList.Kind.DRILLS)
+                .toList();
         if (lists.isEmpty()) {
             return p(Texts.say("player.noLists"));
         }

@@ -88,12 +88,24 @@ final class PracticeForm {
                                                 number("swings", choice.time().fullSwings(), 0.25)))
                                 .withClass("fields"),
                         places(),
+                        follows(),
                         coach(),
                         input().withType("hidden").withName("make").withValue("yes"),
                         button(Texts.say("practice.make")).withType("submit"))
                 .withMethod("get")
                 .withAction("/practice")
                 .withClass("sheet");
+    }
+
+    /** Beside the file what was practised since may count: always after the first week. */
+    private DomContent follows() {
+        return label(
+                        input().withType("checkbox")
+                                .withName("follows")
+                                .withValue("yes")
+                                .withCondChecked(choice.follows()),
+                        span(Texts.say("practice.follows")))
+                .withClass("tick");
     }
 
     private DomContent tees() {

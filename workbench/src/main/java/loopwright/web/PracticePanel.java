@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Locale;
 import loopwright.action.PracticeChoice;
 import loopwright.action.PracticePlan;
+import loopwright.action.PracticeProgress;
 import loopwright.action.PracticeReasons;
 import loopwright.action.PracticeWords;
 import loopwright.practice.PracticeHours;
@@ -54,6 +55,7 @@ final class PracticePanel {
         return div(
                         div(each(reasons.first(), s -> p(s).withClass("lead")))
                                 .withClass(plan.canBeSaid() ? "good" : "beware"),
+                        plan.progress().map(PracticePanel::progress).orElse(text("")),
                         div(
                                         section(h2(Texts.say("practice.split")), split(), links(choice)),
                                         section(h2(Texts.say("practice.worth")), forecasts()))
@@ -67,6 +69,49 @@ final class PracticePanel {
                                 gains()),
                         cautions())
                 .withClass("result");
+    }
+
+    /** What was practised since the player file was made, and where he stands. */
+    private static DomContent progress(PracticeProgress progress) {
+        if (progress.lines().isEmpty()) {
+            return p(Texts.say("practice.nothingYet")).withClass("note");
+        }
+        return section(
+                h2(Texts.say("practice.stands")),
+                div(table(
+                                caption(Texts.say("practice.standsMeans")),
+                                ColumnHeads.of(
+                                        "practice.skill",
+                                        "practice.done",
+                                        "practice.playings",
+                                        "practice.leftNow",
+                                        "practice.tau"),
+                                tbody(each(
+                                        progress.lines(),
+                                        l -> tr(
+                                                th(PracticeWords.of(l.skill())).attr("scope", "row"),
+                                                td(Words.of("%.2f", l.hours())),
+                                                td(
+                                                        l.playings() == 0
+                                                                ? Texts.say("practice.assumed")
+                                                                : Integer.toString(l.playings())),
+                                                td(String.format(
+                                                                Locale.ROOT,
+                                                                "%.2f (%.2f %s %.2f)",
+                                                                l.left(),
+                                                                l.low(),
+                                                                Texts.say("words.to"),
+                                                                l.high()))
+                                                        .attr("data-left", PracticeWords.typed(l.skill())),
+                                                td(Words.of(
+                                                        "%.0f",
+                                                        progress.rates()
+                                                                .get(l.skill())
+                                                                .hours())))))))
+                        .withClass("wide")
+                        .withTabindex(0)
+                        .attr("role", "region")
+                        .attr("aria-label", Texts.say("practice.stands")));
     }
 
     private static DomContent links(PracticeChoice choice) {
@@ -209,20 +254,25 @@ final class PracticePanel {
     DomContent week(PracticeChoice choice) {
         List<DomContent> out = new ArrayList<>();
         int number = 1;
+        int blocks = 0;
         for (PracticeWeek.Session session : plan.week().sessions()) {
+            List<DomContent> rows = new ArrayList<>();
+            for (PracticeWeek.Block block : session.blocks()) {
+                rows.add(block(++blocks, block, choice));
+            }
             out.add(section(
                     h2(Texts.say("practice.session", number++, session.minutes())),
-                    ul(each(session.blocks(), b -> block(b, choice))).withClass("blocks")));
+                    ul(rows.toArray(DomContent[]::new)).withClass("blocks")));
         }
         out.add(p(PracticeReasons.ORDER).withClass("note"));
         out.add(cautions());
         return div(out.toArray(DomContent[]::new));
     }
 
-    private static DomContent block(PracticeWeek.Block b, PracticeChoice choice) {
+    private static DomContent block(int number, PracticeWeek.Block b, PracticeChoice choice) {
         return li(
                 label(
-                                input().withType("checkbox"),
+                                input().withType("checkbox").withName("done").withValue(TickedBlock.value(number, b)),
                                 span(strong(Texts.say(
                                         b.balls() > 0 ? "practice.blockBalls" : "practice.block",
                                         b.minutes(),

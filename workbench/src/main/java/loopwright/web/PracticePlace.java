@@ -34,6 +34,7 @@ import loopwright.action.Shelf;
 import loopwright.action.UserFault;
 import loopwright.action.Workroom;
 import loopwright.player.Player;
+import loopwright.practice.Drill;
 
 /** Practice: where the hours go, the week, the drills, the log, and whether it works. */
 public final class PracticePlace implements Place {
@@ -53,7 +54,10 @@ public final class PracticePlace implements Place {
         routes.get("/practice/week", this::week);
         routes.get("/practice/week.pdf", this::print);
         routes.get("/practice/calendar.ics", this::calendar);
+        routes.post("/practice/next", this::next);
         routes.get("/practice/drills", this::drills);
+        routes.post("/practice/drills", this::takeDrills);
+        routes.post("/practice/drills/erase", this::eraseDrills);
         routes.get("/practice/drill.svg", this::picture);
         routes.get("/practice/log", this::log);
         routes.get("/practice/sheet", this::sheet);
@@ -96,6 +100,7 @@ public final class PracticePlace implements Place {
             content.add(p(Texts.say("plan.nothing")));
         } else {
             content.add(parts(choice.get().round().player().id(), Part.PLAN));
+            content.add(Said.on(ctx));
             content.add(new PracticeForm(room, choice.get()).form());
             content.add(ctx.queryParam("hours") == null ? p(Texts.say("practice.start")) : result(choice.get()));
         }
@@ -138,7 +143,7 @@ public final class PracticePlace implements Place {
                                 .withClass("steps")
                                 .attr("aria-label", Texts.say("practice.parts")),
                         job.findResult()
-                                .map(plan -> div(take(choice), new PracticePanel(plan).week(choice)))
+                                .map(plan -> div(take(choice), nextWeek(choice, new PracticePanel(plan).week(choice))))
                                 .orElseGet(() -> div(JobPlace.waiting(job, Texts.say("practice.working")))));
     }
 
@@ -172,6 +177,38 @@ public final class PracticePlace implements Place {
                 .withMethod("get")
                 .withAction("/practice/calendar.ics")
                 .withClass("sheet");
+    }
+
+    /** The week as a form: what was done is ticked, and one button keeps it and plans the next week from it. */
+    private static DomContent nextWeek(PracticeChoice choice, DomContent week) {
+        return form(
+                        week,
+                        p(Texts.say(choice.next().isPresent() ? "practice.nextMeans" : "practice.lastMeans"))
+                                .withClass("note"),
+                        button(Texts.say(choice.next().isPresent() ? "practice.next" : "practice.last"))
+                                .withType("submit"))
+                .withMethod("post")
+                .withAction("/practice/next?" + choice.query());
+    }
+
+    private void next(Context ctx) {
+        PracticeChoice choice = choice(ctx);
+        String player = choice.round().player().id();
+        LocalDate today = LocalDate.now(clock);
+        DrillLog.Taken taken = new DrillLog(List.of(), today)
+                .takeBlocks(
+                        room.store().records(),
+                        player,
+                        TickedBlock.read(
+                                ctx.formParams("done"),
+                                choice,
+                                room.store().records().listDrills(player),
+                                today),
+                        clock.instant());
+        Said.then(
+                ctx,
+                Texts.say("practice.ticked", taken.kept(), taken.known()),
+                choice.next().map(c -> "/practice?" + c.query()).orElse("/practice/review?player=" + player));
     }
 
     private void print(Context ctx) {
@@ -214,14 +251,34 @@ public final class PracticePlace implements Place {
                         ctx,
                         h1(title),
                         parts(entry.id(), Part.DRILLS),
+                        Said.on(ctx),
                         p(Texts.say("drill.means")),
                         div(each(practice.cards(entry), c -> pages.drill(c, player)))
-                                .withClass("drills"));
+                                .withClass("drills"),
+                        pages.own(practice.own().findFile(entry.id())));
+    }
+
+    private void takeDrills(Context ctx) {
+        String player = room.store()
+                .players()
+                .get(String.valueOf(ctx.formParam("player")))
+                .id();
+        int count = practice.own().keep(player, Uploads.nameOf(ctx, "file"), Uploads.text(ctx, "file"));
+        Said.then(ctx, Texts.say("drill.ownTaken", count), "/practice/drills?player=" + player);
+    }
+
+    private void eraseDrills(Context ctx) {
+        String player = room.store()
+                .players()
+                .get(String.valueOf(ctx.formParam("player")))
+                .id();
+        practice.own().erase(player);
+        Said.then(ctx, Texts.say("drill.ownErased"), "/practice/drills?player=" + player);
     }
 
     private void picture(Context ctx) {
         Shelf.Entry entry = player(ctx);
-        String name = DrillCards.get(practice.drills(), PlanQuery.text(ctx, "drill", ""))
+        String name = DrillCards.get(practice.drills(entry), PlanQuery.text(ctx, "drill", ""))
                 .name();
         DrillCard card = practice.cards(entry).stream()
                 .filter(c -> c.drill().name().equals(name))
@@ -232,8 +289,9 @@ public final class PracticePlace implements Place {
 
     private void log(Context ctx) {
         Shelf.Entry entry = player(ctx);
-        String drill = PlanQuery.text(ctx, "drill", practice.drills().get(0).name());
-        DrillCards.get(practice.drills(), drill);
+        List<Drill> drills = practice.drills(entry);
+        String drill = PlanQuery.text(ctx, "drill", drills.get(0).name());
+        DrillCards.get(drills, drill);
         DrillPages pages = new DrillPages(entry);
         String title = Texts.say("drillsheet.title", entry.name());
         new Page("practice", title)
@@ -273,9 +331,10 @@ public final class PracticePlace implements Place {
         if (!chosen.equals(written.player())) {
             throw new UserFault(Texts.say("rounds.otherPlayer", Uploads.nameOf(ctx, "file")));
         }
-        String player = room.store().players().get(chosen).id();
+        Shelf.Entry entry = room.store().players().get(chosen).entry();
+        String player = entry.id();
         // a phone may be a day ahead of this clock
-        DrillLog log = new DrillLog(practice.drills(), LocalDate.now(clock).plusDays(1));
+        DrillLog log = new DrillLog(practice.drills(entry), LocalDate.now(clock).plusDays(1));
         DrillLog.Taken taken = log.take(room.store().records(), player, written.playings(), clock.instant());
         Said.then(ctx, Texts.say("drill.taken", taken.kept(), taken.known()), "/practice/log?player=" + player);
     }
@@ -288,6 +347,7 @@ public final class PracticePlace implements Place {
                         ctx,
                         h1(title),
                         parts(entry.id(), Part.REVIEW),
+                        Said.on(ctx),
                         p(Texts.say("working.lead")),
                         new DrillPages(entry).review(practice.review(entry)));
     }

@@ -37,7 +37,8 @@ final class PracticeQuery {
                     ctx.queryParam("target") == null ? forGoal(round, intake) : round,
                     time(ctx, intake),
                     musts(ctx),
-                    rates(ctx, LearningTable.assumed(player)));
+                    rates(ctx, LearningTable.assumed(player)),
+                    PlanQuery.text(ctx, "follows", "").equals("yes"));
         });
     }
 

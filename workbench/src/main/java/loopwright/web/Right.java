@@ -33,6 +33,8 @@ public enum Right {
         put(out, ANYONE, "GET /rounds/chart", "GET /rounds/place", "GET /rounds/options", "POST /rounds/import");
         put(out, ANYONE, "GET /practice", "GET /practice/week", "GET /practice/week.pdf", "GET /practice/calendar.ics");
         put(out, ANYONE, "GET /practice/drills", "GET /practice/drill.svg", "GET /practice/log", "POST /practice/log");
+        put(out, ANYONE, "POST /practice/next");
+        put(out, COACH, "POST /practice/drills", "POST /practice/drills/erase");
         put(out, ANYONE, "GET /practice/sheet", "GET /practice/review");
         put(out, COACH, "GET /print", "GET /print/page.svg", "GET /print/file");
         put(out, COACH, "GET /today", "POST /rounds/erase", "POST /rounds/lesson", "POST /rounds/lesson/done");

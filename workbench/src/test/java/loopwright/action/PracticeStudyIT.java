@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.adapter.osm.SharedFiles;
 import loopwright.adapter.table.JsonPlayerFiles;
@@ -108,7 +109,8 @@ class PracticeStudyIT {
                                             12),
                                     3,
                                     DrillBook.all(DrillCards.USUAL_CORRIDOR_METRES),
-                                    Map.of()),
+                                    Map.of(),
+                                    Optional.empty()),
                             Watch.NONE);
             orders.add(plan.gradient().gains().stream().map(SkillGain::skill).toList());
             System.out.println("seed " + seed + ": " + orders.get(orders.size() - 1));

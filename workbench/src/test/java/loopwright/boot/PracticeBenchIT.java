@@ -82,7 +82,23 @@ class PracticeBenchIT extends InBrowser {
                 .contains("RRULE:FREQ=WEEKLY;COUNT=6\r\n");
         HttpResponse<byte[]> none = get("/practice/calendar.ics" + query + "&from=soon");
         assertThat(none.statusCode()).isEqualTo(400);
+        tickTwoBlocks(query);
+        assertThat(b.address()).contains("weeks=5").contains("follows=yes");
+        assertThat(b.text("p.good")).contains("Blocks kept: 2. Kept before: 0.");
+        b.await("[data-left]");
+        b.assertAccessible();
+        b.screenshots("practice-next");
+        tickTwoBlocks(query);
+        assertThat(b.text("p.good")).as("a week sent twice counts once").contains("Blocks kept: 0. Kept before: 2.");
         b.assertNoForeignRequest();
+    }
+
+    private static void tickTwoBlocks(String query) {
+        Browser b = browser();
+        b.go("/practice/week" + query).await(".blocks li");
+        b.run("document.querySelectorAll('[name=done]').forEach((t, i) => { t.checked = i < 2; });"
+                + "document.querySelector('form[action^=\"/practice/next\"]').requestSubmit()");
+        b.await("p.good");
     }
 
     private static JsonNode typed() throws Exception {
@@ -136,6 +152,39 @@ class PracticeBenchIT extends InBrowser {
         b.assertAccessible();
         b.screenshots("practice-review");
         b.assertNoForeignRequest();
+    }
+
+    @Test
+    void aCoachsOwnDrillsAreTakenInShownLoggedAndTakenOutAgain() throws Exception {
+        Browser b = browser();
+        String player = player();
+        Path own = folder().resolve("own.json");
+        Files.writeString(own, """
+                {"drills": [{"name": "my-ladder", "facility": "green", "minutes": 5, "purpose": "P.", "setUp": "S.",
+                  "scoring": "C.", "stations": [{"putt": "past", "feet": 25, "tries": 6}]}]}
+                """);
+        ownDrills(player, own);
+        assertThat(b.await("p.good").getText()).contains("Own drills taken in: 1.");
+        assertThat(b.text("main")).contains("my-ladder");
+        b.assertAccessible();
+        b.go("/practice/log?drill=my-ladder&player=" + player).await("[data-more=score]");
+        Files.writeString(own, Files.readString(own).replace("my-ladder", "gate"));
+        ownDrills(player, own);
+        b.awaitTrue("document.querySelector('h1')?.textContent === 'That did not work'");
+        assertThat(b.text("main p")).contains("own.json: there is a drill \"gate\" already");
+        b.forgetRequests();
+        b.go("/practice/drills?player=" + player);
+        b.run("document.querySelector('form[action=\"/practice/drills/erase\"]').requestSubmit()");
+        assertThat(b.await("p.good").getText()).contains("Your own drills are out");
+        assertThat(b.text("main")).doesNotContain("my-ladder");
+    }
+
+    private static void ownDrills(String player, Path file) {
+        Browser b = browser();
+        b.go("/practice/drills?player=" + player);
+        b.run("document.querySelectorAll('details').forEach(d => d.open = true)");
+        b.get("form[action='/practice/drills'] input[type=file]").sendKeys(file.toString());
+        b.get("form[action='/practice/drills'] button").click();
     }
 
     @Test

@@ -111,6 +111,73 @@ class PracticeDrillsIT {
                 .contains("better, beyond chance");
     }
 
+    @Test
+    void theNextWeekFollowsFromWhatWasLogged() throws IOException {
+        String data = folder.resolve("data").toString();
+        String course = DEMO.resolve("course.geojson").toString();
+        assertThat(Typed.run("store", "import", player(), "--data", data).exitCode())
+                .isZero();
+        assertThat(Typed.run("store", "import", course, "--data", data).exitCode())
+                .isZero();
+        String name = name(player(), "/name");
+        String onto = name(course, "/features/0/properties/name");
+        JsonNode first = next(data, name, onto, "first.json");
+        assertThat(first.get("progress")).isEmpty();
+        String[] usual = {"--player", name, "--data", data};
+        for (int i = 0; i < 6; i++) {
+            assertThat(log(usual, "gate", 20).exitCode()).isZero();
+        }
+        Typed ticked = practice("log", "--player", name, "--data", data, "--skill", "decisions", "--minutes", "600");
+        assertThat(ticked.out()).contains("playing the plan, 600 minutes");
+        JsonNode then = next(data, name, onto, "then.json");
+        assertThat(then.get("progress")).hasSize(2);
+        assertThat(then.at("/byHabit/expected").asDouble())
+                .as("ten hours on the plan have made him play it")
+                .isLessThan(first.at("/byHabit/expected").asDouble());
+        assertThat(minutes(then, "decisions")).isLessThan(minutes(first, "decisions"));
+        Typed neither = practice("log", "--player", name, "--data", data, "--skill", "decisions");
+        assertThat(neither.exitCode()).isEqualTo(2);
+        assertThat(neither.err()).contains("--minutes N").doesNotContain("Exception");
+    }
+
+    private static String name(String file, String pointer) throws IOException {
+        return new ObjectMapper().readTree(Path.of(file).toFile()).at(pointer).asText();
+    }
+
+    private JsonNode next(String data, String player, String course, String file) throws IOException {
+        Path json = folder.resolve(file);
+        Typed run = practice(
+                "next",
+                "--player",
+                player,
+                "--data",
+                data,
+                "--course",
+                course,
+                "--holes",
+                "2",
+                "--target",
+                "4",
+                "--hours",
+                "2",
+                "--weeks",
+                "5",
+                "--json",
+                json.toString());
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        Schema.assertFits("practice-plan.schema.json", json);
+        return new ObjectMapper().readTree(json.toFile());
+    }
+
+    private static int minutes(JsonNode plan, String skill) {
+        for (JsonNode s : plan.get("skills")) {
+            if (s.get("skill").asText().equals(skill)) {
+                return s.get("minutesAWeek").asInt();
+            }
+        }
+        throw new AssertionError("no skill " + skill);
+    }
+
     private Typed log(String[] usual, String drill, int score) {
         return practice(
                 "log", usual[0], usual[1], usual[2], usual[3], "--drill", drill, "--score", Integer.toString(score));

@@ -1,0 +1,164 @@
+package loopwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import loopwright.action.BenchStore;
+import loopwright.action.CalendarFile;
+import loopwright.action.CarryStore;
+import loopwright.action.DrillCards;
+import loopwright.action.Intake;
+import loopwright.action.LearningFiles;
+import loopwright.action.OwnDrills;
+import loopwright.action.PlanPractice;
+import loopwright.action.PlanRequest;
+import loopwright.action.PracticePictures;
+import loopwright.action.PracticePlan;
+import loopwright.action.PracticeProgress;
+import loopwright.action.PracticeRequest;
+import loopwright.action.ResultFile;
+import loopwright.action.Shelf;
+import loopwright.action.UserFault;
+import loopwright.action.Workroom;
+import loopwright.practice.Drill;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code loopwright practice next}: the next week, from what was practised. */
+@Command(
+        name = "next",
+        mixinStandardHelpOptions = true,
+        description = "Plans the next week of a player of the store from what he has logged: where he stands in every"
+                + " skill, how fast he learns, and the weeks that are left.")
+public final class PracticeNextVerb implements Runnable {
+    private final StoreWork stores;
+    private final Function<BenchStore, Workroom> rooms;
+    private final PlanPractice action;
+    private final DrillCards cards;
+    private final Outlets outlets;
+    private final Clock clock;
+
+    /** Where weeks and plans are written, and learning curves read. */
+    public record Outlets(
+            LearningFiles learning, PracticePictures pictures, CalendarFile calendars, ResultFile results) {}
+
+    @Mixin
+    private PlayerInStore of = new PlayerInStore();
+
+    @Option(names = "--course", paramLabel = "NAME", required = true, description = "Course of the store.")
+    private String course = "";
+
+    @Option(names = "--tees", paramLabel = "NAME", defaultValue = "middle", description = "Set of tees.")
+    private String tees = "middle";
+
+    @Option(
+            names = "--target",
+            paramLabel = "SCORE",
+            description = "The total to stay at or below. Default: the goal of his player file.")
+    private @Nullable Integer target;
+
+    @Option(names = "--holes", defaultValue = "", paramLabel = "LIST", description = "Holes to play, e.g. 1-9.")
+    private String holes = "";
+
+    @Option(names = "--seed", defaultValue = "1", paramLabel = "N", description = "Seed of every draw.")
+    private long seed;
+
+    @Mixin
+    private HoursOptions hours = new HoursOptions();
+
+    @Mixin
+    private DrillOptions drills = new DrillOptions();
+
+    @Mixin
+    private WeekOptions week = new WeekOptions();
+
+    @Option(
+            names = "--rates",
+            paramLabel = "FILE",
+            description = "Learning curves you have set instead of the assumed ones (docs/practice.md).")
+    private @Nullable Path rates;
+
+    @Option(
+            names = "--json",
+            paramLabel = "FILE",
+            description = "Write it as JSON (docs/schema/practice-plan.schema.json).")
+    private @Nullable Path json;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    /** {@code rooms} makes the workroom of a store. */
+    public PracticeNextVerb(
+            StoreWork stores,
+            Function<BenchStore, Workroom> rooms,
+            PlanPractice action,
+            DrillCards cards,
+            Outlets outlets,
+            Clock clock) {
+        this.stores = stores;
+        this.rooms = rooms;
+        this.action = action;
+        this.cards = cards;
+        this.outlets = outlets;
+        this.clock = clock;
+    }
+
+    @Override
+    public void run() {
+        PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        PracticePlan plan = stores.of(
+                of.where, of.player, (store, id) -> action.plan(request(store, id), new ProgressLine(err, "part")));
+        new PracticePage(out).print(plan);
+        week.write(plan, outlets.pictures(), outlets.calendars(), LocalDate.now(clock), out);
+        if (json != null) {
+            outlets.results().write(json, PracticeJson.of(plan));
+            out.println("Practice plan written to " + json + ".");
+        }
+    }
+
+    private PracticeRequest request(BenchStore store, String id) {
+        Workroom room = rooms.apply(store);
+        Shelf.Entry player = store.players().get(id).entry();
+        Shelf.Entry onto = store.courses()
+                .get(CarryStore.idOf(store.courses(), course, "course"))
+                .entry();
+        List<Drill> all = drills.drills(new OwnDrills(room, cards), cards, id);
+        return new PracticeRequest(
+                PlanRequest.usual(
+                        room.courseFile(onto.id(), onto.version()),
+                        room.playerFile(player.id(), player.version()),
+                        tees,
+                        target(store, id),
+                        holes,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        seed),
+                hours.hours(LocalDate.now(clock)),
+                week.sessions(),
+                all,
+                rates == null ? Map.of() : outlets.learning().read(rates),
+                Optional.of(PracticeProgress.of(room, player, all)));
+    }
+
+    private int target(BenchStore store, String id) {
+        if (target != null) {
+            return target;
+        }
+        return new Intake(store.records().listIntake(id))
+                .goalScore()
+                .orElseThrow(() -> new UserFault(
+                        "There is no goal in the file of " + of.player + "; say --target, for example --target 79."));
+    }
+}
