@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Port: everything the bench keeps. What a method has returned from is on the disk, whole. */
 public interface BenchStore extends AutoCloseable {
@@ -39,6 +40,14 @@ public interface BenchStore extends AutoCloseable {
 
     /** Replaces the local rules of a day. */
     void setLocalRules(String course, String day, String rules);
+
+    /** The image that lies under a course, if there is one. */
+    Optional<CourseImage> findImage(String course);
+
+    /** Replaces the image under a course. */
+    void setImage(String course, CourseImage image);
+
+    void eraseImage(String course);
 
     /** Rounds, lessons and the player files. */
     PlayerRecords records();

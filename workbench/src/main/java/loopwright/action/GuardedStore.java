@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import loopwright.action.Account.Role;
 
@@ -135,6 +136,23 @@ public final class GuardedStore implements BenchStore {
     public void setLocalRules(String course, String day, String rules) {
         require(isCoach());
         store.setLocalRules(course, day, rules);
+    }
+
+    @Override
+    public Optional<CourseImage> findImage(String course) {
+        return store.findImage(course);
+    }
+
+    @Override
+    public void setImage(String course, CourseImage image) {
+        require(isCoach());
+        store.setImage(course, image);
+    }
+
+    @Override
+    public void eraseImage(String course) {
+        require(isCoach());
+        store.eraseImage(course);
     }
 
     @Override

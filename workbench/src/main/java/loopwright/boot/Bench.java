@@ -47,10 +47,12 @@ import loopwright.adapter.table.PlainTextFile;
 import loopwright.adapter.table.PuttCsv;
 import loopwright.adapter.table.RoundCsv;
 import loopwright.adapter.table.ShotCsv;
+import loopwright.adapter.terrain.RasterImages;
 import loopwright.cli.StoreOptions;
 import loopwright.scoring.TourBaseline;
 import loopwright.web.AnswerPlace;
 import loopwright.web.BenchServer;
+import loopwright.web.CourseImagePlace;
 import loopwright.web.CoursePlace;
 import loopwright.web.DataPlace;
 import loopwright.web.Doors;
@@ -106,6 +108,7 @@ final class Bench implements AutoCloseable {
                         new JobPlace(board),
                         new PracticePlace(room, PracticeVerbs.bench(room, board, clock), clock),
                         new CoursePlace(room, StoreVerbs.carrying(room), new ChartedCourses(), new ScreenedHoles()),
+                        new CourseImagePlace(room, new RasterImages(clock)),
                         new PlayerPlace(room, keeping(room)),
                         new GreenPlace(room, new PuttAdviser(new ChartedPutts())),
                         new DataPlace(room, StoreVerbs.carrying(room))));

@@ -9,6 +9,7 @@ import static j2html.TagCreator.p;
 import static j2html.TagCreator.rawHtml;
 import static j2html.TagCreator.select;
 import static j2html.TagCreator.span;
+import static j2html.TagCreator.text;
 
 import j2html.tags.DomContent;
 import java.util.ArrayList;
@@ -17,7 +18,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import loopwright.action.HoleScreens.Screen;
+import loopwright.action.CourseImage;
+import loopwright.action.HoleScreens.Ground;
 import loopwright.action.Shelf;
 import loopwright.course.Area;
 import loopwright.course.AreaKind;
@@ -26,33 +28,39 @@ import loopwright.course.Hole;
 import loopwright.geo.Place;
 import loopwright.units.Distance;
 
-/** The chart of a hole on which areas are mended. */
+/** The chart of a hole, or of the whole course, on which areas are mended. */
 final class AreaEditor {
     private final Course course;
-    private final Hole hole;
-    private final Screen screen;
+    private final Optional<Hole> hole;
+    private final Ground screen;
     private final Shelf.Entry entry;
 
-    AreaEditor(Course course, Hole hole, Screen screen, Shelf.Entry entry) {
+    AreaEditor(Course course, Optional<Hole> hole, Ground screen, Shelf.Entry entry) {
         this.course = course;
         this.hole = hole;
         this.screen = screen;
         this.entry = entry;
     }
 
-    DomContent chart(Optional<double[]> mark) {
-        double[] a = screen.at(hole.holeLocation());
-        double[] b = screen.at(hole.holeLocation().along(0, Distance.METRES_PER_YARD));
+    /** {@code mark} is a place that is looked at; {@code image} lies under the ground where it is shown. */
+    DomContent chart(Optional<double[]> mark, Optional<CourseImage> image, boolean imageShown) {
+        Place origin = new Place(0, 0);
+        double[] a = screen.at(origin);
+        double[] b = screen.at(origin.along(0, Distance.METRES_PER_YARD));
         String beware = mark.map(m -> String.format(
                         Locale.ROOT, "<path class=\"found\" d=\"M%.1f %.1fl9 16h-18z\"/>", m[0], m[1] - 10))
                 .orElse("");
         return div(rawHtml(String.format(
                                 Locale.ROOT,
-                                "<svg viewBox=\"0 0 %.0f %.0f\" data-yard=\"%.3f\" role=\"group\" aria-label=\"%s\">",
+                                "<svg viewBox=\"0 0 %.0f %.0f\" data-yard=\"%.3f\" role=\"group\" aria-label=\"%s\"%s>",
                                 screen.width(),
                                 screen.height(),
                                 Math.hypot(a[0] - b[0], a[1] - b[1]),
-                                HoleSvg.escaped(Texts.say("edit.picture", hole.number())))
+                                HoleSvg.escaped(hole.map(h -> Texts.say("edit.picture", h.number()))
+                                        .orElseGet(() -> Texts.say("edit.pictureWhole"))),
+                                image.isPresent() && imageShown ? " class=\"over-photo\"" : "")
+                        + image.map(i -> CourseImagePlace.svg(entry, i, course, screen))
+                                .orElse("")
                         + "<g class=\"ground\" aria-hidden=\"true\"><rect class=\"paper\" width=\"100%\""
                         + " height=\"100%\"/>"
                         + screen.ground()
@@ -62,14 +70,25 @@ final class AreaEditor {
                 .withClass("chart editor")
                 .attr("data-course", entry.id())
                 .attr("data-seen", Integer.toString(entry.version()))
-                .attr("data-hole", Integer.toString(hole.number()))
+                .attr("data-hole", Integer.toString(hole.map(Hole::number).orElse(0)))
                 .attr(
                         "data-found",
                         mark.map(m -> HolePlace.number(m[0]) + " " + HolePlace.number(m[1]))
                                 .orElse(""));
     }
 
-    static DomContent tools() {
+    /** Shows the image under the ground or hides it; nothing where there is none. */
+    static DomContent switchOf(Optional<CourseImage> image, boolean shown) {
+        return image.isEmpty()
+                ? text("")
+                : button(Texts.say("image.show"))
+                        .withType("button")
+                        .withClass("quiet")
+                        .withId("photo")
+                        .attr("aria-pressed", Boolean.toString(shown));
+    }
+
+    static DomContent tools(boolean withPlaces, DomContent imageSwitch) {
         return div(
                         h2(Texts.say("edit.title")),
                         p(Texts.say("edit.means")).withClass("note"),
@@ -81,11 +100,12 @@ final class AreaEditor {
                                                         .withValue(k.name())))
                                         .withId("kind")),
                         div(
+                                        imageSwitch,
                                         tool("zoom"),
                                         tool("add"),
                                         tool("cut"),
                                         tool("remove"),
-                                        tool("mark"),
+                                        withPlaces ? tool("mark") : text(""),
                                         tool("undo"),
                                         tool("redo"),
                                         button(Texts.say("edit.save"))

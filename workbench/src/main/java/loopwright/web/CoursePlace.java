@@ -28,11 +28,12 @@ import java.nio.file.Files;
 import java.util.Optional;
 import loopwright.action.CarryStore;
 import loopwright.action.CourseChoice;
+import loopwright.action.CourseImage;
 import loopwright.action.CoursePictures;
 import loopwright.action.CourseProblems;
 import loopwright.action.HolePicture;
 import loopwright.action.HoleScreens;
-import loopwright.action.HoleScreens.Screen;
+import loopwright.action.HoleScreens.Ground;
 import loopwright.action.MendCourse;
 import loopwright.action.Shelf;
 import loopwright.action.SurveyCourse;
@@ -81,10 +82,10 @@ public final class CoursePlace implements Place {
             return;
         }
         Course course = room.course(entry.get().id(), entry.get().version());
-        String number = ctx.queryParam("hole");
-        DomContent[] content = number == null || number.isBlank()
-                ? whole(ctx, entry.get(), course)
-                : hole(ctx, entry.get(), course, PlanQuery.whole("hole", number));
+        int number = PlanQuery.whole("hole", PlanQuery.text(ctx, "hole", "0"));
+        DomContent[] content = number > 0
+                ? hole(ctx, entry.get(), course, number)
+                : ctx.queryParam("hole") == null ? whole(ctx, entry.get(), course) : mending(ctx, entry.get(), course);
         new Page("course", course.name()).with("drop").with("course").answer(ctx, content);
     }
 
@@ -103,6 +104,10 @@ public final class CoursePlace implements Place {
                             .withAlt(Texts.say("course.pictureMeans", course.name()))
                             .withClass("picture")
                             .attr("loading", "lazy")),
+            p(a(Texts.say("course.mendWhole")).withHref("/course?course=" + entry.id() + "&hole=0")),
+            section(
+                    h2(Texts.say("image.title")),
+                    CourseImagePlace.panel(entry, room.store().findImage(entry.id()))),
             section(
                     h2(Texts.say("course.problems")),
                     new ProblemList(CourseProblems.list(room.store(), entry.id()), course, entry).content()),
@@ -124,7 +129,8 @@ public final class CoursePlace implements Place {
 
     private DomContent[] hole(Context ctx, Shelf.Entry entry, Course course, int number) {
         Hole hole = SurveyCourse.getHole(course, number);
-        Screen screen = screen(course, hole);
+        Ground screen = screen(course, hole);
+        Optional<CourseImage> image = room.store().findImage(entry.id());
         return new DomContent[] {
             h1(Texts.say("course.hole", course.name(), number)),
             nav(
@@ -135,9 +141,10 @@ public final class CoursePlace implements Place {
                     .attr("aria-label", Texts.say("hole.steps")),
             Said.on(ctx),
             div(
-                            new AreaEditor(course, hole, screen, entry).chart(marked(ctx, course, screen)),
+                            new AreaEditor(course, Optional.of(hole), screen, entry)
+                                    .chart(marked(ctx, course, screen), image, imageShown(ctx)),
                             div(
-                                            AreaEditor.tools(),
+                                            AreaEditor.tools(true, AreaEditor.switchOf(image, imageShown(ctx))),
                                             new SurveyForm(hole, entry).form(),
                                             new HoleNotesForm(
                                                             course,
@@ -151,6 +158,29 @@ public final class CoursePlace implements Place {
         };
     }
 
+    /** All areas of a course on one chart. */
+    private DomContent[] mending(Context ctx, Shelf.Entry entry, Course course) {
+        Ground screen = screens.whole(course);
+        Optional<CourseImage> image = room.store().findImage(entry.id());
+        return new DomContent[] {
+            h1(course.name()),
+            nav(a(Texts.say("course.whole")).withHref("/course?course=" + entry.id()))
+                    .withClass("steps")
+                    .attr("aria-label", Texts.say("hole.steps")),
+            Said.on(ctx),
+            div(
+                            new AreaEditor(course, Optional.empty(), screen, entry)
+                                    .chart(marked(ctx, course, screen), image, imageShown(ctx)),
+                            div(AreaEditor.tools(false, AreaEditor.switchOf(image, imageShown(ctx))))
+                                    .withClass("words"))
+                    .withClass("hole")
+        };
+    }
+
+    private static boolean imageShown(Context ctx) {
+        return !PlanQuery.text(ctx, "image", "shown").equals("hidden");
+    }
+
     private static DomContent step(Shelf.Entry entry, Course course, int number) {
         boolean there = course.holes().stream().anyMatch(h -> h.number() == number);
         return there
@@ -159,7 +189,7 @@ public final class CoursePlace implements Place {
     }
 
     /** The place of a problem that is looked at, on the screen. */
-    private Optional<double[]> marked(Context ctx, Course course, Screen screen) {
+    private Optional<double[]> marked(Context ctx, Course course, Ground screen) {
         if (ctx.queryParam("lat") == null) {
             return Optional.empty();
         }
@@ -167,7 +197,7 @@ public final class CoursePlace implements Place {
         return Optional.of(screen.at(new LocalFrame(course.origin()).toPlace(where)));
     }
 
-    private Screen screen(Course course, Hole hole) {
+    private Ground screen(Course course, Hole hole) {
         TeeSet back = course.teeSets().get(0);
         return screens.screen(
                 HolePicture.ofGround(
@@ -218,9 +248,18 @@ public final class CoursePlace implements Place {
         Shelf.Entry entry = PlanQuery.entry(room.store().courses(), ctx.queryParam("course"), "course")
                 .orElseThrow();
         Course course = room.course(entry.id(), entry.version());
-        Hole hole = SurveyCourse.getHole(course, PlanQuery.whole("hole", PlanQuery.text(ctx, "hole", "1")));
-        Screen screen = screen(course, hole);
-        ctx.contentType("application/json").result(json(new AreaEditor(course, hole, screen, entry).areas()));
+        Optional<Hole> hole = hole(course, PlanQuery.whole("hole", PlanQuery.text(ctx, "hole", "0")));
+        Ground ground = ground(course, hole);
+        ctx.contentType("application/json").result(json(new AreaEditor(course, hole, ground, entry).areas()));
+    }
+
+    /** The hole of a number; nothing for 0, the whole course. */
+    private static Optional<Hole> hole(Course course, int number) {
+        return number == 0 ? Optional.empty() : Optional.of(SurveyCourse.getHole(course, number));
+    }
+
+    private Ground ground(Course course, Optional<Hole> hole) {
+        return hole.map(h -> screen(course, h)).orElseGet(() -> screens.whole(course));
     }
 
     private static String json(Object value) {
@@ -236,10 +275,12 @@ public final class CoursePlace implements Place {
         String id = body.path("course").asText();
         int seen = body.path("seen").asInt();
         Course course = room.course(id, seen);
-        Hole hole = SurveyCourse.getHole(course, body.path("hole").asInt());
-        MendCourse.Changes changes = new DrawnAreas(screen(course, hole)).changes(body);
+        Optional<Hole> hole = hole(course, body.path("hole").asInt());
+        MendCourse.Changes changes = new DrawnAreas(ground(course, hole)).changes(body);
         Course mended = MendCourse.apply(course, changes);
-        Shelf.Document kept = room.changeCourse(id, seen, mended, Texts.say("course.noteAreas", hole.number()));
+        String note = hole.map(h -> Texts.say("course.noteAreas", h.number()))
+                .orElseGet(() -> Texts.say("course.noteAreasWhole"));
+        Shelf.Document kept = room.changeCourse(id, seen, mended, note);
         ctx.contentType("text/plain; charset=utf-8").result(Integer.toString(kept.version()));
     }
 

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import loopwright.action.HoleScreens.Screen;
+import loopwright.action.HoleScreens.Ground;
 import loopwright.action.MendCourse.Changes;
 import loopwright.action.MendCourse.Drawn;
 import loopwright.action.UserFault;
@@ -15,10 +15,10 @@ import loopwright.geo.Place;
 final class DrawnAreas {
     private static final int MOST_CORNERS = 20_000;
 
-    private final Screen screen;
+    private final Ground screen;
     private int corners;
 
-    DrawnAreas(Screen screen) {
+    DrawnAreas(Ground screen) {
         this.screen = screen;
     }
 

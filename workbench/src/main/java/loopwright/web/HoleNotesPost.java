@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import loopwright.action.HoleScreens.Screen;
+import loopwright.action.HoleScreens.Ground;
 import loopwright.action.SurveyCourse;
 import loopwright.action.UserFault;
 import loopwright.course.AreaKind;
@@ -27,10 +27,10 @@ final class HoleNotesPost {
     private final Context ctx;
     private final Course course;
     private final Hole hole;
-    private final Screen screen;
+    private final Ground screen;
     private final Units units;
 
-    HoleNotesPost(Context ctx, Course course, Hole hole, Screen screen, Units units) {
+    HoleNotesPost(Context ctx, Course course, Hole hole, Ground screen, Units units) {
         this.ctx = ctx;
         this.course = course;
         this.hole = hole;

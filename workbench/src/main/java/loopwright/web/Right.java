@@ -27,7 +27,7 @@ public enum Right {
         put(out, ANYONE, "GET /plan/hole/aim", "GET /plan/hole/location", "GET /jobs/events", "POST /jobs/cancel");
         put(out, ANYONE, "GET /plan/tees", "GET /plan/state", "GET /plan/expect", "GET /plan/safety");
         put(out, ANYONE, "GET /plan/wedges", "GET /plan/short");
-        put(out, ANYONE, "GET /course", "GET /course/picture.svg", "GET /course/areas");
+        put(out, ANYONE, "GET /course", "GET /course/picture.svg", "GET /course/areas", "GET /course/image.png");
         put(out, ANYONE, "GET /player", "GET /player/patterns.svg", "GET /green", "GET /green/answer");
         put(out, ANYONE, "GET /rounds", "GET /rounds/review", "GET /rounds/new", "GET /rounds/sheet");
         put(out, ANYONE, "GET /rounds/chart", "GET /rounds/place", "GET /rounds/options", "POST /rounds/import");
@@ -47,7 +47,9 @@ public enum Right {
                 "POST /course/areas",
                 "POST /course/survey",
                 "POST /course/settle",
-                "POST /course/note");
+                "POST /course/note",
+                "POST /course/image",
+                "POST /course/image/erase");
         put(out, COACH, "POST /course/version", "GET /player/new", "POST /player/new", "POST /player/answers");
         put(out, COACH, "POST /player/list", "POST /player/list/erase", "GET /data", "POST /data/import");
         put(out, COACH, "POST /data/erase", "GET /people", "POST /people/invite", "POST /people/share");

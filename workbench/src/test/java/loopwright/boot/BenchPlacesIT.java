@@ -2,9 +2,14 @@ package loopwright.boot;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SplittableRandom;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -48,6 +53,60 @@ class BenchPlacesIT extends InBrowser {
         b.get("form[action='/course/survey'] button").click();
         assertThat(b.await("p.good").getText()).contains("survey");
         b.assertNoForeignRequest();
+    }
+
+    @Test
+    void anImageLiesUnderTheAreasAndIsTakenAway() throws Exception {
+        Browser b = browser();
+        b.go("/course");
+        b.get("form[action='/course/image'] input[type=file]")
+                .sendKeys(picture("from <b>above.png").toString());
+        b.get("input[name=upperLeft]").sendKeys("-33.3940, -128.6070");
+        b.get("input[name=lowerRight]").sendKeys("-33.4055 -128.5925");
+        b.get("form[action='/course/image'] button").click();
+        assertThat(b.await("p.good").getText()).contains("from <b>above.png lies under the course");
+        b.assertAccessible();
+        b.screenshots("course-image");
+        String id = String.valueOf(
+                b.get("form[action='/course/image'] input[name=course]").getAttribute("value"));
+        b.go("/course?course=" + id + "&hole=4");
+        b.await(".editor[data-ready]");
+        b.awaitTrue("performance.getEntriesByType('resource').some(e => e.name.includes('/course/image.png')"
+                + " && e.responseStatus === 200)");
+        assertThat(b.all("svg.over-photo")).hasSize(1);
+        b.assertAccessible();
+        b.screenshots("course-hole-image");
+        b.get("#photo").click();
+        assertThat(b.all("svg.over-photo")).isEmpty();
+        assertThat(b.address()).contains("image=hidden");
+        b.driver().navigate().refresh();
+        b.await(".editor[data-ready]");
+        assertThat(b.get("#photo").getAttribute("aria-pressed")).isEqualTo("false");
+        b.go("/course?course=" + id + "&hole=0");
+        b.await(".editor[data-ready]");
+        assertThat(b.all(".area")).hasSizeGreaterThan(50);
+        b.assertAccessible();
+        b.screenshots("course-whole-image");
+        b.go("/course?course=" + id);
+        b.get("form[action='/course/image/erase'] button").click();
+        assertThat(b.await("p.good").getText()).contains("No image");
+        assertThat(b.all("form[action='/course/image/erase']")).isEmpty();
+        b.assertNoForeignRequest();
+    }
+
+    /** Something like a photograph: mottled, so that what shows through can be told from the paper. */
+    private static Path picture(String name) throws IOException {
+        BufferedImage image = new BufferedImage(1200, 1000, BufferedImage.TYPE_INT_RGB);
+        SplittableRandom random = new SplittableRandom(7);
+        for (int x = 0; x < image.getWidth(); x++) {
+            for (int y = 0; y < image.getHeight(); y++) {
+                int grain = random.nextInt(30) + (int) (20 * Math.sin(x / 37.0) * Math.cos(y / 23.0));
+                image.setRGB(x, y, new Color(80 + grain, 110 + grain, 60 + grain / 2 + 10).getRGB());
+            }
+        }
+        Path file = folder().resolve(name);
+        ImageIO.write(image, "png", file.toFile());
+        return file;
     }
 
     @Test

@@ -2,6 +2,7 @@ package loopwright.adapter.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import loopwright.action.HoleScreens;
 import loopwright.course.AreaKind;
 import loopwright.course.Course;
 import loopwright.course.Hole;
@@ -18,6 +19,7 @@ import loopwright.drawing.Mark;
 import loopwright.drawing.Pen;
 import loopwright.drawing.Point;
 import loopwright.drawing.SheetView;
+import loopwright.drawing.SvgPage;
 import loopwright.drawing.Trace;
 import loopwright.geo.Box;
 import loopwright.geo.Place;
@@ -39,7 +41,6 @@ final class CourseChart {
     private final int scale;
     private final SheetView view;
     private final Extent window;
-    private final Drawing drawing;
 
     private CourseChart(Course course) {
         this.course = course;
@@ -54,26 +55,62 @@ final class CourseChart {
                 window.centre(),
                 0,
                 perMetre);
-        drawing = draw();
     }
 
     static Drawing of(Course course) {
-        return new CourseChart(course).drawing;
+        return new CourseChart(course).draw();
+    }
+
+    /** The ground with its holes alone, for a screen. */
+    static HoleScreens.Ground groundOn(Course course) {
+        return new OnScreen(new CourseChart(course));
+    }
+
+    private record OnScreen(CourseChart chart) implements HoleScreens.Ground {
+        @Override
+        public double width() {
+            return chart.window.right() + MARGIN;
+        }
+
+        @Override
+        public double height() {
+            return chart.window.bottom() + MARGIN;
+        }
+
+        @Override
+        public String ground() {
+            return SvgPage.marksOf(chart.ground());
+        }
+
+        @Override
+        public double[] at(Place place) {
+            Point p = chart.view.toSheet(place);
+            return new double[] {p.x(), p.y()};
+        }
+
+        @Override
+        public Place placeAt(double x, double y) {
+            return chart.view.toGround(new Point(x, y));
+        }
     }
 
     private Drawing draw() {
         double width = window.right() + PANEL + MARGIN;
         double height = window.bottom() + MARGIN;
         List<Mark> marks = new ArrayList<>();
-        List<Mark> ground = new ArrayList<>(new GroundLayers(view, window, 0.62).marks(course));
-        course.heights().ifPresent(h -> ground.addAll(new HeightContours(h, view, window).lines()));
-        ground.addAll(holes());
-        marks.add(new Mark.Window(Trace.rectangle(window), ground));
+        marks.add(new Mark.Window(Trace.rectangle(window), ground()));
         marks.add(Mark.drawn(Pen.of(Ink.LINE, 0.6), Trace.rectangle(window)));
         marks.addAll(Furniture.neatLine(new Extent(0, 0, width, height).grown(-12)));
         marks.addAll(new CoursePanel(course, new Extent(window.right() + 18, MARGIN, width - MARGIN, window.bottom()))
                 .marks(view, scale));
         return new Drawing("Chart of " + course.name(), width, height, marks);
+    }
+
+    private List<Mark> ground() {
+        List<Mark> out = new ArrayList<>(new GroundLayers(view, window, 0.62).marks(course));
+        course.heights().ifPresent(h -> out.addAll(new HeightContours(h, view, window).lines()));
+        out.addAll(holes());
+        return out;
     }
 
     private List<Mark> holes() {

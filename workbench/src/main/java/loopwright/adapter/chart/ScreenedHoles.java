@@ -5,6 +5,7 @@ import java.util.List;
 import loopwright.action.HolePicture;
 import loopwright.action.HoleScreens;
 import loopwright.action.LengthUnit;
+import loopwright.course.Course;
 import loopwright.drawing.Extent;
 import loopwright.drawing.Lettering;
 import loopwright.drawing.Mark;
@@ -35,6 +36,11 @@ public final class ScreenedHoles implements HoleScreens {
         Extent sheet = new Extent(0, 0, width, ground.height() * scale);
         return new Shown(
                 picture, lengths, sheet, new SheetView(unit.toGround(ground.centre()), sheet.centre(), up, scale));
+    }
+
+    @Override
+    public Ground whole(Course course) {
+        return CourseChart.groundOn(course);
     }
 
     private record Shown(HolePicture picture, LengthUnit lengths, Extent sheet, SheetView view) implements Screen {

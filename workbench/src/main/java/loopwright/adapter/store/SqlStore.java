@@ -7,9 +7,11 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import loopwright.action.AccessBook;
 import loopwright.action.BenchStore;
+import loopwright.action.CourseImage;
 import loopwright.action.KeptList;
 import loopwright.action.KeptPlan;
 import loopwright.action.PlayerRecords;
@@ -158,6 +160,24 @@ final class SqlStore implements BenchStore {
                 h.execute("INSERT INTO local_rules VALUES (?, ?, ?)", course, day, rules);
             }
         });
+    }
+
+    @Override
+    public Optional<CourseImage> findImage(String course) {
+        return jdbi.withHandle(h -> SqlImages.find(h, course));
+    }
+
+    @Override
+    public void setImage(String course, CourseImage image) {
+        jdbi.useTransaction(h -> {
+            SqlImages.erase(h, course);
+            SqlImages.insert(h, course, image);
+        });
+    }
+
+    @Override
+    public void eraseImage(String course) {
+        jdbi.useTransaction(h -> SqlImages.erase(h, course));
     }
 
     @Override

@@ -9,21 +9,24 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import loopwright.action.BenchStore.Selection;
+import loopwright.action.CourseImage;
 import loopwright.action.KeptList;
 import loopwright.action.KeptPlan;
 import org.jdbi.v3.core.Handle;
 
 /**
- * Writes a store, or a part of it, as a zip: tables as CSV, courses as GeoJSON, players as JSON, lists as delivered. The
+ * Writes a store, or a part of it, as a zip: tables as CSV, courses as GeoJSON, their images as PNG, players as JSON, lists as
+ * delivered. The
  * same content gives the same bytes.
  */
 final class ZipExport {
-    static final String FORMAT = "2";
-    /** The first format had no rounds, lessons and player files. */
-    static final List<String> READABLE = List.of("1", FORMAT);
+    static final String FORMAT = "3";
+    /** The first format had no rounds, lessons and player files, the second no images under courses. */
+    static final List<String> READABLE = List.of("1", "2", FORMAT);
 
     static final String LAST = "end.csv";
     /** The earliest time a zip can hold, for every entry. */
@@ -102,6 +105,11 @@ final class ZipExport {
                 folder + "local-rules.csv",
                 pairs(SqlStore.pairs(handle, "SELECT day, rules FROM local_rules WHERE course = ?", id)));
         text(zip, folder + "answers.csv", pairs(SqlStore.answers(handle, id)));
+        Optional<CourseImage> image = SqlImages.find(handle, id);
+        if (image.isPresent()) {
+            text(zip, folder + SqlImages.FILE, csv(List.of(SqlImages.row(image.get()))));
+            bytes(zip, folder + SqlImages.PNG, image.get().png());
+        }
     }
 
     private void versions(ZipOutputStream zip, String folder, String id, String ending) throws IOException {
@@ -159,10 +167,14 @@ final class ZipExport {
     }
 
     private static void text(ZipOutputStream zip, String name, String text) throws IOException {
+        bytes(zip, name, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void bytes(ZipOutputStream zip, String name, byte[] bytes) throws IOException {
         ZipEntry entry = new ZipEntry(name);
         entry.setTimeLocal(TIMELESS);
         zip.putNextEntry(entry);
-        zip.write(text.getBytes(StandardCharsets.UTF_8));
+        zip.write(bytes);
         zip.closeEntry();
     }
 }

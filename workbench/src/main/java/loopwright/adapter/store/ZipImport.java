@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import loopwright.action.CourseImage;
 import loopwright.action.KeptList;
 import loopwright.action.KeptPlan;
 import loopwright.action.Shelf;
@@ -27,19 +28,20 @@ final class ZipImport {
             + "|(players|courses)/[a-z0-9]{1,40}/"
             + "(versions\\.csv|answers\\.csv|lists\\.csv|hole-locations\\.csv|local-rules\\.csv|"
             + "intake\\.csv|rounds\\.csv|lessons\\.csv|breaks\\.csv|forecasts\\.csv|drills\\.csv|(list|round)-[a-z0-9]{1,40}\\.csv"
-            + "|v[0-9]{1,6}\\.(json|geojson))");
+            + "|image\\.csv|image\\.png|v[0-9]{1,6}\\.(json|geojson))");
+    private static final String PNG_BEGINS = "\u0089PNG\r\n";
     private static final long LARGEST = 500L << 20;
 
     private final String label;
-    private final Map<String, String> texts;
+    private final Map<String, byte[]> files;
 
-    private ZipImport(String label, Map<String, String> texts) {
+    private ZipImport(String label, Map<String, byte[]> files) {
         this.label = label;
-        this.texts = texts;
+        this.files = files;
     }
 
     static ZipImport read(InputStream in, String label) {
-        Map<String, String> texts = new TreeMap<>();
+        Map<String, byte[]> files = new TreeMap<>();
         long left = LARGEST;
         try (ZipInputStream zip = new ZipInputStream(in)) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
@@ -50,12 +52,12 @@ final class ZipImport {
                 }
                 byte[] bytes = bytes(zip, left, label);
                 left -= bytes.length;
-                texts.put(entry.getName(), new String(bytes, StandardCharsets.UTF_8));
+                files.put(entry.getName(), bytes);
             }
         } catch (IOException e) {
             throw new UserFault(label + " is damaged (" + e.getMessage() + "); nothing was changed.", e);
         }
-        ZipImport out = new ZipImport(label, texts);
+        ZipImport out = new ZipImport(label, files);
         out.checkFormat();
         out.checkComplete();
         return out;
@@ -88,7 +90,7 @@ final class ZipImport {
     }
 
     private void checkComplete() {
-        if (!texts.containsKey(ZipExport.LAST)) {
+        if (!files.containsKey(ZipExport.LAST)) {
             throw new UserFault(label + " was cut off before its end; nothing was changed.");
         }
     }
@@ -97,6 +99,7 @@ final class ZipImport {
         SqlRecords.TABLES.forEach(table -> h.execute("DELETE FROM " + table));
         for (String table : List.of(
                 "local_rules",
+                "course_image",
                 "plan",
                 "hole_location",
                 "list",
@@ -127,9 +130,23 @@ final class ZipImport {
                             h, id, r.get(0), Math.toIntExact(number("hole-locations.csv", r.get(1))), r.get(2)));
             rows(folder + "local-rules.csv", 2)
                     .forEach(r -> h.execute("INSERT INTO local_rules VALUES (?, ?, ?)", id, r.get(0), r.get(1)));
+            rows(folder + SqlImages.FILE, SqlImages.COLUMNS).forEach(r -> SqlImages.insert(h, id, image(folder, r)));
         }
         rows("plans.csv", 12).forEach(r -> SqlStore.insert(h, plan(r)));
         rows("preferences.csv", 2).forEach(r -> SqlStore.insertPreference(h, r.get(0), r.get(1)));
+    }
+
+    private CourseImage image(String folder, List<String> row) {
+        byte[] png = bytes(folder + SqlImages.PNG);
+        if (!new String(png, 0, Math.min(png.length, PNG_BEGINS.length()), StandardCharsets.ISO_8859_1)
+                .equals(PNG_BEGINS)) {
+            throw damaged(folder + SqlImages.PNG, "it is no PNG");
+        }
+        try {
+            return SqlImages.of(row, png);
+        } catch (IllegalArgumentException e) {
+            throw damaged(folder + SqlImages.FILE, String.valueOf(e.getMessage()));
+        }
     }
 
     private void records(Handle h, String id, String folder) {
@@ -148,7 +165,7 @@ final class ZipImport {
 
     private Set<String> ids(String kind) {
         Set<String> out = new TreeSet<>();
-        for (String name : texts.keySet()) {
+        for (String name : files.keySet()) {
             if (name.startsWith(kind + "/")) {
                 out.add(name.substring(kind.length() + 1, name.indexOf('/', kind.length() + 1)));
             }
@@ -236,15 +253,19 @@ final class ZipImport {
     }
 
     private String text(String name) {
-        String text = texts.get(name);
-        if (text == null) {
+        return new String(bytes(name), StandardCharsets.UTF_8);
+    }
+
+    private byte[] bytes(String name) {
+        byte[] bytes = files.get(name);
+        if (bytes == null) {
             throw damaged(name, "it is missing");
         }
-        return text;
+        return bytes;
     }
 
     private List<List<String>> rows(String name, int columns) {
-        String text = texts.getOrDefault(name, "");
+        String text = new String(files.getOrDefault(name, new byte[0]), StandardCharsets.UTF_8);
         List<List<String>> rows;
         try (var reader = CsvReader.builder().ofCsvRecord(text)) {
             rows = reader.stream().map(r -> r.getFields()).toList();

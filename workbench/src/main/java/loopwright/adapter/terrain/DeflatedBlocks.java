@@ -45,16 +45,14 @@ final class DeflatedBlocks {
             byte[] buffer = new byte[1 << 16];
             while (!inflater.finished()) {
                 if (inflater.inflate(buffer) == 0 && !inflater.finished()) {
-                    throw new UserFault(file + " holds a block of heights that breaks off; export the heights again.");
+                    throw new UserFault(file + " holds a block that breaks off; export it again.");
                 }
                 if (inflater.getBytesWritten() > mostBytes) {
-                    throw new UserFault(
-                            file + " holds a block of heights that unpacks to more than it states; export the"
-                                    + " heights again.");
+                    throw new UserFault(file + " holds a block that unpacks to more than it states; export it again.");
                 }
             }
         } catch (DataFormatException e) {
-            throw new UserFault(file + " holds a damaged block of heights; export the heights again.", e);
+            throw new UserFault(file + " holds a damaged block; export it again.", e);
         } finally {
             inflater.end();
         }

@@ -41,6 +41,7 @@ final class GeoTiff implements Raster {
     private static final double METRES_PER_SURVEY_FOOT = 1200.0 / 3937;
 
     private final Path file;
+    private final String advice;
     private final FileDirectory directory;
     private final int columns;
     private final int rows;
@@ -48,8 +49,9 @@ final class GeoTiff implements Raster {
     private final double noData;
     private final double unitMetres;
 
-    private GeoTiff(Path file, FileDirectory directory) {
+    private GeoTiff(Path file, FileDirectory directory, String advice) {
         this.file = file;
+        this.advice = advice;
         this.directory = directory;
         this.columns = directory.getImageWidth().intValue();
         this.rows = directory.getImageHeight().intValue();
@@ -61,14 +63,19 @@ final class GeoTiff implements Raster {
     }
 
     static GeoTiff open(Path file) {
+        return open(file, "export the heights again as GeoTIFF, one band, uncompressed, LZW or deflate");
+    }
+
+    /** {@code advice} is what to do about a damaged file. */
+    static GeoTiff open(Path file, String advice) {
         try {
             if (Files.size(file) > MOST_BYTES) {
                 throw new UserFault(file + " is larger than 256 MB; cut out the region of the course first.");
             }
-            return guarded(file, () -> {
+            return guarded(file, advice, () -> {
                 FileDirectory first =
                         TiffReader.readTiff(file.toFile()).getFileDirectories().get(0);
-                return new GeoTiff(file, first);
+                return new GeoTiff(file, first, advice);
             });
         } catch (IOException e) {
             throw new UserFault(file + " cannot be read: " + e.getMessage() + ".", e);
@@ -86,7 +93,7 @@ final class GeoTiff implements Raster {
     }
 
     /** The TIFF library meets a damaged file with whatever exception comes first; all mean the same to the user. */
-    private static <T> T guarded(Path file, Step<T> step) {
+    private static <T> T guarded(Path file, String advice, Step<T> step) {
         try {
             return step.run();
         } catch (UserFault e) {
@@ -95,7 +102,7 @@ final class GeoTiff implements Raster {
             throw new UserFault(
                     file + " is damaged, or of a kind of TIFF that cannot be read ("
                             + e.getClass().getSimpleName()
-                            + "); export the heights again as GeoTIFF, one band, uncompressed, LZW or deflate.",
+                            + "); " + advice + ".",
                     e);
         }
     }
@@ -173,7 +180,7 @@ final class GeoTiff implements Raster {
 
     @Override
     public float[] read(Window w) {
-        return guarded(file, () -> {
+        return guarded(file, advice, () -> {
             refuseHugeBlocks();
             Rasters rasters = directory.readRasters(
                     new ImageWindow(w.column(), w.row(), w.column() + w.columns(), w.row() + w.rows()), new int[] {0});
@@ -190,6 +197,14 @@ final class GeoTiff implements Raster {
         });
     }
 
+    /** Refuses a file whose blocks are not what its header says, before anybody unpacks them. */
+    void check() {
+        guarded(file, advice, () -> {
+            refuseHugeBlocks();
+            return true;
+        });
+    }
+
     /** A header may lie about its strips and tiles: each is unpacked whole, so each must be of a believable size. */
     private void refuseHugeBlocks() throws IOException {
         long wide = Optional.ofNullable(directory.getTileWidth())
@@ -203,7 +218,7 @@ final class GeoTiff implements Raster {
                         .map(Number::longValue)
                         .orElse((long) rows);
         if (wide * Math.min(high, rows) > 32_000_000L || wide <= 0 || high <= 0) {
-            throw new UserFault(file + " keeps its heights in blocks too large to unpack; export it in tiles.");
+            throw new UserFault(file + " keeps its cells in blocks too large to unpack; export it in tiles.");
         }
         long cells = wide * (directory.isTiled() ? high : Math.min(high, rows));
         DeflatedBlocks.check(file, directory, cells * WIDEST_SAMPLE_BYTES);

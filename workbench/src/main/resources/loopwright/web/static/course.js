@@ -135,7 +135,7 @@ if (chart) {
       layer.append(element("path", { class: "marked", d: `M${x - 9} ${y}H${x + 9}M${x} ${y - 9}V${y + 9}M${x - 5} ${y}A5 5 0 1 0 ${x + 5} ${y}A5 5 0 1 0 ${x - 5} ${y}` }));
     }
   };
-  ["x", "y"].forEach((name) => form.elements[name].addEventListener("input", marked));
+  ["x", "y"].forEach((name) => form?.elements[name].addEventListener("input", marked));
 
   let held = null;
   svg.addEventListener("pointerdown", (event) => {
@@ -236,7 +236,7 @@ if (chart) {
       draw();
     }
   });
-  const on = (id, act) => document.getElementById(id).addEventListener("click", act);
+  const on = (id, act) => document.getElementById(id)?.addEventListener("click", act);
   on("add", () => {
     remember();
     const box = svg.viewBox.baseVal;
@@ -275,6 +275,13 @@ if (chart) {
       chosen = null;
       draw();
     }
+  });
+  on("photo", (event) => {
+    const shown = svg.classList.toggle("over-photo");
+    event.currentTarget.setAttribute("aria-pressed", String(shown));
+    const address = new URL(location);
+    address.searchParams.set("image", shown ? "shown" : "hidden");
+    history.replaceState(null, "", address);
   });
   on("mark", () => {
     marking = !marking;

@@ -22,6 +22,8 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import loopwright.action.BenchStore;
 import loopwright.action.BenchStore.Selection;
+import loopwright.action.CourseImage;
+import loopwright.action.CourseImage.Corners;
 import loopwright.action.KeptDrill;
 import loopwright.action.KeptForecast;
 import loopwright.action.KeptLesson;
@@ -31,6 +33,7 @@ import loopwright.action.KeptRound;
 import loopwright.action.PlayerRecords;
 import loopwright.action.Shelf;
 import loopwright.action.UserFault;
+import loopwright.geo.LatLon;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -40,6 +43,12 @@ abstract class StoreContract {
     private static final String AWKWARD = "O'Neill; \"x\", <script>alert(1)</script> \u00e4\u4e2d\n--";
 
     private static final LocalDate DAY = LocalDate.of(2026, 5, 31);
+
+    /** As every PNG begins; then bytes that are no text. */
+    private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 26, 10, 0, (byte) 0xFF, (byte) 0xC3, 0};
+
+    private static final Corners CORNERS =
+            Corners.turned(new LatLon(50.1, 8), new LatLon(50.1 + 1 / 300.0, 8.1), new LatLon(50 + 1 / 300.0, 8.1));
 
     abstract BenchStore store();
 
@@ -254,6 +263,40 @@ abstract class StoreContract {
         assertThat(store().records().listRounds("abc")).isEmpty();
     }
 
+    @Test
+    void keepsOneImageUnderACourseAndErasesItWithIt() {
+        String course = fill()[1];
+        CourseImage first = store().findImage(course).orElseThrow();
+        assertThat(first.name()).isEqualTo(AWKWARD);
+        assertThat(first.png()).isEqualTo(PNG);
+        assertThat(first.corners()).isEqualTo(CORNERS);
+        CourseImage other = new CourseImage("b.png", CORNERS, first.at(), PNG);
+        store().setImage(course, other);
+        assertThat(store().findImage(course).orElseThrow().name()).isEqualTo("b.png");
+        store().eraseImage(course);
+        assertThat(store().findImage(course)).isEmpty();
+        store().setImage(course, other);
+        store().courses().erase(course);
+        assertThat(store().findImage(course)).isEmpty();
+    }
+
+    @Test
+    void refusesAnImageThatIsNone() throws Exception {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(out)) {
+            entry(zip, "format.csv", "loopwright store,3\n");
+            entry(zip, "courses/abc/versions.csv", "1,A,,1790000000123\n");
+            entry(zip, "courses/abc/v1.geojson", "{}");
+            entry(zip, "courses/abc/image.csv", "a.png,1790000000123,50.1,8,50.1,8.1,50,8\n");
+            entry(zip, "courses/abc/image.png", "<script>");
+            entry(zip, "end.csv", "complete\n");
+        }
+        assertThatThrownBy(() -> store().importZip(new ByteArrayInputStream(out.toByteArray()), "odd.zip", false))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("image.png");
+        assertThat(store().courses().list()).isEmpty();
+    }
+
     private String[] fill() {
         BenchStore s = store();
         String player =
@@ -266,6 +309,7 @@ abstract class StoreContract {
         s.setLocalRules(course, "2026-05-31", "preferred lies\ngreen 7 is temporary");
         records(player);
         s.setPreference("units", "metric");
+        s.setImage(course, new CourseImage(AWKWARD, CORNERS, Instant.ofEpochMilli(1_790_000_000_456L), PNG));
         Instant at = Instant.ofEpochMilli(1_790_000_000_123L);
         s.keepPlan(
                 new KeptPlan(player, 1, course, 2, "tees=middle&target=79", 1, "0.1.0", 80.25, 3.1, 1 / 3.0, 81.5, at));

@@ -14,6 +14,7 @@ import loopwright.action.BenchStore;
 import loopwright.action.KeptList;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
@@ -41,19 +42,21 @@ class StoreKilledIT {
 
     @Test
     @Tag("long")
-    void embeddedAtTwoHundredMoments(@TempDir Path folder) throws Exception {
-        killed(folder, Optional.empty(), LONG);
+    void embeddedAtTwoHundredMoments(@TempDir Path folder, TestReporter reporter) throws Exception {
+        reporter.publishEntry("acknowledged writes", "" + killed(folder, Optional.empty(), LONG));
     }
 
     @Test
     @Tag("long")
-    void postgresAtTwoHundredMoments(@TempDir Path folder) throws Exception {
+    void postgresAtTwoHundredMoments(@TempDir Path folder, TestReporter reporter) throws Exception {
         try (EmbeddedPostgres server = EmbeddedPostgres.start()) {
-            killed(folder, Optional.of(server.getJdbcUrl("postgres", "postgres")), LONG);
+            int acknowledged = killed(folder, Optional.of(server.getJdbcUrl("postgres", "postgres")), LONG);
+            reporter.publishEntry("acknowledged writes", "" + acknowledged);
         }
     }
 
-    private static void killed(Path folder, Optional<String> server, int rounds) throws Exception {
+    /** Returns how many writes were acknowledged before the kills. */
+    private static int killed(Path folder, Optional<String> server, int rounds) throws Exception {
         String course;
         try (BenchStore store = Database.open(folder, server)) {
             course = store.courses().add("Heath", StoreWriter.text(1), "").id();
@@ -70,6 +73,7 @@ class StoreKilledIT {
                 Thread.sleep(5);
             }
             Thread.sleep(random.nextInt(250));
+            assertThat(one.isAlive()).as("the writer writes until it is killed").isTrue();
             one.destroyForcibly();
             two.destroyForcibly();
             one.waitFor();
@@ -81,6 +85,7 @@ class StoreKilledIT {
         assertThat(acknowledged)
                 .as("writes that were acknowledged before a kill, seed %d", SEED)
                 .isPositive();
+        return acknowledged;
     }
 
     private static Process start(Path folder, String course, Optional<String> server, Path said) throws IOException {
