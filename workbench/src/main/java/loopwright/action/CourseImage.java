@@ -36,6 +36,20 @@ public final class CourseImage {
 
     /** Where three outer corners of an image lie; the fourth follows, as the image is a parallelogram. */
     public record Corners(LatLon upperLeft, LatLon upperRight, LatLon lowerLeft) {
+        /** Of six numbers as {@link #degrees} gives them; fails if they are no places on earth. */
+        public static Corners ofDegrees(double... d) {
+            return new Corners(new LatLon(d[0], d[1]), new LatLon(d[2], d[3]), new LatLon(d[4], d[5]));
+        }
+
+        /** Latitude and longitude of upper left, upper right and lower left. */
+        public double[] degrees() {
+            return new double[] {
+                upperLeft.latitudeDegrees(), upperLeft.longitudeDegrees(),
+                upperRight.latitudeDegrees(), upperRight.longitudeDegrees(),
+                lowerLeft.latitudeDegrees(), lowerLeft.longitudeDegrees()
+            };
+        }
+
         /** Of an image whose upper edge runs due east; fails if the corners were exchanged. */
         public static Corners northUp(LatLon upperLeft, LatLon lowerRight) {
             if (!(upperLeft.latitudeDegrees() > lowerRight.latitudeDegrees()

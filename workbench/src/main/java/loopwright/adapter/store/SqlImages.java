@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import loopwright.action.CourseImage;
 import loopwright.action.CourseImage.Corners;
-import loopwright.geo.LatLon;
 import org.jdbi.v3.core.Handle;
 
 /** Images under courses: rows of the database, and what an export says of them beside the PNG itself. */
@@ -25,27 +24,30 @@ final class SqlImages {
                 .bind(0, course)
                 .map((r, c) -> new CourseImage(
                         r.getString(1),
-                        new Corners(
-                                new LatLon(r.getDouble(2), r.getDouble(3)),
-                                new LatLon(r.getDouble(4), r.getDouble(5)),
-                                new LatLon(r.getDouble(6), r.getDouble(7))),
+                        Corners.ofDegrees(
+                                r.getDouble(2),
+                                r.getDouble(3),
+                                r.getDouble(4),
+                                r.getDouble(5),
+                                r.getDouble(6),
+                                r.getDouble(7)),
                         Instant.ofEpochMilli(r.getLong(8)),
                         r.getBytes(9)))
                 .findOne();
     }
 
     static void insert(Handle h, String course, CourseImage image) {
-        Corners c = image.corners();
+        double[] d = image.corners().degrees();
         h.execute(
                 "INSERT INTO course_image VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                 course,
                 image.name(),
-                c.upperLeft().latitudeDegrees(),
-                c.upperLeft().longitudeDegrees(),
-                c.upperRight().latitudeDegrees(),
-                c.upperRight().longitudeDegrees(),
-                c.lowerLeft().latitudeDegrees(),
-                c.lowerLeft().longitudeDegrees(),
+                d[0],
+                d[1],
+                d[2],
+                d[3],
+                d[4],
+                d[5],
                 image.at().toEpochMilli(),
                 image.png());
     }
@@ -57,10 +59,8 @@ final class SqlImages {
     static List<String> row(CourseImage image) {
         List<String> out =
                 new ArrayList<>(List.of(image.name(), Long.toString(image.at().toEpochMilli())));
-        Corners c = image.corners();
-        for (LatLon at : List.of(c.upperLeft(), c.upperRight(), c.lowerLeft())) {
-            out.add(Double.toString(at.latitudeDegrees()));
-            out.add(Double.toString(at.longitudeDegrees()));
+        for (double degrees : image.corners().degrees()) {
+            out.add(Double.toString(degrees));
         }
         return out;
     }
@@ -72,10 +72,6 @@ final class SqlImages {
         double[] d = row.subList(2, COLUMNS).stream()
                 .mapToDouble(Double::parseDouble)
                 .toArray();
-        return new CourseImage(
-                row.get(0),
-                new Corners(new LatLon(d[0], d[1]), new LatLon(d[2], d[3]), new LatLon(d[4], d[5])),
-                Instant.ofEpochMilli(Long.parseLong(row.get(1))),
-                png);
+        return new CourseImage(row.get(0), Corners.ofDegrees(d), Instant.ofEpochMilli(Long.parseLong(row.get(1))), png);
     }
 }
