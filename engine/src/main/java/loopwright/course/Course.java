@@ -58,6 +58,15 @@ public record Course(
         return new Course(name, origin, boundary, boundaryGuessed, newAreas, trees, holes, teeSets, heights);
     }
 
+    public Course withTrees(List<Tree> newTrees) {
+        return new Course(name, origin, boundary, boundaryGuessed, areas, newTrees, holes, teeSets, heights);
+    }
+
+    /** With a border that somebody has drawn; empty: no out of bounds is known. */
+    public Course withBoundary(Optional<Region> drawn) {
+        return new Course(name, origin, drawn, false, areas, trees, holes, teeSets, heights);
+    }
+
     public Course withTeeSets(List<TeeSet> newSets) {
         return new Course(name, origin, boundary, boundaryGuessed, areas, trees, holes, newSets, heights);
     }

@@ -46,6 +46,10 @@ public record Hole(
         return new Hole(number, par, parSource, strokeIndex, line, green, greenAssumed, place, survey);
     }
 
+    public Hole withLine(Line newLine) {
+        return new Hole(number, par, parSource, strokeIndex, newLine, green, greenAssumed, holeLocation, survey);
+    }
+
     public Hole withSurvey(HoleSurvey survey) {
         return new Hole(number, par, parSource, strokeIndex, line, green, greenAssumed, holeLocation, survey);
     }

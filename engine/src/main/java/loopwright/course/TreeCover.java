@@ -27,6 +27,10 @@ public record TreeCover(double heightMetres, double gapMetres, double density) {
     }
 
     public TreeCover {
+        check(heightMetres, gapMetres, density);
+    }
+
+    static void check(double heightMetres, double gapMetres, double density) {
         if (!(density >= 0.1 && density <= 10)) {
             throw new IllegalArgumentException("the density of trees lies between 0.1 and 10, not " + density);
         }

@@ -64,6 +64,15 @@ public final class MendCourse {
         return course.withAreas(after).withHoles(holes(course, areas));
     }
 
+    /**
+     * The course with another border.
+     *
+     * @param polygons of what is in bounds; none: no out of bounds is known
+     */
+    public static Course withBoundary(Course course, List<List<List<Place>>> polygons) {
+        return course.withBoundary(polygons.isEmpty() ? Optional.empty() : Optional.of(region("the border", polygons)));
+    }
+
     private static Area area(Drawn d, Optional<Area> before) {
         Region region = region(d);
         return before.filter(b -> b.kind() == d.kind())
@@ -119,16 +128,20 @@ public final class MendCourse {
     }
 
     private static Region region(Drawn d) {
-        for (List<List<Place>> polygon : d.polygons()) {
+        return region(d.id(), d.polygons());
+    }
+
+    private static Region region(String what, List<List<List<Place>>> polygons) {
+        for (List<List<Place>> polygon : polygons) {
             if (polygon.isEmpty() || !Region.isSound(polygon.get(0), polygon.subList(1, polygon.size()))) {
-                throw new UserFault("The shape drawn for " + d.id()
+                throw new UserFault("The shape drawn for " + what
                         + " crosses itself or has fewer than three corners; move its corners and save again.");
             }
         }
         try {
-            return Region.ofPolygons(d.polygons());
+            return Region.ofPolygons(polygons);
         } catch (IllegalArgumentException e) {
-            throw new UserFault("The shape drawn for " + d.id() + " cannot be used: " + e.getMessage() + ".", e);
+            throw new UserFault("The shape drawn for " + what + " cannot be used: " + e.getMessage() + ".", e);
         }
     }
 }

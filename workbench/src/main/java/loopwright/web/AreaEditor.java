@@ -3,7 +3,12 @@ package loopwright.web;
 import static j2html.TagCreator.button;
 import static j2html.TagCreator.div;
 import static j2html.TagCreator.each;
+import static j2html.TagCreator.fieldset;
 import static j2html.TagCreator.h2;
+import static j2html.TagCreator.h3;
+import static j2html.TagCreator.input;
+import static j2html.TagCreator.label;
+import static j2html.TagCreator.legend;
 import static j2html.TagCreator.option;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.rawHtml;
@@ -12,6 +17,7 @@ import static j2html.TagCreator.span;
 import static j2html.TagCreator.text;
 
 import j2html.tags.DomContent;
+import j2html.tags.specialized.DivTag;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -20,12 +26,15 @@ import java.util.Map;
 import java.util.Optional;
 import loopwright.action.CourseImage;
 import loopwright.action.HoleScreens.Ground;
+import loopwright.action.MendMarks;
+import loopwright.action.MendMarks.Kind;
 import loopwright.action.Shelf;
 import loopwright.course.Area;
 import loopwright.course.AreaKind;
 import loopwright.course.Course;
 import loopwright.course.Hole;
 import loopwright.geo.Place;
+import loopwright.geo.Region;
 import loopwright.units.Distance;
 
 /** The chart of a hole, or of the whole course, on which areas are mended. */
@@ -34,12 +43,14 @@ final class AreaEditor {
     private final Optional<Hole> hole;
     private final Ground screen;
     private final Shelf.Entry entry;
+    private final Units units;
 
-    AreaEditor(Course course, Optional<Hole> hole, Ground screen, Shelf.Entry entry) {
+    AreaEditor(Course course, Optional<Hole> hole, Ground screen, Shelf.Entry entry, Units units) {
         this.course = course;
         this.hole = hole;
         this.screen = screen;
         this.entry = entry;
+        this.units = units;
     }
 
     /** {@code mark} is a place that is looked at; {@code image} lies under the ground where it is shown. */
@@ -50,12 +61,15 @@ final class AreaEditor {
         String beware = mark.map(m -> String.format(
                         Locale.ROOT, "<path class=\"found\" d=\"M%.1f %.1fl9 16h-18z\"/>", m[0], m[1] - 10))
                 .orElse("");
-        return div(rawHtml(String.format(
+        DivTag out = div(rawHtml(String.format(
                                 Locale.ROOT,
-                                "<svg viewBox=\"0 0 %.0f %.0f\" data-yard=\"%.3f\" role=\"group\" aria-label=\"%s\"%s>",
+                                "<svg viewBox=\"0 0 %.0f %.0f\" data-yard=\"%.3f\" data-height=\"%.4f\" data-north=\"%.2f\" role=\"group\" aria-label=\"%s\"%s>",
                                 screen.width(),
                                 screen.height(),
                                 Math.hypot(a[0] - b[0], a[1] - b[1]),
+                                // points of the chart for one unit of height; clockwise from up to north, degrees
+                                Math.hypot(a[0] - b[0], a[1] - b[1]) / Distance.METRES_PER_YARD * units.heightMetres(1),
+                                Math.toDegrees(Math.atan2(b[0] - a[0], a[1] - b[1])),
                                 HoleSvg.escaped(hole.map(h -> Texts.say("edit.picture", h.number()))
                                         .orElseGet(() -> Texts.say("edit.pictureWhole"))),
                                 image.isPresent() && imageShown ? " class=\"over-photo\"" : "")
@@ -74,7 +88,22 @@ final class AreaEditor {
                 .attr(
                         "data-found",
                         mark.map(m -> HolePlace.number(m[0]) + " " + HolePlace.number(m[1]))
-                                .orElse(""));
+                                .orElse(""))
+                .attr("data-border", Texts.say("edit.border"))
+                .attr("data-needed", Texts.say("mark.needed"))
+                .attr("data-corner", Texts.say("edit.corner"));
+        for (Kind kind : Kind.values()) {
+            out.attr("data-kind-" + kind.name().toLowerCase(Locale.ROOT).replace('_', '-'), Texts.say("mark." + kind));
+        }
+        return out;
+    }
+
+    /** Everything the chart is mended from. */
+    Map<String, Object> content() {
+        DrawnMarks drawn = new DrawnMarks(screen, units);
+        List<MendMarks.Mark> marks = new ArrayList<>(MendMarks.listTrees(course));
+        hole.ifPresent(h -> marks.addAll(MendMarks.list(course, h)));
+        return Map.of("areas", areas(), "marks", drawn.shown(marks), "fresh", drawn.fresh());
     }
 
     /** Shows the image under the ground or hides it; nothing where there is none. */
@@ -88,7 +117,8 @@ final class AreaEditor {
                         .attr("aria-pressed", Boolean.toString(shown));
     }
 
-    static DomContent tools(boolean withPlaces, DomContent imageSwitch) {
+    /** The tools; {@code imageSwitch} is of {@link #switchOf}. */
+    DomContent tools(DomContent imageSwitch) {
         return div(
                         h2(Texts.say("edit.title")),
                         p(Texts.say("edit.means")).withClass("note"),
@@ -105,15 +135,52 @@ final class AreaEditor {
                                         tool("add"),
                                         tool("cut"),
                                         tool("remove"),
-                                        withPlaces ? tool("mark") : text(""),
+                                        tool("border"),
+                                        hole.isPresent() ? tool("mark") : text(""),
                                         tool("undo"),
                                         tool("redo"),
                                         button(Texts.say("edit.save"))
                                                 .withType("button")
                                                 .withId("save"))
                                 .withClass("tools"),
+                        marks(),
                         p(span().withId("edit-said")).attr("role", "status"))
                 .withClass("sheet");
+    }
+
+    private DomContent marks() {
+        List<Kind> kinds = hole.isPresent()
+                ? Arrays.stream(Kind.values())
+                        .filter(k -> k != Kind.HOLE_LOCATION)
+                        .toList()
+                : List.of(Kind.TREE);
+        DrawnMarks drawn = new DrawnMarks(screen, units);
+        return div(
+                h3(Texts.say("mark.title")),
+                p(Texts.say(hole.isPresent() ? "mark.means" : "mark.meansTrees"))
+                        .withClass("note"),
+                PlanForm.field(
+                        "mark.kind",
+                        select(each(
+                                        kinds,
+                                        k -> option(Texts.say(k == Kind.TEE ? "mark.newTees" : "mark." + k))
+                                                .withValue(k.name())))
+                                .withId("mark-kind")),
+                div(tool("mark-add")).withClass("tools"),
+                fieldset(
+                                legend(span().withId("mark-said")),
+                                each(
+                                        List.of(
+                                                "name", "crown", "height", "gap", "density", "level", "slope",
+                                                "toward"),
+                                        what -> label(
+                                                span(Texts.say("mark." + what) + drawn.unit(what)),
+                                                input().withType("text")
+                                                        .attr("data-what", what)
+                                                        .withMaxlength("60"))))
+                        .withId("mark-fields")
+                        .withClass("fields")
+                        .attr("hidden"));
     }
 
     private static DomContent tool(String name) {
@@ -123,36 +190,37 @@ final class AreaEditor {
                 .withId(name);
     }
 
-    /** The areas in view, corners on the screen. */
+    /** The border and the areas in view, corners on the screen. */
     List<Map<String, Object>> areas() {
         List<Map<String, Object>> out = new ArrayList<>();
+        course.boundary()
+                .ifPresent(b -> shape(DrawnAreas.BORDER, DrawnAreas.BORDER_KIND, Texts.say("edit.border"), b)
+                        .ifPresent(out::add));
         for (Area a : course.areas()) {
-            List<List<List<double[]>>> polygons = new ArrayList<>();
-            boolean seen = false;
-            for (List<List<Place>> polygon : a.region().polygons()) {
-                List<List<double[]>> rings = new ArrayList<>();
-                for (List<Place> ring : polygon) {
-                    List<double[]> corners = ring.subList(0, ring.size() - 1).stream()
-                            .map(screen::at)
-                            .toList();
-                    seen |= corners.stream().anyMatch(this::inView);
-                    rings.add(corners);
-                }
-                polygons.add(rings);
-            }
-            if (seen) {
-                out.add(Map.of(
-                        "id",
-                        a.id(),
-                        "kind",
-                        a.kind().name(),
-                        "words",
-                        Texts.say("kind." + a.kind().name()) + " " + a.id(),
-                        "polygons",
-                        polygons));
-            }
+            String kind = a.kind().name();
+            shape(a.id(), kind, Texts.say("kind." + kind) + " " + a.id(), a.region())
+                    .ifPresent(out::add);
         }
         return out;
+    }
+
+    private Optional<Map<String, Object>> shape(String id, String kind, String words, Region region) {
+        List<List<List<double[]>>> polygons = new ArrayList<>();
+        boolean seen = false;
+        for (List<List<Place>> polygon : region.polygons()) {
+            List<List<double[]>> rings = new ArrayList<>();
+            for (List<Place> ring : polygon) {
+                List<double[]> corners = ring.subList(0, ring.size() - 1).stream()
+                        .map(screen::at)
+                        .toList();
+                seen |= corners.stream().anyMatch(this::inView);
+                rings.add(corners);
+            }
+            polygons.add(rings);
+        }
+        return seen
+                ? Optional.of(Map.of("id", id, "kind", kind, "words", words, "polygons", polygons))
+                : Optional.empty();
     }
 
     private boolean inView(double[] at) {

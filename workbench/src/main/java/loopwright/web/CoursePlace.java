@@ -35,6 +35,7 @@ import loopwright.action.HolePicture;
 import loopwright.action.HoleScreens;
 import loopwright.action.HoleScreens.Ground;
 import loopwright.action.MendCourse;
+import loopwright.action.MendMarks;
 import loopwright.action.Shelf;
 import loopwright.action.SurveyCourse;
 import loopwright.action.UserFault;
@@ -131,6 +132,7 @@ public final class CoursePlace implements Place {
         Hole hole = SurveyCourse.getHole(course, number);
         Ground screen = screen(course, hole);
         Optional<CourseImage> image = room.store().findImage(entry.id());
+        AreaEditor editor = new AreaEditor(course, Optional.of(hole), screen, entry, units());
         return new DomContent[] {
             h1(Texts.say("course.hole", course.name(), number)),
             nav(
@@ -141,10 +143,11 @@ public final class CoursePlace implements Place {
                     .attr("aria-label", Texts.say("hole.steps")),
             Said.on(ctx),
             div(
-                            new AreaEditor(course, Optional.of(hole), screen, entry)
-                                    .chart(marked(ctx, course, screen), image, imageShown(ctx)),
+                            editor.chart(marked(ctx, course, screen), image, imageShown(ctx)),
                             div(
-                                            AreaEditor.tools(true, AreaEditor.switchOf(image, imageShown(ctx))),
+                                            editor.tools(AreaEditor.switchOf(image, imageShown(ctx))),
+                                            new GroundTable(course, hole, units(), new DrawnMarks(screen, units()))
+                                                    .content(),
                                             new SurveyForm(hole, entry).form(),
                                             new HoleNotesForm(
                                                             course,
@@ -162,6 +165,7 @@ public final class CoursePlace implements Place {
     private DomContent[] mending(Context ctx, Shelf.Entry entry, Course course) {
         Ground screen = screens.whole(course);
         Optional<CourseImage> image = room.store().findImage(entry.id());
+        AreaEditor editor = new AreaEditor(course, Optional.empty(), screen, entry, units());
         return new DomContent[] {
             h1(course.name()),
             nav(a(Texts.say("course.whole")).withHref("/course?course=" + entry.id()))
@@ -169,9 +173,8 @@ public final class CoursePlace implements Place {
                     .attr("aria-label", Texts.say("hole.steps")),
             Said.on(ctx),
             div(
-                            new AreaEditor(course, Optional.empty(), screen, entry)
-                                    .chart(marked(ctx, course, screen), image, imageShown(ctx)),
-                            div(AreaEditor.tools(false, AreaEditor.switchOf(image, imageShown(ctx))))
+                            editor.chart(marked(ctx, course, screen), image, imageShown(ctx)),
+                            div(editor.tools(AreaEditor.switchOf(image, imageShown(ctx))))
                                     .withClass("words"))
                     .withClass("hole")
         };
@@ -250,7 +253,8 @@ public final class CoursePlace implements Place {
         Course course = room.course(entry.id(), entry.version());
         Optional<Hole> hole = hole(course, PlanQuery.whole("hole", PlanQuery.text(ctx, "hole", "0")));
         Ground ground = ground(course, hole);
-        ctx.contentType("application/json").result(json(new AreaEditor(course, hole, ground, entry).areas()));
+        ctx.contentType("application/json")
+                .result(json(new AreaEditor(course, hole, ground, entry, units()).content()));
     }
 
     /** The hole of a number; nothing for 0, the whole course. */
@@ -276,12 +280,25 @@ public final class CoursePlace implements Place {
         int seen = body.path("seen").asInt();
         Course course = room.course(id, seen);
         Optional<Hole> hole = hole(course, body.path("hole").asInt());
-        MendCourse.Changes changes = new DrawnAreas(ground(course, hole)).changes(body);
-        Course mended = MendCourse.apply(course, changes);
+        Course mended = mended(course, hole, body);
         String note = hole.map(h -> Texts.say("course.noteAreas", h.number()))
                 .orElseGet(() -> Texts.say("course.noteAreasWhole"));
         Shelf.Document kept = room.changeCourse(id, seen, mended, note);
         ctx.contentType("text/plain; charset=utf-8").result(Integer.toString(kept.version()));
+    }
+
+    /** Areas first: marks lie on the ground as it is then. */
+    private Course mended(Course course, Optional<Hole> hole, JsonNode body) {
+        Ground ground = ground(course, hole);
+        DrawnAreas areas = new DrawnAreas(ground);
+        Course mended = MendCourse.apply(course, areas.changes(body));
+        Optional<Hole> now = hole.map(h -> mended.getHole(h.number()));
+        Course marked = MendMarks.apply(mended, now, new DrawnMarks(ground, units()).changes(body));
+        return areas.border(body).map(b -> MendCourse.withBoundary(marked, b)).orElse(marked);
+    }
+
+    private Units units() {
+        return Units.of(room.store().listPreferences());
     }
 
     private static JsonNode body(Context ctx) {

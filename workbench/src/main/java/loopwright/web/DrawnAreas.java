@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import loopwright.action.HoleScreens.Ground;
 import loopwright.action.MendCourse.Changes;
 import loopwright.action.MendCourse.Drawn;
@@ -15,6 +16,11 @@ import loopwright.geo.Place;
 final class DrawnAreas {
     private static final int MOST_CORNERS = 20_000;
 
+    /** Id and kind under which the chart shows the border. */
+    static final String BORDER = "boundary";
+
+    static final String BORDER_KIND = "BOUNDARY";
+
     private final Ground screen;
     private int corners;
 
@@ -25,24 +31,50 @@ final class DrawnAreas {
     Changes changes(JsonNode body) {
         List<String> removed = new ArrayList<>();
         body.path("removed").forEach(n -> removed.add(n.asText()));
+        removed.remove(BORDER);
         return new Changes(drawn(body.path("drawn")), removed, drawn(body.path("cuts")));
+    }
+
+    /** The border as it was drawn, nothing left of it if it was removed; empty if it is as it was. */
+    Optional<List<List<List<Place>>>> border(JsonNode body) {
+        for (JsonNode node : body.path("drawn")) {
+            if (isBorder(node)) {
+                return Optional.of(polygons(node));
+            }
+        }
+        for (JsonNode id : body.path("removed")) {
+            if (id.asText().equals(BORDER)) {
+                return Optional.of(List.of());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean isBorder(JsonNode node) {
+        return node.path("id").asText().equals(BORDER);
     }
 
     private List<Drawn> drawn(JsonNode list) {
         List<Drawn> out = new ArrayList<>();
         for (JsonNode node : list) {
-            List<List<List<Place>>> polygons = new ArrayList<>();
-            for (JsonNode polygon : node.path("polygons")) {
-                List<List<Place>> rings = new ArrayList<>();
-                polygon.forEach(ring -> rings.add(ring(ring)));
-                polygons.add(rings);
+            if (!isBorder(node)) {
+                out.add(new Drawn(id(node), kind(node), polygons(node)));
             }
-            if (polygons.isEmpty()) {
-                throw new UserFault(Texts.say("course.badShapes"));
-            }
-            out.add(new Drawn(id(node), kind(node), polygons));
         }
         return out;
+    }
+
+    private List<List<List<Place>>> polygons(JsonNode node) {
+        List<List<List<Place>>> polygons = new ArrayList<>();
+        for (JsonNode polygon : node.path("polygons")) {
+            List<List<Place>> rings = new ArrayList<>();
+            polygon.forEach(ring -> rings.add(ring(ring)));
+            polygons.add(rings);
+        }
+        if (polygons.isEmpty()) {
+            throw new UserFault(Texts.say("course.badShapes"));
+        }
+        return polygons;
     }
 
     private static String id(JsonNode node) {

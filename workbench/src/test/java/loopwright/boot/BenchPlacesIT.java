@@ -56,6 +56,70 @@ class BenchPlacesIT extends InBrowser {
     }
 
     @Test
+    void marksAreMovedAddedAndDescribedAndTheTableFollows() {
+        Browser b = browser();
+        b.go("/course");
+        String id = String.valueOf(
+                b.get("form[action='/course/image'] input[name=course]").getAttribute("value"));
+        b.go("/course?course=" + id + "&hole=7");
+        b.await(".editor[data-ready]");
+        String seen = b.get(".editor").getAttribute("data-seen");
+        WebElement tee = b.get(".mark[aria-label='tee, white']");
+        String before = tee.getAttribute("transform");
+        b.run("arguments[0].focus()", tee);
+        new Actions(b.driver()).sendKeys(Keys.ENTER).sendKeys(Keys.ARROW_RIGHT).perform();
+        assertThat(b.get(".mark.tee.chosen").getAttribute("transform")).isNotEqualTo(before);
+        b.get("#undo").click();
+        assertThat(b.get(".mark.tee.chosen").getAttribute("transform")).isEqualTo(before);
+        b.get("#redo").click();
+        int bends = b.all(".mark.bend").size();
+        choose(b, "BEND");
+        assertThat(b.all(".mark.bend")).hasSize(bends + 1);
+        new Actions(b.driver())
+                .dragAndDropBy(b.get(".mark.bend.chosen"), 30, 10)
+                .perform();
+        choose(b, "SKYLINE");
+        b.get("[data-what=name]").sendKeys("mill " + SCRIPT);
+        choose(b, "TREE");
+        WebElement density = b.get("[data-what=density]");
+        density.clear();
+        density.sendKeys("2.5", Keys.TAB);
+        choose(b, "TEE");
+        b.get("[data-what=name]").sendKeys("today");
+        b.assertAccessible();
+        b.screenshots("course-marks");
+        b.get("#save").click();
+        b.awaitTrue("document.querySelector('.editor[data-ready]')?.dataset.seen > " + seen);
+        assertThat(b.all(".mark[aria-label='skyline target, mill " + SCRIPT.replace("'", "\\'") + "']"))
+                .hasSize(1);
+        assertThat(b.all(".mark[aria-label='tee, today']")).hasSize(1);
+        b.get("details:has(table) summary").click();
+        assertThat(b.text("details table"))
+                .contains("skyline target, mill " + SCRIPT)
+                .contains("tee, today");
+        assertThat(b.text("details table")).contains("Density (1: an ordinary wood): 2.5");
+        b.assertAccessible();
+        b.screenshots("course-marks-table");
+        WebElement flag = b.get(".mark.hole_location");
+        b.run("arguments[0].focus()", flag);
+        new Actions(b.driver())
+                .sendKeys(Keys.ENTER, Keys.DELETE)
+                .keyDown(Keys.SHIFT)
+                .sendKeys(Keys.ARROW_LEFT, Keys.ARROW_LEFT, Keys.ARROW_LEFT, Keys.ARROW_LEFT)
+                .keyUp(Keys.SHIFT)
+                .perform();
+        b.get("#save").click();
+        b.awaitTrue("document.getElementById('edit-said').textContent.includes('must lie on its green')");
+        b.get("#undo").click();
+        b.run("window.onbeforeunload = null");
+    }
+
+    private static void choose(Browser b, String kind) {
+        b.get("#mark-kind option[value=" + kind + "]").click();
+        b.get("#mark-add").click();
+    }
+
+    @Test
     void anImageLiesUnderTheAreasAndIsTakenAway() throws Exception {
         Browser b = browser();
         b.go("/course");

@@ -112,6 +112,10 @@ final class CourseWriter {
         p.put("natural", "tree");
         p.put("height", tree.heightMetres());
         p.put("diameter_crown", tree.crownRadiusMetres() * 2);
+        if (tree.gapMetres() != Tree.assumedGapMetres(tree.heightMetres()) || tree.density() != 1) {
+            p.put(SurveyTags.BRANCH_GAP, tree.gapMetres());
+            p.put(SurveyTags.TREE_DENSITY, tree.density());
+        }
         feature(tree.id(), p, point(frame.toLatLon(tree.place())));
     }
 

@@ -31,10 +31,12 @@ final class TreeReading {
         if (tagged(e, "height", 0.5, 130).isEmpty()) {
             records.add(ShapeOddities.treeSize(e, radius, height));
         }
+        double gap = tagged(e, SurveyTags.BRANCH_GAP, 0, height).orElse(Tree.assumedGapMetres(height));
+        double density = tagged(e, SurveyTags.TREE_DENSITY, 0.1, 10).orElse(1);
         List<Place> places = places(e, frame);
         for (int i = 0; i < places.size(); i++) {
             String id = places.size() == 1 ? e.id() : e.id() + "#" + (i + 1);
-            out.add(new Tree(id, places.get(i), radius, height));
+            out.add(new Tree(id, places.get(i), radius, height, gap, density));
         }
         return out;
     }

@@ -1,4 +1,5 @@
-// Mending the areas of a hole: corners are moved, put in and taken out; whole areas moved, added, cut, removed.
+// Mending a hole or a course: corners of areas are moved, put in and taken out; whole areas moved, added, cut, removed;
+// marks (tees, the hole line, the hole location, trees, what is noted at places) moved, described, added, removed.
 const chart = document.querySelector(".editor");
 if (chart) {
   const NS = "http://www.w3.org/2000/svg";
@@ -8,8 +9,12 @@ if (chart) {
   const kind = document.getElementById("kind");
   const said = document.getElementById("edit-said");
   const SNAP = 1.5 * yard;
+  const north = Number(svg.dataset.north);
+  const BORDER = "boundary";
   let areas = [];
   let cuts = [];
+  let marks = [];
+  let fresh = {};
   let saved = "";
   let chosen = null;
   let past = [];
@@ -26,14 +31,14 @@ if (chart) {
   };
   const lookAtAll = () => look(whole.width / 2, whole.height / 2, whole.width);
 
-  const snapshot = () => JSON.stringify({ areas, cuts });
+  const snapshot = () => JSON.stringify({ areas, cuts, marks });
   const remember = () => {
     past.push(snapshot());
     future = [];
   };
   const restore = (text) => {
-    ({ areas, cuts } = JSON.parse(text));
-    if (!areas.some((a) => a.id === chosen)) {
+    ({ areas, cuts, marks } = JSON.parse(text));
+    if (!find() && !findMark()) {
       chosen = null;
     }
     draw();
@@ -49,13 +54,101 @@ if (chart) {
     return out;
   };
   const find = () => areas.find((a) => a.id === chosen);
+  const keyOf = (mark) => `${mark.kind} ${mark.id}`;
+  const findMark = () => marks.find((m) => keyOf(m) === chosen);
+  const newId = () => `${Date.now().toString(36)}${Math.random().toString(36).slice(2, 6)}`;
+
+  // Every kind of mark has a shape of its own; the aim of an arrow is turned, a crown is as large as the tree's.
+  const SHAPES = {
+    TEE: "M-7 -4H-1V4H-7ZM1 -4H7V4H1Z",
+    BEND: "M0 -7L7 0L0 7L-7 0Z",
+    HOLE_LOCATION: "M0 3V-18L13 -13L0 -8",
+    SKYLINE: "M-6 6V-4L0 -13L6 -4V6Z",
+    DROP_ZONE: "M-7 -7H7V7H-7ZM-7 -7L7 7M7 -7L-7 7",
+    TEMPORARY_GREEN: "M-9 0A9 9 0 1 0 9 0A9 9 0 1 0 -9 0M0 3V-9L7 -6L0 -3",
+    SPOT: "M-6 0H6M0 -6V6M-3 0A3 3 0 1 0 3 0A3 3 0 1 0 -3 0",
+    ARROW: "M0 9V-9M-5 -3L0 -9L5 -3",
+  };
+  const wordsOf = (mark) => {
+    const same = marks.filter((m) => m.kind === mark.kind);
+    const kindWords = chart.getAttribute(`data-kind-${mark.kind.toLowerCase().replace("_", "-")}`);
+    const which = mark.name || (same.length > 1 ? `${same.indexOf(mark) + 1} / ${same.length}` : "");
+    return which ? `${kindWords}, ${which}` : kindWords;
+  };
+
+  function drawMarks() {
+    const line = marks.filter((m) => m.kind === "BEND").map((m) => m.at.map((v) => v.toFixed(1)).join(" "));
+    if (line.length > 1) {
+      layer.append(element("path", { class: "playline", d: `M${line.join("L")}` }));
+    }
+    for (const mark of marks) {
+      const key = keyOf(mark);
+      const turn = mark.kind === "ARROW" ? mark.numbers.toward + north : 0;
+      const group = element("g", {
+        class: `mark ${mark.kind.toLowerCase()}${key === chosen ? " chosen" : ""}`,
+        transform: `translate(${mark.at[0].toFixed(1)} ${mark.at[1].toFixed(1)}) scale(${closer}) rotate(${turn.toFixed(0)})`,
+        tabindex: 0,
+        role: "button",
+        "aria-pressed": key === chosen,
+        "aria-label": wordsOf(mark),
+        "data-mark": key,
+      });
+      const crown = mark.kind === "TREE" ? (mark.numbers.crown * Number(svg.dataset.height)) / closer : 0;
+      group.append(element("circle", { class: "grip", r: Math.max(10, crown) }));
+      group.append(
+        mark.kind === "TREE"
+          ? element("circle", { class: "crown", r: Math.max(4, crown) })
+          : element("path", { d: SHAPES[mark.kind] }),
+      );
+      layer.append(group);
+    }
+  }
+
+  // The fields of the chosen mark: a name, and the numbers it has.
+  const fields = document.getElementById("mark-fields");
+  const named = (mark) => mark.kind === "SKYLINE" || (mark.kind === "TEE" && mark.id.startsWith("new "));
+  function describe() {
+    const mark = findMark();
+    fields.hidden = !mark;
+    if (!mark) {
+      return;
+    }
+    document.getElementById("mark-said").textContent = wordsOf(mark);
+    for (const input of fields.querySelectorAll("input")) {
+      const what = input.dataset.what;
+      const shown = what === "name" ? named(mark) : what in mark.numbers;
+      input.closest("label").hidden = !shown;
+      if (shown && input !== document.activeElement) {
+        input.value = what === "name" ? mark.name : Number(mark.numbers[what].toFixed(2));
+      }
+    }
+  }
+  fields.addEventListener("focusin", () => fields.dataset.before = snapshot());
+  fields.addEventListener("input", (event) => {
+    const mark = findMark();
+    const what = event.target.dataset.what;
+    if (mark && what === "name") {
+      mark.name = event.target.value;
+    } else if (mark && event.target.value.trim() !== "" && Number.isFinite(Number(event.target.value))) {
+      mark.numbers[what] = Number(event.target.value);
+    }
+    draw();
+  });
+  fields.addEventListener("change", () => {
+    if (fields.dataset.before && fields.dataset.before !== snapshot()) {
+      past.push(fields.dataset.before);
+      future = [];
+    }
+    fields.dataset.before = snapshot();
+    draw();
+  });
 
   function draw(focus) {
     layer.replaceChildren();
     for (const area of areas) {
       const shape = element("path", {
         d: path(area),
-        class: area.id === chosen ? "area chosen" : "area",
+        class: `area${area.id === chosen ? " chosen" : ""}${area.id === BORDER ? " border" : ""}`,
         tabindex: 0,
         role: "button",
         "aria-pressed": area.id === chosen,
@@ -67,6 +160,7 @@ if (chart) {
     for (const cut of cuts) {
       layer.append(element("path", { d: path(cut), class: "cut" }));
     }
+    drawMarks();
     const area = find();
     if (area) {
       area.polygons.forEach((polygon, p) =>
@@ -87,15 +181,18 @@ if (chart) {
                 r: 5.5 * closer,
                 tabindex: 0,
                 role: "button",
-                "aria-label": `Corner ${i + 1} of ${ring.length}`,
+                "aria-label": chart.dataset.corner.replace("{0}", i + 1).replace("{1}", ring.length),
                 "data-corner": `${p} ${r} ${i}`,
               }),
             );
           }),
         ),
       );
-      kind.value = area.kind;
+      if (area.id !== BORDER) {
+        kind.value = area.kind;
+      }
     }
+    describe();
     document.getElementById("undo").disabled = past.length === 0;
     document.getElementById("redo").disabled = future.length === 0;
     document.getElementById("save").disabled = snapshot() === saved;
@@ -151,7 +248,13 @@ if (chart) {
       event.preventDefault();
       return;
     }
-    if (target.dataset.corner || target.dataset.insert) {
+    const grip = target.closest("[data-mark]");
+    if (grip) {
+      chosen = grip.dataset.mark;
+      remember();
+      held = { mark: true };
+      draw(`[data-mark="${CSS.escape(chosen)}"]`);
+    } else if (target.dataset.corner || target.dataset.insert) {
       remember();
       let [p, r, i] = indices(target.dataset.corner ?? target.dataset.insert);
       const ring = find().polygons[p][r];
@@ -175,7 +278,10 @@ if (chart) {
     event.preventDefault();
   });
   svg.addEventListener("pointermove", (event) => {
-    if (held?.corner) {
+    if (held?.mark) {
+      findMark().at = point(event);
+      draw();
+    } else if (held?.corner) {
       const [p, r, i] = held.corner;
       find().polygons[p][r][i] = event.altKey ? point(event) : snapped(point(event));
       draw();
@@ -187,20 +293,30 @@ if (chart) {
     }
   });
   const release = () => {
+    const focus = held?.mark ? `[data-mark="${CSS.escape(chosen)}"]` : undefined;
     if (held && past.at(-1) === snapshot()) {
       past.pop();
     }
     held = null;
-    draw();
+    draw(focus);
   };
   svg.addEventListener("pointerup", release);
   svg.addEventListener("pointercancel", release);
 
   const arrows = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] };
   svg.addEventListener("keydown", (event) => {
-    const { area, corner } = event.target.dataset;
+    const { area, corner, mark } = event.target.dataset;
     const step = arrows[event.key]?.map((v) => v * yard * (event.shiftKey ? 10 : 1));
-    if (area && (event.key === "Enter" || event.key === " ")) {
+    if (mark && (event.key === "Enter" || event.key === " ")) {
+      chosen = mark;
+      draw(`[data-mark="${CSS.escape(mark)}"]`);
+    } else if (mark && mark === chosen && step) {
+      remember();
+      findMark().at = findMark().at.map((v, i) => v + step[i]);
+      draw(`[data-mark="${CSS.escape(mark)}"]`);
+    } else if (mark && mark === chosen && event.key === "Delete") {
+      takeAway();
+    } else if (area && (event.key === "Enter" || event.key === " ")) {
       chosen = area;
       draw(`[data-area="${CSS.escape(area)}"]`);
     } else if (area && area === chosen && step) {
@@ -229,7 +345,7 @@ if (chart) {
 
   kind.addEventListener("change", () => {
     const area = find();
-    if (area) {
+    if (area && area.id !== BORDER) {
       remember();
       area.kind = kind.value;
       area.words = `${kind.selectedOptions[0].textContent} ${area.id}`;
@@ -237,18 +353,76 @@ if (chart) {
     }
   });
   const on = (id, act) => document.getElementById(id)?.addEventListener("click", act);
+  const middle = () => {
+    const box = svg.viewBox.baseVal;
+    return [box.x + box.width / 2, box.y + box.height / 2];
+  };
+  // A bend goes between the two it lies nearest to.
+  const putIn = (mark) => {
+    const bends = marks.filter((m) => m.kind === "BEND");
+    const extra = (i) => {
+      const [a, b] = [bends[i].at, bends[i + 1].at];
+      const far = (p, q) => Math.hypot(p[0] - q[0], p[1] - q[1]);
+      return far(a, mark.at) + far(mark.at, b) - far(a, b);
+    };
+    let best = 0;
+    for (let i = 1; i < bends.length - 1; i++) {
+      best = extra(i) < extra(best) ? i : best;
+    }
+    const at = mark.kind === "BEND" ? marks.indexOf(bends[best]) + 1 : marks.length;
+    marks.splice(at, 0, mark);
+  };
+  const takeAway = () => {
+    const mark = findMark();
+    const needed = mark.kind === "HOLE_LOCATION" || (mark.kind === "TEE" && !mark.id.startsWith("new "));
+    if (needed || (mark.kind === "BEND" && marks.filter((m) => m.kind === "BEND").length < 3)) {
+      said.textContent = chart.dataset.needed;
+      return;
+    }
+    remember();
+    marks = marks.filter((m) => m !== mark);
+    chosen = null;
+    draw();
+  };
+  on("mark-add", () => {
+    const wanted = document.getElementById("mark-kind").value;
+    const single = wanted === "TEMPORARY_GREEN" && marks.find((m) => m.kind === wanted);
+    if (single) {
+      chosen = keyOf(single);
+      draw(`[data-mark="${CSS.escape(chosen)}"]`);
+      return;
+    }
+    remember();
+    const mark = { id: `new ${newId()}`, kind: wanted, at: middle(), name: "", numbers: { ...fresh[wanted] } };
+    putIn(mark);
+    chosen = keyOf(mark);
+    draw(`[data-mark="${CSS.escape(chosen)}"]`);
+  });
+  on("border", () => {
+    if (!areas.some((a) => a.id === BORDER)) {
+      remember();
+      const [w, h] = [whole.width, whole.height];
+      const ring = [[0.1 * w, 0.1 * h], [0.9 * w, 0.1 * h], [0.9 * w, 0.9 * h], [0.1 * w, 0.9 * h]];
+      areas.unshift({ id: BORDER, kind: "BOUNDARY", words: chart.dataset.border, polygons: [[ring]] });
+    }
+    chosen = BORDER;
+    draw(`[data-area="${BORDER}"]`);
+  });
   on("add", () => {
     remember();
-    const box = svg.viewBox.baseVal;
-    const [x, y, d] = [box.width / 2, box.height / 2, 10 * yard];
-    chosen = `drawn/${Date.now().toString(36)}${Math.random().toString(36).slice(2, 6)}`;
+    const [x, y] = middle();
+    const d = 10 * yard;
+    chosen = `drawn/${newId()}`;
     const ring = [[x - d, y - d], [x + d, y - d], [x + d, y + d], [x - d, y + d]];
     areas.push({ id: chosen, kind: kind.value, words: `${kind.selectedOptions[0].textContent} ${chosen}`, polygons: [[ring]] });
     draw(`[data-area="${CSS.escape(chosen)}"]`);
   });
   on("zoom", () => {
     const area = find();
-    if (closer < 1 || !area) {
+    const mark = findMark();
+    if (closer === 1 && mark) {
+      look(...mark.at, 160);
+    } else if (closer < 1 || !area) {
       lookAtAll();
     } else {
       const xs = area.polygons.flat(2).map((c) => c[0]);
@@ -260,7 +434,7 @@ if (chart) {
   });
   on("cut", () => {
     const area = find();
-    if (area) {
+    if (area && area.id !== BORDER) {
       remember();
       cuts.push(area);
       areas = areas.filter((a) => a !== area);
@@ -269,7 +443,9 @@ if (chart) {
     }
   });
   on("remove", () => {
-    if (find()) {
+    if (findMark()) {
+      takeAway();
+    } else if (find()) {
       remember();
       areas = areas.filter((a) => a.id !== chosen);
       chosen = null;
@@ -295,6 +471,18 @@ if (chart) {
     past.push(snapshot());
     restore(future.pop());
   });
+  // Marks that are new, moved or described anew, those that are gone, and the hole line if any of it changed.
+  const changedMarks = () => {
+    const old = JSON.parse(saved).marks;
+    const before = new Map(old.map((m) => [keyOf(m), JSON.stringify(m)]));
+    const now = new Set(marks.map(keyOf));
+    const line = (all) => all.filter((m) => m.kind === "BEND").map((m) => m.at);
+    const out = {
+      marks: marks.filter((m) => m.kind !== "BEND" && before.get(keyOf(m)) !== JSON.stringify(m)),
+      gone: old.filter((m) => m.kind !== "BEND" && !now.has(keyOf(m))).map(({ kind: k, id }) => ({ kind: k, id })),
+    };
+    return JSON.stringify(line(old)) === JSON.stringify(line(marks)) ? out : { ...out, line: line(marks) };
+  };
   on("save", async () => {
     const before = new Map(JSON.parse(saved).areas.map((a) => [a.id, JSON.stringify(a)]));
     const cutIds = new Set(cuts.map((c) => c.id));
@@ -305,6 +493,7 @@ if (chart) {
       drawn: areas.filter((a) => before.get(a.id) !== JSON.stringify(a)),
       removed: [...before.keys()].filter((id) => !areas.some((a) => a.id === id) || cutIds.has(id)),
       cuts,
+      ...changedMarks(),
     };
     const response = await fetch("/course/areas", { method: "POST", body: JSON.stringify(body) });
     if (response.ok) {
@@ -321,7 +510,7 @@ if (chart) {
   });
 
   const response = await fetch(`/course/areas?course=${chart.dataset.course}&hole=${chart.dataset.hole}`);
-  areas = await response.json();
+  ({ areas, marks, fresh } = await response.json());
   saved = snapshot();
   if (chart.dataset.found) {
     look(...chart.dataset.found.split(" ").map(Number), 160);
