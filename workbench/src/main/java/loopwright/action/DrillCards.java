@@ -65,6 +65,7 @@ public final class DrillCards {
         return new DrillCard(
                 drill,
                 player.name(),
+                player.hand(),
                 expected(drill, player, profile.day()),
                 String.format(Locale.ROOT, "a player who scores %.0f", target.level()),
                 expected(drill, target, profile.day()));

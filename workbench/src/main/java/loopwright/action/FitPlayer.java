@@ -64,7 +64,19 @@ public final class FitPlayer {
             long seed) {}
 
     /** Where results go; what is empty is not written. */
-    public record Targets(Optional<Path> player, Optional<Path> json, Optional<Path> picture) {}
+    public record Targets(
+            Optional<Path> player, Optional<Path> json, Optional<Path> picture, LengthUnit pictureLengths) {
+        public Targets(Optional<Path> player, Optional<Path> json, Optional<Path> picture) {
+            this(player, json, picture, LengthUnit.YARDS);
+        }
+    }
+
+    /** The shots of lists that were read before. */
+    public ShotLog shots(List<Path> files, Setting setting) {
+        return files.isEmpty()
+                ? ShotLog.EMPTY
+                : shots.read(files, Map.of(), setting).log();
+    }
 
     public FitResult fit(Request request, Targets targets, Watch watch) {
         ShotImport read = request.files().isEmpty()
@@ -91,7 +103,8 @@ public final class FitPlayer {
                 putting.map(PuttingFit::skill).orElse(fitted.profile().player().putting()));
         FitResult result = FitResult.of(fitted, touch, putting, notes(request, read));
         PlayerProfile profile = fitted.profile();
-        targets.picture().ifPresent(file -> pictures.drawPatterns(profile.player(), log, file));
+        targets.picture()
+                .ifPresent(file -> pictures.drawPatterns(profile.player(), log, targets.pictureLengths(), file));
         targets.player().ifPresent(file -> players.write(profile, file));
         targets.json().ifPresent(file -> results.write(file, result));
         return result;

@@ -101,12 +101,38 @@ public final class KeepPlayer {
         return Optional.ofNullable(results.get(key(version)));
     }
 
-    /** The patterns of a version as a picture, SVG. */
-    public String patterns(String id, int version) {
+    /** The patterns of a version as a picture, SVG; of the newest with the balls it was fitted to. */
+    public String patterns(String id, int version, LengthUnit lengths) {
+        boolean newest = room.store().players().get(id).version() == version;
+        ShotLog balls = newest ? balls(id) : ShotLog.EMPTY;
         return room.withFile(new byte[0], ".svg", file -> {
-            pictures.drawPatterns(room.player(id, version).player(), ShotLog.EMPTY, file);
+            pictures.drawPatterns(room.player(id, version).player(), balls, lengths, file);
             return read(file);
         });
+    }
+
+    private ShotLog balls(String id) {
+        InterviewAnswers answers = new InterviewAnswers(room.store().listAnswers(id));
+        return inFolder(folder ->
+                fitting.shots(files(room.store().listLists(id), KeptList.Kind.SHOTS, folder), answers.setting()));
+    }
+
+    private interface InFolder<T> {
+        T work(Path folder) throws IOException;
+    }
+
+    /** Works in a folder that is gone afterwards. */
+    private static <T> T inFolder(InFolder<T> work) {
+        try {
+            Path folder = Files.createTempDirectory("loopwright-fit");
+            try {
+                return work.work(folder);
+            } finally {
+                erase(folder);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private synchronized void remember(Shelf.Document kept, Fitted fitted) {
@@ -140,18 +166,13 @@ public final class KeepPlayer {
     }
 
     private Fitted fit(InterviewAnswers answers, List<KeptList> lists, List<LocalDate> breaks) {
-        try {
-            Path folder = Files.createTempDirectory("loopwright-fit");
+        return inFolder(folder -> {
             try {
                 return fit(answers, lists, counting(breaks, lists), folder);
             } catch (UserFault e) {
                 throw new UserFault(named(String.valueOf(e.getMessage()), lists, folder), e);
-            } finally {
-                erase(folder);
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        });
     }
 
     private Fitted fit(InterviewAnswers answers, List<KeptList> lists, List<LocalDate> breaks, Path folder)

@@ -1,6 +1,7 @@
 package loopwright.action;
 
 import java.nio.file.Path;
+import loopwright.player.Player;
 import loopwright.practice.Drill;
 
 /** Port: draws drills and weeks, PNG, SVG or PDF by the ending of the name; a file appears whole or not at all. */
@@ -14,10 +15,11 @@ public interface PracticePictures {
     /**
      * A drill with what to expect.
      *
+     * @param hand says on which side of the ball he stands
      * @param own mean and 8-in-10 band of this player
      * @param target of a player of the target's level
      */
-    record DrillCard(Drill drill, String player, Expected own, String level, Expected target) {}
+    record DrillCard(Drill drill, String player, Player.Hand hand, Expected own, String level, Expected target) {}
 
     /** Points of one playing: the mean, and where 8 of 10 scores lie. */
     record Expected(double mean, int low, int high) {}

@@ -12,11 +12,16 @@ import loopwright.scoring.PartOfGame;
 import loopwright.scoring.RecordTier;
 import loopwright.scoring.ScoreGap;
 import loopwright.scoring.ShotAttribution;
+import loopwright.units.Distance;
 
 /** A report's sentences, the same on every face. */
 public final class ReportWords {
     /** Of fewer swings neither line nor width is told. */
     private static final int FEWEST_SWINGS = 5;
+
+    private static final double SHORT_GAME_METRES = Distance.ofYards(40).metres();
+    private static final double WEDGES_METRES = Distance.ofYards(125).metres();
+    private static final double SHORT_PUTT_METRES = Distance.ofFeet(6).metres();
 
     private ReportWords() {}
 
@@ -41,11 +46,15 @@ public final class ReportWords {
 
     /** What was done well, one sentence. */
     public static String doneWell(PlayerReport report) {
+        return doneWell(report, ReadLengths.USUAL);
+    }
+
+    public static String doneWell(PlayerReport report, ReadLengths lengths) {
         return report.doneWell()
                 .map(g -> String.format(
                         Locale.ROOT,
                         "Done well: %s, %.1f strokes better than %s.",
-                        band(g.band()),
+                        band(g.band(), lengths),
                         g.gained(),
                         report.yardstick().baseline()))
                 .orElse("Done well: nothing gained on " + report.yardstick().baseline()
@@ -79,6 +88,10 @@ public final class ReportWords {
 
     /** What to practise, or why it cannot be said yet. */
     public static String practice(PlayerReport report) {
+        return practice(report, ReadLengths.USUAL);
+    }
+
+    public static String practice(PlayerReport report, ReadLengths lengths) {
         if (report.gap().isEmpty()) {
             return "One practice item: unknown without a benchmark; the store needs the course and the tees of this round.";
         }
@@ -90,7 +103,7 @@ public final class ReportWords {
         String cost = String.format(
                 Locale.ROOT,
                 "%s, %.1f (%.1f to %.1f) strokes a round",
-                obstacle(row.obstacle()),
+                obstacle(row.obstacle(), lengths),
                 row.cost(),
                 row.low(),
                 row.high());
@@ -178,18 +191,20 @@ public final class ReportWords {
 
     /** "hole 3, stroke 2: 7-iron from 150 yd to 32 ft; 6 in 10 of yours from there finish farther off." */
     public static String ordinaryMiss(OrdinaryMiss m) {
-        String left = m.left().metres() == 0
-                ? "into the hole"
-                : m.left().yards() < 20
-                        ? String.format(Locale.ROOT, "to %.0f ft", m.left().feet())
-                        : String.format(Locale.ROOT, "to %.0f yd", m.left().yards());
+        return ordinaryMiss(m, ReadLengths.USUAL);
+    }
+
+    public static String ordinaryMiss(OrdinaryMiss m, ReadLengths lengths) {
+        double rest = m.left().metres();
+        String left =
+                rest == 0 ? "into the hole" : "to " + (m.left().yards() < 20 ? lengths.near(rest) : lengths.far(rest));
         return String.format(
                 Locale.ROOT,
-                "hole %d, stroke %d: %s from %.0f yd %s; %s of yours from there finish farther off.",
+                "hole %d, stroke %d: %s from %s %s; %s of yours from there finish farther off.",
                 m.hole(),
                 m.shot(),
                 m.club(),
-                m.from().yards(),
+                lengths.far(m.from().metres()),
                 left,
                 share(m.farther()).toLowerCase(Locale.ROOT));
     }
@@ -212,24 +227,32 @@ public final class ReportWords {
 
     /** An obstacle as the row of a table. */
     public static String obstacle(Obstacle obstacle) {
+        return obstacle(obstacle, ReadLengths.USUAL);
+    }
+
+    public static String obstacle(Obstacle obstacle, ReadLengths lengths) {
         return switch (obstacle) {
             case DOUBLES -> "double bogeys and worse (strokes beyond bogey)";
             case PENALTIES -> "penalty strokes";
             case THREE_PUTTS -> "three-putts";
-            case SHORT_PUTTS -> "missed putts of up to 6 ft";
+            case SHORT_PUTTS -> "missed putts of up to " + lengths.near(SHORT_PUTT_METRES);
             case UP_AND_DOWNS -> "around the green to the hole";
-            case WEDGES -> "approaches of 40 to 125 yd";
+            case WEDGES -> "approaches of " + lengths.far(SHORT_GAME_METRES, WEDGES_METRES);
             case TEE -> "tee shots";
         };
     }
 
     /** A row of strokes gained. */
     public static String band(Band band) {
+        return band(band, ReadLengths.USUAL);
+    }
+
+    public static String band(Band band, ReadLengths lengths) {
         return switch (band.part()) {
             case TEE_SHOTS -> "tee shots (par 4 and longer)";
-            case APPROACH -> "approach " + range(band, false);
-            case AROUND_THE_GREEN -> "around the green (within 40 yd)";
-            case PUTTING -> "putts " + range(band, true);
+            case APPROACH -> "approach " + range(band, lengths, false);
+            case AROUND_THE_GREEN -> "around the green (within " + lengths.far(SHORT_GAME_METRES) + ")";
+            case PUTTING -> "putts " + range(band, lengths, true);
             case PENALTIES -> "penalty strokes";
             case CONCEDED -> "conceded putts, unseen";
             case TO_THE_GREEN -> "tee to green, not divided";
@@ -237,15 +260,17 @@ public final class ReportWords {
         };
     }
 
-    private static String range(Band band, boolean feet) {
-        long from = Math.round(feet ? band.from().feet() : band.from().yards());
-        long below = Math.round(feet ? band.below().feet() : band.below().yards());
-        String unit = feet ? " ft" : " yd";
-        long low = band.part() == PartOfGame.APPROACH && from == 0 ? 40 : from;
+    private static String range(Band band, ReadLengths lengths, boolean putts) {
+        double from = band.from().metres();
+        double low = band.part() == PartOfGame.APPROACH && from == 0 ? SHORT_GAME_METRES : from;
         if (band.isOpen()) {
-            return from + unit + " and more";
+            return (putts ? lengths.near(low) : lengths.far(low)) + " and more";
         }
-        return low == 0 ? "under " + below + unit : low + " to " + below + unit;
+        double below = band.below().metres();
+        if (low == 0) {
+            return "under " + (putts ? lengths.near(below) : lengths.far(below));
+        }
+        return putts ? lengths.near(low, below) : lengths.far(low, below);
     }
 
     /** The gain of a band, 0 where a review has none. */

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import loopwright.action.FitPlayer;
 import loopwright.action.FitResult;
 import loopwright.action.Interview;
+import loopwright.action.LengthUnit;
 import loopwright.action.UserFault;
 import loopwright.numerics.Watch;
 import loopwright.player.Habit;
@@ -67,6 +68,13 @@ public final class FitVerb implements Runnable {
     @Option(names = "--hand", paramLabel = "right|left", description = "The player's hand (right).")
     private String hand = "right";
 
+    @Option(
+            names = "--units",
+            defaultValue = "yards",
+            paramLabel = "NAME",
+            description = "Unit of the picture, yards or metres. Default: ${DEFAULT-VALUE}.")
+    private String units = "yards";
+
     @Option(names = "--name", paramLabel = "TEXT", description = "The player's name.")
     private String name = "player";
 
@@ -119,7 +127,10 @@ public final class FitVerb implements Runnable {
         FitPlayer.Request request =
                 new FitPlayer.Request(interview, files(), map, setting(on), List.of(), breaks, Habit.USUAL, seed);
         FitPlayer.Targets targets = new FitPlayer.Targets(
-                Optional.ofNullable(out), Optional.ofNullable(json), Optional.ofNullable(picture));
+                Optional.ofNullable(out),
+                Optional.ofNullable(json),
+                Optional.ofNullable(picture),
+                LengthUnit.named(units));
         FitResult result = action.fit(request, targets, Watch.NONE);
         PrintWriter page = spec.commandLine().getOut();
         BagPage.print(result, page);

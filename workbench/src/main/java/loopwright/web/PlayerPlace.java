@@ -275,6 +275,8 @@ public final class PlayerPlace implements Place {
     private void patterns(Context ctx) {
         String id = PlanQuery.text(ctx, "player", "");
         int version = PlanQuery.whole("version", PlanQuery.text(ctx, "version", "1"));
-        ctx.contentType("image/svg+xml").result(keeping.patterns(id, version));
+        ctx.contentType("image/svg+xml")
+                .result(keeping.patterns(
+                        id, version, Units.of(room.store().listPreferences()).lengths()));
     }
 }

@@ -56,9 +56,9 @@ final class ReportPanel {
     DomContent opening() {
         return ol(each(
                         List.of(
-                                ReportWords.doneWell(report),
+                                ReportWords.doneWell(report, units.sentences()),
                                 ReportWords.decision(report),
-                                ReportWords.practice(report)),
+                                ReportWords.practice(report, units.sentences())),
                         ReportPanel::sentence))
                 .withId("opening")
                 .withClass("opening");
@@ -218,10 +218,11 @@ final class ReportPanel {
                         ? p(Texts.say("ordinary.all", all.size()))
                         : div(
                                 p(Texts.say("ordinary.some", unusual.size(), all.size())),
-                                ul(each(unusual, m -> li(ReportWords.ordinaryMiss(m))))),
+                                ul(each(unusual, m -> li(ReportWords.ordinaryMiss(m, units.sentences()))))),
                 details(
                         summary(Texts.say("ordinary.each")),
-                        ul(each(all, m -> li(ReportWords.ordinaryMiss(m)))).withClass("list")),
+                        ul(each(all, m -> li(ReportWords.ordinaryMiss(m, units.sentences()))))
+                                .withClass("list")),
                 p(Texts.say("ordinary.means")).withClass("note"));
     }
 
@@ -248,7 +249,7 @@ final class ReportPanel {
                                 tbody(each(
                                         gap.rows(),
                                         r -> tr(
-                                                th(ReportWords.obstacle(r.obstacle())
+                                                th(ReportWords.obstacle(r.obstacle(), units.sentences())
                                                                 + (ties
                                                                                 && gap.tied()
                                                                                         .contains(r.obstacle())

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import loopwright.action.LengthUnit;
+import loopwright.action.ReadLengths;
 import loopwright.units.Distance;
 import loopwright.units.Speed;
 
@@ -102,6 +103,11 @@ record Units(boolean metric, boolean metricGreens, WindUnit wind, boolean celsiu
 
     LengthUnit lengths() {
         return metric ? LengthUnit.METRES : LengthUnit.YARDS;
+    }
+
+    /** How sentences of actions tell lengths. */
+    ReadLengths sentences() {
+        return new ReadLengths(lengths(), metricGreens);
     }
 
     String unit() {

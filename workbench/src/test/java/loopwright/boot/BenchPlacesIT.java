@@ -193,9 +193,16 @@ class BenchPlacesIT extends InBrowser {
         b.get("form[action='/player/list'] button").click();
         b.awaitTrue("document.querySelector('p.good')?.textContent.includes('version 2')");
         assertThat(b.text("main")).contains("seven.csv: shots, 4 rows");
+        assertThat(picture(b)).contains("squares of 10 yards").contains(" yd<");
         b.assertAccessible();
         b.screenshots("player");
         b.assertNoForeignRequest();
+    }
+
+    /** The picture of the page as text. */
+    private static String picture(Browser b) {
+        return String.valueOf(b.run("const r = new XMLHttpRequest(); r.open('GET',"
+                + " document.querySelector('img.picture').src, false); r.send(); return r.responseText;"));
     }
 
     @Test
@@ -235,6 +242,8 @@ class BenchPlacesIT extends InBrowser {
         assertThat(b.await("p.good").getText()).contains("metres");
         b.go("/course");
         assertThat(b.text("table")).contains(" m").doesNotContain(" yd");
+        b.go("/player");
+        assertThat(picture(b)).contains("squares of 10 metres").doesNotContain(" yd<");
         b.go("/data");
         b.get("select[name=units] option[value=yards]").click();
         b.get("form[action='/data/units'] button").click();

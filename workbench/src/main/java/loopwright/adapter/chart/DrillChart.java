@@ -15,6 +15,7 @@ import loopwright.drawing.Paragraph;
 import loopwright.drawing.Pen;
 import loopwright.drawing.Point;
 import loopwright.drawing.Trace;
+import loopwright.player.Player;
 import loopwright.practice.Drill;
 import loopwright.practice.PuttStation;
 import loopwright.practice.ShotStation;
@@ -168,8 +169,28 @@ final class DrillChart {
         marks.add(Mark.drawn(
                 Pen.of(Ink.SOFT, 0.6).dashed(7.0, 3.0), Trace.line(new Point(x, BOTTOM - 8), new Point(x, TOP + 10))));
         ball(new Point(x, BOTTOM));
+        stance(new Point(x, BOTTOM));
         label(length, new Point(x, (TOP + BOTTOM) / 2 + 40));
         label(tries + (tries == 1 ? " ball" : " balls"), new Point(x, BOTTOM + 14));
+    }
+
+    /** Two soles beside the ball, toes towards it: on its left for a right-hander who plays up the sheet. */
+    private void stance(Point ball) {
+        double side = card.hand() == Player.Hand.RIGHT ? -1 : 1;
+        for (double along : new double[] {-6, 6}) {
+            double toe = ball.x() + side * 13;
+            double heel = toe + side * 13;
+            double y = ball.y() + along;
+            marks.add(Mark.drawn(
+                    Pen.of(Ink.SOFT, 0.9),
+                    Trace.closed(
+                            new Point(toe, y - 1.2),
+                            new Point(toe, y + 1.2),
+                            new Point(heel - side * 7, y + 2.6),
+                            new Point(heel, y + 1.6),
+                            new Point(heel, y - 1.6),
+                            new Point(heel - side * 7, y - 2.6))));
+        }
     }
 
     private void ball(Point at) {

@@ -2,6 +2,7 @@ package loopwright.adapter.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import loopwright.action.LengthUnit;
 import loopwright.drawing.Drawing;
 import loopwright.drawing.Extent;
 import loopwright.drawing.Face;
@@ -26,21 +27,21 @@ final class PatternChart {
 
     private PatternChart() {}
 
-    static Drawing of(Player player, ShotLog log) {
+    static Drawing of(Player player, ShotLog log, LengthUnit lengths) {
         List<Swing> swings = player.swings();
         int columns = Math.min(COLUMNS, swings.size());
         int rows = (swings.size() + columns - 1) / columns;
         double width = Math.max(560, 2 * EDGE + columns * PatternPanel.WIDTH + (columns - 1) * GAP_ACROSS);
         double height = EDGE + HEAD + rows * (PatternPanel.HEIGHT + GAP_DOWN) + EDGE - GAP_DOWN;
         List<Mark> marks = new ArrayList<>(Furniture.neatLine(new Extent(0, 0, width, height).grown(-12)));
-        marks.addAll(head(player, width));
+        marks.addAll(head(player, lengths, width));
         for (int i = 0; i < swings.size(); i++) {
             Swing swing = swings.get(i);
             int row = i / columns;
             Point corner = new Point(
                     EDGE + (i % columns) * (PatternPanel.WIDTH + GAP_ACROSS),
                     EDGE + HEAD + row * (PatternPanel.HEIGHT + GAP_DOWN));
-            marks.addAll(new PatternPanel(swing, balls(log, swing), corner).marks());
+            marks.addAll(new PatternPanel(swing, balls(log, swing), lengths, corner).marks());
         }
         return new Drawing("Shot patterns of " + player.name(), width, height, marks);
     }
@@ -51,7 +52,7 @@ final class PatternChart {
                 .toList();
     }
 
-    private static List<Mark> head(Player player, double width) {
+    private static List<Mark> head(Player player, LengthUnit lengths, double width) {
         List<Mark> out = new ArrayList<>();
         double fit = Math.min(20, 20 * (width - 2 * EDGE) / Face.BOLD.width("Shot patterns: " + player.name(), 20));
         out.add(Mark.text(
@@ -62,7 +63,8 @@ final class PatternChart {
                 Face.BOLD,
                 Ink.LINE));
         out.add(Mark.text(
-                "Where the ball lands, seen from above; squares of 10 yards, the player stands below, aiming up.",
+                "Where the ball lands, seen from above; squares of 10 " + lengths.words()
+                        + ", the player stands below, aiming up.",
                 new Point(EDGE, EDGE + 32),
                 Mark.Anchor.START,
                 10));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import loopwright.action.LengthUnit;
 import loopwright.drawing.Extent;
 import loopwright.drawing.Face;
 import loopwright.drawing.Ink;
@@ -16,39 +17,42 @@ import loopwright.player.Mishit;
 import loopwright.player.Shot;
 import loopwright.player.ShotPattern;
 import loopwright.player.Swing;
-import loopwright.units.Distance;
 
 /** One club's pattern on squared ground, seen from above, aim straight up the page. */
 final class PatternPanel {
     static final double WIDTH = 184;
     static final double HEIGHT = 242;
     private static final double GROUND_TOP = 58;
-    private static final double POINTS_PER_YARD = 1.5;
-    private static final double HALF_WIDTH_YARDS = 50;
-    private static final double LONG_YARDS = 35;
-    private static final double SHORT_YARDS = 75;
+    /** Of lengths in the reader's unit, as are the three below. */
+    private static final double POINTS_PER_UNIT = 1.5;
+
+    private static final double HALF_WIDTH = 50;
+    private static final double FAR = 35;
+    private static final double NEAR = 75;
     private static final double FINE = 8.5;
     private static final double TEXT = 9.5;
 
+    private final LengthUnit lengths;
     private final Swing swing;
     private final List<Shot> balls;
     private final Point corner;
-    private final double middleYards;
+    private final double middle;
     private final Extent ground;
     private final List<Mark> inside = new ArrayList<>();
     private final List<Mark> marks = new ArrayList<>();
 
-    PatternPanel(Swing swing, List<Shot> balls, Point corner) {
+    PatternPanel(Swing swing, List<Shot> balls, LengthUnit lengths, Point corner) {
+        this.lengths = lengths;
         this.swing = swing;
         this.balls = balls;
         this.corner = corner;
-        middleYards = Math.max(yards(swing.pattern().carryMetres()), SHORT_YARDS - 5);
-        double left = corner.x() + WIDTH - 2 * HALF_WIDTH_YARDS * POINTS_PER_YARD;
+        middle = Math.max(units(swing.pattern().carryMetres()), NEAR - 5);
+        double left = corner.x() + WIDTH - 2 * HALF_WIDTH * POINTS_PER_UNIT;
         ground = new Extent(
                 left,
                 corner.y() + GROUND_TOP,
                 corner.x() + WIDTH,
-                corner.y() + GROUND_TOP + (LONG_YARDS + SHORT_YARDS) * POINTS_PER_YARD);
+                corner.y() + GROUND_TOP + (FAR + NEAR) * POINTS_PER_UNIT);
     }
 
     List<Mark> marks() {
@@ -61,7 +65,7 @@ final class PatternPanel {
         return List.copyOf(marks);
     }
 
-    /** Squares of 10 yd, every fifth line heavier; yards from the player at the left, to the side below. */
+    /** Squares of 10 yd or m, every fifth line heavier; lengths from the player at the left, to the side below. */
     private void ruled() {
         List<Trace> fine = new ArrayList<>();
         List<Trace> heavy = new ArrayList<>();
@@ -69,8 +73,8 @@ final class PatternPanel {
             (side == 0 ? heavy : fine)
                     .add(Trace.line(new Point(x(side), ground.top()), new Point(x(side), ground.bottom())));
         }
-        long first = (long) Math.ceil((middleYards - SHORT_YARDS) / 10);
-        for (long ten = first; ten * 10 <= middleYards + LONG_YARDS; ten++) {
+        long first = (long) Math.ceil((middle - NEAR) / 10);
+        for (long ten = first; ten * 10 <= middle + FAR; ten++) {
             double at = y(10.0 * ten);
             (ten % 5 == 0 ? heavy : fine).add(Trace.line(new Point(ground.left(), at), new Point(ground.right(), at)));
             boolean roomForText = at > ground.top() + 3 && at < ground.bottom() - 2;
@@ -99,7 +103,7 @@ final class PatternPanel {
             double side = shot.sideMetres().orElse(0);
             double carry = carryMetres(shot);
             double forward = Math.sqrt(Math.max(0, carry * carry - side * side));
-            Point at = new Point(x(yards(side)), y(yards(forward)));
+            Point at = new Point(x(units(side)), y(units(forward)));
             if (!ground.contains(at)) {
                 off++;
             } else if (density.likelyMishit(forward, side)) {
@@ -123,7 +127,7 @@ final class PatternPanel {
 
     /** Outlines of 50 and 80 of 100 balls; unbroken where measured balls say most, dashed where it is assumed. */
     private void outlines() {
-        double metresPerPoint = Distance.ofYards(1 / POINTS_PER_YARD).metres();
+        double metresPerPoint = lengths.inMetres() / POINTS_PER_UNIT;
         double wide = Math.max(ground.width(), 140) * 1.6;
         Extent covered = new Extent(
                 ground.centre().x() - wide, ground.top() - 60, ground.centre().x() + wide, y(0) + 40);
@@ -180,7 +184,7 @@ final class PatternPanel {
         ShotPattern p = swing.pattern();
         double y = corner.y() + 12;
         Mark.Label carry = Mark.text(
-                Wording.yards(p.carryMetres()),
+                lengths.of(p.carryMetres()),
                 new Point(corner.x() + WIDTH, y),
                 Mark.Anchor.END,
                 11.5,
@@ -191,8 +195,8 @@ final class PatternPanel {
         marks.add(Mark.text(swing.label(), new Point(corner.x(), y), Mark.Anchor.START, size, Face.BOLD, Ink.LINE));
         marks.add(carry);
         // 8 of 10 of a normal spread lie within 1.2816 standard deviations either side.
-        long length = Math.round(yards(2 * 1.2816 * p.carrySdMetres()));
-        long width = Math.round(yards(2 * 1.2816 * p.directionSdRadians() * p.carryMetres()));
+        long length = Math.round(units(2 * 1.2816 * p.carrySdMetres()));
+        long width = Math.round(units(2 * 1.2816 * p.directionSdRadians() * p.carryMetres()));
         say("solid, 8 in 10: " + length + " long, " + width + " wide", y + 13);
         say(evidence(), y + 25.5);
         say(mishits(), y + 38);
@@ -229,15 +233,15 @@ final class PatternPanel {
         return String.format(Locale.ROOT, "mishits %d in 100", Math.round(100 * rate));
     }
 
-    private double x(double sideYards) {
-        return ground.centre().x() + sideYards * POINTS_PER_YARD;
+    private double x(double side) {
+        return ground.centre().x() + side * POINTS_PER_UNIT;
     }
 
-    private double y(double forwardYards) {
-        return ground.top() + (middleYards + LONG_YARDS - forwardYards) * POINTS_PER_YARD;
+    private double y(double forward) {
+        return ground.top() + (middle + FAR - forward) * POINTS_PER_UNIT;
     }
 
-    private static double yards(double metres) {
-        return Distance.ofMetres(metres).yards();
+    private double units(double metres) {
+        return metres / lengths.inMetres();
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import loopwright.action.LengthUnit;
 import loopwright.drawing.Drawing;
 import loopwright.drawing.Ink;
 import loopwright.drawing.Labels;
@@ -25,7 +26,7 @@ class PatternChartTest {
 
     @Test
     void oneHeadingForEverySwingAndNoTextOverAnother() {
-        Drawing chart = PatternChart.of(ASSUMED, ShotLog.EMPTY);
+        Drawing chart = PatternChart.of(ASSUMED, ShotLog.EMPTY, LengthUnit.YARDS);
         List<Mark.Label> labels = Labels.of(chart.marks());
         for (Swing swing : ASSUMED.swings()) {
             assertThat(labels).anyMatch(l -> l.text().equals(swing.label()));
@@ -50,7 +51,7 @@ class PatternChartTest {
         double carry = driver.pattern().carryMetres();
         List<Shot> balls =
                 List.of(Shot.onCourse(driver.club(), carry, 0), Shot.onCourse(driver.club(), 0.75 * carry, 9));
-        List<Mark> marks = flat(new PatternPanel(driver, balls, new Point(0, 0)).marks());
+        List<Mark> marks = flat(new PatternPanel(driver, balls, LengthUnit.YARDS, new Point(0, 0)).marks());
         assertThat(marks.stream()
                         .filter(m -> m instanceof Mark.Shape s
                                 && s.pen() != null
@@ -64,7 +65,7 @@ class PatternChartTest {
     void ballsOffTheGroundAreCounted() {
         Swing driver = ASSUMED.swings().get(0);
         List<Shot> balls = List.of(Shot.onCourse(driver.club(), 30, 0), Shot.onCourse(driver.club(), 200, 70));
-        assertThat(Labels.of(new PatternPanel(driver, balls, new Point(0, 0)).marks()).stream()
+        assertThat(Labels.of(new PatternPanel(driver, balls, LengthUnit.YARDS, new Point(0, 0)).marks()).stream()
                         .map(Mark.Label::text))
                 .contains("2 off this ground");
     }
@@ -78,7 +79,7 @@ class PatternChartTest {
                 driver.pattern(),
                 new Evidence(balls, assumedShare));
         List<List<Double>> out = new ArrayList<>();
-        for (Mark mark : flat(new PatternPanel(swing, List.of(), new Point(0, 0)).marks())) {
+        for (Mark mark : flat(new PatternPanel(swing, List.of(), LengthUnit.YARDS, new Point(0, 0)).marks())) {
             if (mark instanceof Mark.Shape s && s.traces().stream().anyMatch(Trace::closed)) {
                 Pen pen = s.pen();
                 boolean frame = s.traces().get(0).points().size() == 4;
@@ -100,5 +101,34 @@ class PatternChartTest {
             }
         }
         return out;
+    }
+
+    @Test
+    void inMetresTheGroundIsRuledAndLetteredInMetres() {
+        Drawing chart = PatternChart.of(ASSUMED, ShotLog.EMPTY, LengthUnit.METRES);
+        List<String> texts =
+                Labels.of(chart.marks()).stream().map(Mark.Label::text).toList();
+        Swing driver = ASSUMED.swings().get(0);
+        assertThat(texts).contains(Math.round(driver.pattern().carryMetres()) + " m");
+        assertThat(texts).noneMatch(t -> t.endsWith(" yd"));
+        assertThat(texts).anyMatch(t -> t.contains("squares of 10 metres"));
+        assertThat(Labels.listOverlaps(Labels.of(chart.marks()))).isEmpty();
+    }
+
+    /** The assumed slice of a left-hander goes left: the same picture in a mirror, without anybody mirroring it. */
+    @Test
+    void aLeftHandersPatternsAreThePictureInAMirror() {
+        Player left = PlayerPrior.of(85, Player.Hand.LEFT).player("synthetic");
+        for (int i = 0; i < ASSUMED.swings().size(); i++) {
+            PatternDensity right = new PatternDensity(ASSUMED.swings().get(i).pattern());
+            PatternDensity other = new PatternDensity(left.swings().get(i).pattern());
+            double carry = ASSUMED.swings().get(i).pattern().carryMetres();
+            for (double side = -40; side <= 40; side += 8) {
+                double here = right.whole(0.9 * carry, side);
+                // the same sums in another order
+                assertThat(other.whole(0.9 * carry, -side))
+                        .isCloseTo(here, org.assertj.core.api.Assertions.within(1e-9 * Math.max(here, 1e-9)));
+            }
+        }
     }
 }

@@ -37,8 +37,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Players from interviews, counts and real shot lists, through the real files. */
 class FitPlayerTest {
-    private final FitPlayer action =
-            new FitPlayer(new ShotCsv(), new JsonPlayerFiles(), new JsonResultFile(), (player, shots, target) -> {});
+    private final FitPlayer action = new FitPlayer(
+            new ShotCsv(), new JsonPlayerFiles(), new JsonResultFile(), (player, shots, lengths, target) -> {});
 
     @TempDir
     private Path folder;
