@@ -48,10 +48,12 @@ import loopwright.adapter.table.PuttCsv;
 import loopwright.adapter.table.RoundCsv;
 import loopwright.adapter.table.ShotCsv;
 import loopwright.adapter.terrain.RasterImages;
+import loopwright.adapter.terrain.RasterTerrain;
 import loopwright.cli.StoreOptions;
 import loopwright.scoring.TourBaseline;
 import loopwright.web.AnswerPlace;
 import loopwright.web.BenchServer;
+import loopwright.web.CourseHeightsPlace;
 import loopwright.web.CourseImagePlace;
 import loopwright.web.CoursePlace;
 import loopwright.web.DataPlace;
@@ -109,6 +111,7 @@ final class Bench implements AutoCloseable {
                         new PracticePlace(room, PracticeVerbs.bench(room, board, clock), clock),
                         new CoursePlace(room, StoreVerbs.carrying(room), new ChartedCourses(), new ScreenedHoles()),
                         new CourseImagePlace(room, new RasterImages(clock)),
+                        new CourseHeightsPlace(room, new RasterTerrain()),
                         new PlayerPlace(room, keeping(room)),
                         new GreenPlace(room, new PuttAdviser(new ChartedPutts())),
                         new DataPlace(room, StoreVerbs.carrying(room))));

@@ -109,6 +109,7 @@ public final class CoursePlace implements Place {
             section(
                     h2(Texts.say("image.title")),
                     CourseImagePlace.panel(entry, room.store().findImage(entry.id()))),
+            section(h2(Texts.say("heights.title")), CourseHeightsPlace.panel(entry, course)),
             section(
                     h2(Texts.say("course.problems")),
                     new ProblemList(CourseProblems.list(room.store(), entry.id()), course, entry).content()),

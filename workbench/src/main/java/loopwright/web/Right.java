@@ -48,6 +48,7 @@ public enum Right {
                 "POST /course/survey",
                 "POST /course/settle",
                 "POST /course/note",
+                "POST /course/heights",
                 "POST /course/image",
                 "POST /course/image/erase");
         put(out, COACH, "POST /course/version", "GET /player/new", "POST /player/new", "POST /player/answers");

@@ -158,6 +158,30 @@ class BenchPlacesIT extends InBrowser {
         b.assertNoForeignRequest();
     }
 
+    @Test
+    void heightsAreTakenInAsANewVersion() throws Exception {
+        Browser b = browser();
+        // cells of some 4 m in degrees that rise to the north
+        StringBuilder grid =
+                new StringBuilder("ncols 400\nnrows 400\nxllcorner -128.608\nyllcorner -33.408\ncellsize 0.00004\n");
+        for (int row = 0; row < 400; row++) {
+            grid.append((400 - row + " ").repeat(400)).append('\n');
+        }
+        Path file = Files.writeString(folder().resolve("ground.asc"), grid.toString());
+        b.go("/course");
+        assertThat(b.text("main")).contains("the course is taken as flat");
+        b.get("form[action='/course/heights'] input[type=file]").sendKeys(file.toString());
+        b.get("form[action='/course/heights'] button").click();
+        assertThat(b.await("p.good").getText()).contains("were taken in").contains("fine enough");
+        assertThat(b.text("main")).contains("heights of the ground");
+        b.assertAccessible();
+        Files.writeString(file, "no raster");
+        b.get("form[action='/course/heights'] input[type=file]").sendKeys(file.toString());
+        b.get("form[action='/course/heights'] button").click();
+        b.awaitTrue("document.querySelector('h1')?.textContent === 'That did not work'");
+        assertThat(b.text("main p")).contains("ground.asc").contains("accepted are");
+    }
+
     /** Something like a photograph: mottled, so that what shows through can be told from the paper. */
     private static Path picture(String name) throws IOException {
         BufferedImage image = new BufferedImage(1200, 1000, BufferedImage.TYPE_INT_RGB);
