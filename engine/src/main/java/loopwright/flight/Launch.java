@@ -15,8 +15,11 @@ public record Launch(
         double startRadians,
         double spinRadiansPerSecond,
         double axisRadians) {
+    static final double FASTEST = 120;
+    static final double MOST_SPIN = 1600;
+
     public Launch {
-        if (!(speedMetresPerSecond > 0 && speedMetresPerSecond <= 120)) {
+        if (!(speedMetresPerSecond > 0 && speedMetresPerSecond <= FASTEST)) {
             throw new IllegalArgumentException("ball speed lies between 0 and 120 m/s, not " + speedMetresPerSecond);
         }
         if (!(Math.abs(launchRadians) <= Math.PI / 2)) {
@@ -27,7 +30,7 @@ public record Launch(
             throw new IllegalArgumentException(
                     "start direction lies between -180 and 180 degrees, not " + Math.toDegrees(startRadians));
         }
-        if (!(spinRadiansPerSecond >= 0 && spinRadiansPerSecond <= 1600)) {
+        if (!(spinRadiansPerSecond >= 0 && spinRadiansPerSecond <= MOST_SPIN)) {
             throw new IllegalArgumentException("spin lies between 0 and 1600 rad/s, not " + spinRadiansPerSecond);
         }
         if (!(Math.abs(axisRadians) <= Math.PI)) {

@@ -1,5 +1,7 @@
 package loopwright.flight;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * What a day does to every strike of one swing: from (still-air carry, still-air finish direction) and the bearing of
  * the aim to landing place, apex, descent, heading and run.
@@ -13,6 +15,9 @@ package loopwright.flight;
  * <p>Gusts: the same flown once more in a wind stronger by one standard deviation, and once in none, gives shift and
  * runs per deviation along the wind, and per deviation squared by the parabola through the three speeds; across it the
  * wind turns either way, by a share of the deviation (see {@link Wind}).
+ *
+ * <p>Loft: the grid's higher and lower strikes are flown as well; what a strike's loft does is the parabola through the
+ * three. A gust changes the straight part of it, along and across, by as much for every deviation.
  */
 public final class ResponseSurface {
     public static final double LARGEST_ERROR_METRES = 0.5;
@@ -25,26 +30,43 @@ public final class ResponseSurface {
 
     private final double carryStep;
     private final Wind wind;
-    private final float[][] tables;
-    private final float[][] gustTables;
+    private final Flown usual;
+    /** Of strikes with {@value LaunchGrid#LOFT_STEP} deviations more and less loft; null where they do not differ in loft. */
+    private final @Nullable Flown higher;
+
+    private final @Nullable Flown lower;
     /** The day's air without wind; empty where there are no gusts. */
     private final float[] windless;
+
+    /** By bearing: in the mean wind, and in one stronger by a deviation (empty where there are no gusts). */
+    private record Flown(float[][] mean, float[][] stronger) {}
 
     public ResponseSurface(LaunchGrid grid, DayConditions day, DayGround ground) {
         carryStep = grid.carryStepMetres;
         wind = day.wind();
+        usual = flown(grid, day.air(), ground);
+        LaunchGrid.Lofts lofts = grid.lofts();
+        higher = lofts == null ? null : flown(lofts.higher(), day.air(), ground);
+        lower = lofts == null ? null : flown(lofts.lower(), day.air(), ground);
+        windless = wind.isGusty() ? fly(balls(grid), FlightSetting.of(day.air(), Breeze.NONE), ground) : new float[0];
+    }
+
+    private Flown flown(LaunchGrid grid, Air air, DayGround ground) {
+        FlightWorkspace balls = balls(grid);
+        double speed = wind.speedMetresPerSecond();
+        return new Flown(
+                around(balls, air, ground, speed),
+                wind.isGusty() ? around(balls, air, ground, speed + wind.gustSdMetresPerSecond()) : new float[0][]);
+    }
+
+    private static FlightWorkspace balls(LaunchGrid grid) {
         FlightWorkspace balls = new FlightWorkspace(CARRIES * DIRECTIONS);
         for (int c = 0; c < CARRIES; c++) {
             for (int d = 0; d < DIRECTIONS; d++) {
                 balls.put(c * DIRECTIONS + d, grid.at(c, d));
             }
         }
-        double speed = wind.speedMetresPerSecond();
-        tables = around(balls, day.air(), ground, speed);
-        gustTables = wind.isGusty()
-                ? around(balls, day.air(), ground, speed + wind.gustSdMetresPerSecond())
-                : new float[0][];
-        windless = wind.isGusty() ? fly(balls, FlightSetting.of(day.air(), Breeze.NONE), ground) : new float[0];
+        return balls;
     }
 
     /** One table per bearing; those with the wind from the left mirror those with it from the right. */
@@ -103,12 +125,12 @@ public final class ResponseSurface {
     /** The surface for one bearing of the aim, ready for many strikes. */
     public StrikeTable toward(double aimBearingRadians) {
         double relative = wind.fromBearingRadians() - aimBearingRadians;
-        float[] here = slice(tables, relative);
-        return new StrikeTable(carryStep, here, gustTables.length == 0 ? null : gusts(here, relative));
+        float[] here = slice(usual.mean, relative);
+        return new StrikeTable(carryStep, here, wind.isGusty() ? gusts(here, relative) : null, loft(here, relative));
     }
 
     private StrikeTable.Gusts gusts(float[] here, double relative) {
-        float[] stronger = slice(gustTables, relative);
+        float[] stronger = slice(usual.stronger, relative);
         double speed = wind.speedMetresPerSecond();
         double gust = wind.gustSdMetresPerSecond();
         float[] along = new float[here.length];
@@ -119,14 +141,45 @@ public final class ResponseSurface {
             squared[i] = (float) (bend * gust * gust);
             along[i] = stronger[i] - here[i] - squared[i];
         }
-        // across the wind: turned by the angle one deviation makes, at most a quarter turn, to either side
-        double turn = Math.min(Math.PI / 2, Wind.ACROSS_SHARE * gust / speed);
-        float[] across = slice(tables, relative + turn);
-        float[] other = slice(tables, relative - turn);
-        for (int i = 0; i < across.length; i++) {
-            across[i] = (across[i] - other[i]) / 2;
-        }
+        float[] across = halfway(slice(usual.mean, relative + turn()), slice(usual.mean, relative - turn()));
         return new StrikeTable.Gusts(along, squared, across);
+    }
+
+    /** How far one deviation across the wind turns it: a quarter turn at most. */
+    private double turn() {
+        return Math.min(Math.PI / 2, Wind.ACROSS_SHARE * wind.gustSdMetresPerSecond() / wind.speedMetresPerSecond());
+    }
+
+    private StrikeTable.@Nullable Loft loft(float[] here, double relative) {
+        if (higher == null || lower == null) {
+            return null;
+        }
+        float[] up = slice(higher.mean, relative);
+        float[] down = slice(lower.mean, relative);
+        float[] more = halfway(up, down);
+        float[] squared = new float[here.length];
+        for (int i = 0; i < here.length; i++) {
+            squared[i] = (up[i] + down[i]) / 2 - here[i];
+        }
+        if (!wind.isGusty()) {
+            return new StrikeTable.Loft(more, squared, null, null);
+        }
+        float[] along = halfway(slice(higher.stronger, relative), slice(lower.stronger, relative));
+        for (int i = 0; i < along.length; i++) {
+            along[i] -= more[i];
+        }
+        float[] right = halfway(slice(higher.mean, relative + turn()), slice(lower.mean, relative + turn()));
+        float[] left = halfway(slice(higher.mean, relative - turn()), slice(lower.mean, relative - turn()));
+        return new StrikeTable.Loft(more, squared, along, halfway(right, left));
+    }
+
+    /** Half of what lies between two tables. */
+    private static float[] halfway(float[] from, float[] to) {
+        float[] out = new float[from.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = (from[i] - to[i]) / 2;
+        }
+        return out;
     }
 
     /** The cubic through the four nearest bearings, around the circle. */

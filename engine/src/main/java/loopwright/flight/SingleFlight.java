@@ -40,6 +40,7 @@ public final class SingleFlight {
      *
      * @param carryMetres in still standard air
      * @param directionRadians finish direction in still standard air, + right of the aim
+     * @param loft in deviations of the swing's own
      * @param bearingRadians of the aim
      * @param gustAlong standard normal draw
      * @param gustAcross standard normal draw
@@ -48,13 +49,14 @@ public final class SingleFlight {
             LaunchGrid swing,
             double carryMetres,
             double directionRadians,
+            double loft,
             double bearingRadians,
             double gustAlong,
             double gustAcross,
             Rise rise,
             DayChange out) {
         double small = Math.max(LEAST_SHARE, swing.smallShare(carryMetres));
-        Launch launch = launch(swing, carryMetres, directionRadians, small);
+        Launch launch = launch(swing, carryMetres, directionRadians, loft, small);
         Flight usual = USUAL_AIR.fly(launch, 0);
         Breeze breeze = day.wind().along(bearingRadians, gustAlong, gustAcross);
         BallFlight air = new BallFlight(FlightSetting.of(day.air(), breeze));
@@ -68,8 +70,9 @@ public final class SingleFlight {
     }
 
     /** The launch between the grid's, its ball speed set right by one step so that it carries as far as it should. */
-    private static Launch launch(LaunchGrid swing, double carryMetres, double directionRadians, double small) {
-        Launch near = swing.near(carryMetres, directionRadians);
+    private static Launch launch(
+            LaunchGrid swing, double carryMetres, double directionRadians, double loft, double small) {
+        Launch near = swing.near(carryMetres, directionRadians, loft);
         Flight flight = USUAL_AIR.fly(near, 0);
         double longer = carryMetres / (small * Math.hypot(flight.forwardMetres(), flight.rightMetres()));
         double held = Math.min(Math.max(longer, 1 / MOST_LONGER), MOST_LONGER);

@@ -17,6 +17,7 @@ public final class StrikeTable {
     private final double carryStep;
     private final float[] nodes;
     private final @Nullable Gusts gusts;
+    private final @Nullable Loft loft;
 
     /**
      * What gusts add, node by node: per deviation along the wind, per deviation squared (a head wind that is stronger
@@ -34,10 +35,33 @@ public final class StrikeTable {
         }
     }
 
-    StrikeTable(double carryStep, float[] nodes, @Nullable Gusts gusts) {
+    /**
+     * What more loft adds, node by node, and what its square adds, in steps of {@value LaunchGrid#LOFT_STEP} deviations;
+     * and how a gust changes the former.
+     */
+    static final class Loft {
+        private final float[] more;
+        private final float[] squared;
+        private final float @Nullable [] along;
+        private final float @Nullable [] across;
+
+        Loft(float[] more, float[] squared, float @Nullable [] along, float @Nullable [] across) {
+            this.more = more;
+            this.squared = squared;
+            this.along = along;
+            this.across = across;
+        }
+
+        double at(int i, int j, double fx, double fy, int field, double z) {
+            return z * (bilinear(more, i, j, fx, fy, field) + z * bilinear(squared, i, j, fx, fy, field));
+        }
+    }
+
+    StrikeTable(double carryStep, float[] nodes, @Nullable Gusts gusts, @Nullable Loft loft) {
         this.carryStep = carryStep;
         this.nodes = nodes;
         this.gusts = gusts;
+        this.loft = loft;
     }
 
     /** True if the day's wind is gusty: a strike then needs two standard normal draws. */
@@ -45,9 +69,9 @@ public final class StrikeTable {
         return gusts != null;
     }
 
-    /** Reads a strike in the mean wind. */
+    /** Reads a strike of the usual loft in the mean wind. */
     public void read(double carryMetres, double directionRadians, Strike out) {
-        read(carryMetres, directionRadians, 0, 0, out);
+        read(carryMetres, directionRadians, 0, 0, 0, out);
     }
 
     /**
@@ -55,10 +79,17 @@ public final class StrikeTable {
      *
      * @param carryMetres in still standard air, 0 or more
      * @param directionRadians finish direction in still standard air, + right of the aim
+     * @param lofts how many deviations more loft than usual
      * @param gustAlong standard normal draw: the wind is stronger by so many deviations
      * @param gustAcross standard normal draw: it blows from further right by so many deviations
      */
-    public void read(double carryMetres, double directionRadians, double gustAlong, double gustAcross, Strike out) {
+    public void read(
+            double carryMetres,
+            double directionRadians,
+            double lofts,
+            double gustAlong,
+            double gustAcross,
+            Strike out) {
         double least = carryStep;
         double held = Math.min(Math.max(carryMetres, least), LaunchGrid.CARRIES * carryStep);
         double x = held / carryStep - 1;
@@ -70,12 +101,39 @@ public final class StrikeTable {
         double small = Math.min(1, carryMetres / least);
         linear(i, j, fx, fy, small, out);
         cubics(i, j, fx, fy, small, out);
+        if (loft != null) {
+            double steps = LaunchSpread.held(lofts) / LaunchGrid.LOFT_STEP;
+            loft(loft, i, j, fx, fy, steps, small, out);
+            gustyLoft(loft, i, j, fx, fy, steps, gustAlong, gustAcross, out);
+        }
         if (gusts != null) {
             gust(gusts, i, j, fx, fy, gustAlong, gustAcross, small, out);
         }
         out.forwardMetres = carryMetres * Math.cos(directionRadians) + small * out.forwardMetres;
         out.rightMetres = carryMetres * Math.sin(directionRadians) + small * out.rightMetres;
         out.headingRadians += directionRadians;
+    }
+
+    private static void loft(Loft loft, int i, int j, double fx, double fy, double z, double small, Strike out) {
+        out.forwardMetres += loft.at(i, j, fx, fy, 0, z);
+        out.rightMetres += loft.at(i, j, fx, fy, 1, z);
+        out.apexMetres += small * loft.at(i, j, fx, fy, 2, z);
+        out.descentRadians += loft.at(i, j, fx, fy, 3, z);
+        out.headingRadians += loft.at(i, j, fx, fy, 4, z);
+        out.fairwayRunMetres += small * loft.at(i, j, fx, fy, 5, z);
+        out.greenRunMetres += small * loft.at(i, j, fx, fy, 6, z);
+        out.landingSpeed += loft.at(i, j, fx, fy, 7, z);
+    }
+
+    private static void gustyLoft(
+            Loft loft, int i, int j, double fx, double fy, double z, double along, double across, Strike out) {
+        if (loft.along == null || loft.across == null) {
+            return;
+        }
+        double a = z * along;
+        double b = z * across;
+        out.forwardMetres += a * bilinear(loft.along, i, j, fx, fy, 0) + b * bilinear(loft.across, i, j, fx, fy, 0);
+        out.rightMetres += a * bilinear(loft.along, i, j, fx, fy, 1) + b * bilinear(loft.across, i, j, fx, fy, 1);
     }
 
     private static void gust(

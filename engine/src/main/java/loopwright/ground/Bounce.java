@@ -4,7 +4,9 @@ package loopwright.ground;
  * One bounce of a spinning ball on turf.
  *
  * <p>The ball digs a crater whose wall is tilted by theta = 15.4 deg (v / 18.6 m/s) (phi / 44.4 deg) against its
- * travel, v being its speed and phi its angle from the ground's normal. About the tilted surface it rebounds with e(vn)
+ * travel, v being its speed and phi its angle from the ground's normal; faster than {@value #CRATER_FASTEST} m/s, which
+ * no drive in still air is, it digs no deeper (assumed: else a drive before a strong wind would run less than one in still
+ * air). About the tilted surface it rebounds with e(vn)
  * = 0.510 - 0.0375 vn + 0.000903 vn^2 (vn &lt;= 20 m/s, else 0.120), and sliding friction mu acts until contact rolls:
  * with the slip s = ut + c (c: speed of the ball's underside by spin, r times backspin), mu_c = 2 s / (7 (1 + e) vn);
  * mu &gt;= mu_c: ut' = 5/7 ut - 2/7 c, c' = -ut'; else ut' = ut - mu vn (1 + e), c' = c - 5/2 mu vn (1 + e).
@@ -18,6 +20,7 @@ package loopwright.ground;
 final class Bounce {
     private static final double CRATER_RADIANS = Math.toRadians(15.4);
     private static final double CRATER_SPEED = 18.6;
+    private static final double CRATER_FASTEST = 30;
     private static final double CRATER_ANGLE = Math.toRadians(44.4);
 
     private Bounce() {}
@@ -53,7 +56,8 @@ final class Bounce {
 
         double speed = Math.sqrt(along * along + down * down);
         double fromNormal = Math.atan2(along, down);
-        double wall = turf.craterFactor() * CRATER_RADIANS * speed / CRATER_SPEED * fromNormal / CRATER_ANGLE;
+        double digs = Math.min(speed, CRATER_FASTEST) / CRATER_SPEED;
+        double wall = turf.craterFactor() * CRATER_RADIANS * digs * fromNormal / CRATER_ANGLE;
         double cos = Math.cos(wall);
         double sin = Math.sin(wall);
         double ut = along * cos - down * sin;

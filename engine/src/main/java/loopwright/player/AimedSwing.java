@@ -43,7 +43,7 @@ public final class AimedSwing {
             double gustAcross,
             Strike out) {
         StrikeTable table = lowStrike ? low : solid;
-        table.read(carryMetres, directionRadians, gustAlong, gustAcross, out);
+        table.read(carryMetres, directionRadians, 0, gustAlong, gustAcross, out);
         double b = DayFlight.RUN_OFFSET_METRES;
         out.fairwayRunMetres = Math.max(0, runFactor * (out.fairwayRunMetres + b) - b);
         out.greenRunMetres = runFactor * (out.greenRunMetres + b) - b;
@@ -55,8 +55,8 @@ public final class AimedSwing {
         Strike usual = new Strike();
         double carry = strike.carryMetres;
         double direction = strike.directionRadians;
-        (strike.low ? low : solid).read(carry, direction, gustAlong, gustAcross, day);
-        (strike.low ? usualLow : usualSolid).read(carry, direction, usual);
+        (strike.low ? low : solid).read(carry, direction, strike.loft, gustAlong, gustAcross, day);
+        (strike.low ? usualLow : usualSolid).read(carry, direction, strike.loft, 0, 0, usual);
         DayChange change = new DayChange();
         change.beside(day, usual);
         strike.change(change);

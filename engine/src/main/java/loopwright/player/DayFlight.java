@@ -18,7 +18,8 @@ import loopwright.numerics.Watch;
  * A bag in the day's air, wind and ground: for every swing a {@link ResponseSurface} of its solid and of its low
  * strikes, calibrated so that still standard air and ordinary ground give back the swing's own pattern.
  *
- * <p>Launches are {@link TypicalLaunch} unless a measured style is given; the ball speed always follows from the carry.
+ * <p>Launches are {@link TypicalLaunch} unless a measured style is given, and vary in loft by its spread; the ball speed
+ * always follows from the carry.
  * The run is the model's, brought to the player's own gap between carry and total: (run + b) = (model + b) (pattern's
  * run + b) / (model's usual run + b), b = 3 m, which keeps a wedge's run of nearly nothing
  * from dividing by nothing.
@@ -150,6 +151,7 @@ public final class DayFlight {
                 (strike.low ? surfaces.low : surfaces.solid).launches,
                 strike.carryMetres,
                 strike.directionRadians,
+                strike.loft,
                 bearingRadians - turn,
                 gustAlong,
                 gustAcross,
@@ -167,7 +169,7 @@ public final class DayFlight {
 
     private Surfaces surfaces(Swing swing, LaunchStyle style) {
         double carry = swing.pattern().carryMetres();
-        LaunchGrid solid = new LaunchGrid(style, carry);
+        LaunchGrid solid = new LaunchGrid(style, TypicalLaunch.spread(swing.pattern()), carry);
         LaunchGrid low = new LaunchGrid(TypicalLaunch.low(swing.club()), carry);
         double usualRun = solid.usualRunMetres(DayGround.STANDARD);
         double factor = (swing.pattern().runMetres() + RUN_OFFSET_METRES) / (usualRun + RUN_OFFSET_METRES);

@@ -14,6 +14,11 @@ public final class Landing {
     public double directionRadians;
     /** True if the ball flies low: under branches, and under the wind. */
     public boolean low;
+    /**
+     * Loft delivered, in standard deviations above the usual: of two strikes that carry as far in still air the one with
+     * more flies higher. Only the day makes a difference of it; a strike has the usual until it is set.
+     */
+    public double loft;
 
     /** Metres along the aim. */
     public double forwardMetres;
@@ -37,6 +42,7 @@ public final class Landing {
         carryMetres = Math.max(0, carry);
         directionRadians = direction;
         this.low = low;
+        loft = 0;
         forwardMetres = carryMetres * Math.cos(direction);
         rightMetres = carryMetres * Math.sin(direction);
         runMetres = run;
@@ -51,6 +57,7 @@ public final class Landing {
     Landing copy() {
         Landing out = new Landing();
         out.strike(carryMetres, directionRadians, low, runMetres, apexMetres, descentRadians);
+        out.loft = loft;
         return out;
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import loopwright.flight.DayChange;
+import loopwright.flight.DayConditions;
 import loopwright.ground.Rise;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
@@ -155,6 +156,11 @@ public final class StrikeModel {
     /** True if what the day does depends on the bearing of the aim. */
     public boolean isWindy() {
         return day != null && !day.day().wind().isStill();
+    }
+
+    /** True if every strike takes a draw for its {@link Landing#loft}: on any day but the standard one. */
+    public boolean variesInLoft() {
+        return day != null && !day.day().equals(DayConditions.STANDARD);
     }
 
     /** True if every strike takes two draws for its gust. */

@@ -1,6 +1,7 @@
 package loopwright.player;
 
 import loopwright.flight.Launch;
+import loopwright.flight.LaunchSpread;
 import loopwright.flight.LaunchStyle;
 
 /**
@@ -24,7 +25,25 @@ public final class TypicalLaunch {
 
     private static final double LOW_SPIN = 2.0 / 3;
 
+    /** Deviation of the launch angle for a carry that spreads by all of itself: 0.2 degrees for every percent. */
+    private static final double LAUNCH_PER_SPREAD = Math.toRadians(20);
+    /** The same of the logarithm of the spin. */
+    private static final double SPIN_PER_SPREAD = 1.2;
+    /** A carry that spreads more holds mishits, whose launches are not asked for here. */
+    private static final double MOST_SPREAD = 0.15;
+
     private TypicalLaunch() {}
+
+    /**
+     * How solid strikes of the same carry differ, in proportion to the spread of the carry: who is steady in length is
+     * steady in height. Set so that balls into 8 m/s spread beyond what their carries say as those of three golfers do
+     * (CaddieSet, CVPR Workshops 2025: {@code LaunchSpreadReferenceTest}); there launch angle and spin go with carry
+     * hardly at all, and with each other in either way.
+     */
+    static LaunchSpread spread(ShotPattern pattern) {
+        double share = Math.min(MOST_SPREAD, pattern.carrySdMetres() / pattern.carryMetres());
+        return new LaunchSpread(LAUNCH_PER_SPREAD * share, SPIN_PER_SPREAD * share);
+    }
 
     /** The usual, solid strike. */
     public static LaunchStyle of(Club club) {

@@ -132,6 +132,9 @@ public final class PlayOut {
                     random.nextGaussian(),
                     landing);
             Place from = place;
+            if (strikes.variesInLoft()) {
+                landing.loft = random.nextGaussian();
+            }
             if (strikes.isGusty()) {
                 strikes.fly(
                         s.shot(), bearing, random.nextGaussian(), random.nextGaussian(), rise(from, bearing), landing);

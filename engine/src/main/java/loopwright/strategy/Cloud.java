@@ -18,10 +18,12 @@ import org.jspecify.annotations.Nullable;
 final class Cloud {
     /** Share of the points that goes to the solid strikes where there are mishits. */
     private static final double SOLID_POINTS = 0.75;
-    /** Random numbers of a strike: length, direction, run, what trees it survives; and two for the gust of a gusty day. */
+    /** Random numbers of a strike: length, direction, run, what trees it survives. */
     private static final int DRAWS = 4;
-
-    private static final int GUSTY_DRAWS = 6;
+    /** And its loft, on any day but the standard one. */
+    private static final int LOFT_DRAWS = 5;
+    /** And two for the gust of a gusty day. */
+    private static final int GUSTY_DRAWS = 7;
 
     final int size;
     /** Where each stratum starts, and the size of the cloud at the end. */
@@ -109,7 +111,8 @@ final class Cloud {
     /** Draws the stratum of one kind of mishit, or, with -1, of the solid strikes. */
     private void fill(Recipe r, int mishit, double rate, SplittableRandom random) {
         boolean gusty = r.day != null && r.day.isGusty();
-        double[] u = new double[gusty ? GUSTY_DRAWS : DRAWS];
+        boolean lofts = r.day != null && r.strikes.variesInLoft();
+        double[] u = new double[gusty ? GUSTY_DRAWS : lofts ? LOFT_DRAWS : DRAWS];
         SpreadSequence points = new SpreadSequence(u.length, random);
         Landing landing = new Landing();
         for (int i = strata[mishit + 1]; i < strata[mishit + 2]; i++) {
@@ -123,8 +126,9 @@ final class Cloud {
                 r.strikes.mishit(r.shot, mishit, r.intendedMetres, r.lie, z1, z2, z3, landing);
             }
             if (r.day != null) {
-                double gustAlong = gusty ? SpreadSequence.normal(u[4]) : 0;
-                double gustAcross = gusty ? SpreadSequence.normal(u[5]) : 0;
+                landing.loft = lofts ? SpreadSequence.normal(u[4]) : 0;
+                double gustAlong = gusty ? SpreadSequence.normal(u[5]) : 0;
+                double gustAcross = gusty ? SpreadSequence.normal(u[6]) : 0;
                 r.day.change(landing, gustAlong, gustAcross);
             }
             set(i, landing, -Math.log(1 - u[3]));

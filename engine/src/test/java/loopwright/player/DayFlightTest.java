@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 
 class DayFlightTest {
     private static final Swing DRIVE = swing("driver", 200, 18);
+    private static final Swing WOOD = swing("3-wood", 172, 16);
     private static final Swing IRON = swing("7-iron", 130, 6);
     private static final Swing WEDGE = swing("56-wedge", 70, 1);
     private static final List<Swing> BAG = List.of(DRIVE, IRON, WEDGE);
@@ -53,6 +54,14 @@ class DayFlightTest {
         double still = spread(wind(0, 0));
         assertThat(spread(wind(7, 0))).isGreaterThan(still);
         assertThat(spread(wind(7, Math.PI))).isLessThan(still);
+    }
+
+    @Test
+    void beforeTheWindABallRunsFarther() {
+        for (Swing swing : List.of(DRIVE, WOOD, IRON)) {
+            double still = land(swing, DayConditions.STANDARD, 0).fairwayRunMetres;
+            assertThat(land(swing, wind(8, Math.PI), 0).fairwayRunMetres).isGreaterThan(still);
+        }
     }
 
     private double spread(DayConditions day) {

@@ -28,6 +28,7 @@ class DayStrikeTest {
         StrikeModel plain = new StrikeModel(PLAYER);
         StrikeModel standard = on(DayConditions.STANDARD);
         forStrikes(plain, (shot, bearing, strike, random) -> {
+            strike.loft = random.nextGaussian();
             Landing same = copy(strike);
             AimedSwing aimed = Objects.requireNonNull(standard.toward(shot, bearing));
             aimed.change(same, 0, 0);
@@ -53,6 +54,7 @@ class DayStrikeTest {
         double[] carries = new double[2];
         StrikeModel day = on(GUSTY);
         forStrikes(day, (shot, bearing, strike, random) -> {
+            strike.loft = random.nextGaussian();
             double along = random.nextGaussian();
             double across = random.nextGaussian();
             Landing read = copy(strike);
@@ -118,9 +120,7 @@ class DayStrikeTest {
     }
 
     private static Landing copy(Landing l) {
-        Landing out = new Landing();
-        out.strike(l.carryMetres, l.directionRadians, l.low, l.runMetres, l.apexMetres, l.descentRadians);
-        return out;
+        return l.copy();
     }
 
     private static StrikeModel on(DayConditions day) {
