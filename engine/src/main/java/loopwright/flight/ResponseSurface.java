@@ -39,7 +39,15 @@ public final class ResponseSurface {
     private final float[] windless;
 
     /** By bearing: in the mean wind, and in one stronger by a deviation (empty where there are no gusts). */
-    private record Flown(float[][] mean, float[][] stronger) {}
+    private static final class Flown {
+        private final float[][] mean;
+        private final float[][] stronger;
+
+        Flown(float[][] mean, float[][] stronger) {
+            this.mean = mean;
+            this.stronger = stronger;
+        }
+    }
 
     public ResponseSurface(LaunchGrid grid, DayConditions day, DayGround ground) {
         carryStep = grid.carryStepMetres;

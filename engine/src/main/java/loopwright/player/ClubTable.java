@@ -44,7 +44,7 @@ public final class ClubTable {
             "60-wedge",
             "putter");
 
-    /** A full bag of fourteen for a slow swing: woods and hybrids in place of long irons. */
+    /** For a slow swing: woods and hybrids in place of long irons; a 6-iron beside the 6-hybrid would go as far. */
     private static final List<String> SHORT_BAG = List.of(
             "driver",
             "3-wood",
@@ -52,7 +52,6 @@ public final class ClubTable {
             "7-wood",
             "5-hybrid",
             "6-hybrid",
-            "6-iron",
             "7-iron",
             "8-iron",
             "9-iron",
@@ -60,6 +59,10 @@ public final class ClubTable {
             "52-wedge",
             "56-wedge",
             "putter");
+
+    /** Half a bag for a child or anyone as short: between more clubs nothing would be left (common practice, no source). */
+    private static final List<String> HALF_BAG =
+            List.of("driver", "5-wood", "5-hybrid", "7-iron", "9-iron", "pitching wedge", "56-wedge", "putter");
 
     private ClubTable() {}
 
@@ -89,9 +92,11 @@ public final class ClubTable {
         };
     }
 
-    /** The fourteen clubs a player of this driver carry usually has. */
+    /** The clubs a player of this driver carry usually has: fourteen, or fewer where they would go as far. */
     static List<Club> usualBag(double driverCarryMetres) {
-        List<String> names = driverCarryMetres < PriorTable.SHORT_BAG_BELOW_METRES ? SHORT_BAG : LONG_BAG;
+        List<String> names = driverCarryMetres < PriorTable.HALF_BAG_BELOW_METRES
+                ? HALF_BAG
+                : driverCarryMetres < PriorTable.SHORT_BAG_BELOW_METRES ? SHORT_BAG : LONG_BAG;
         return names.stream().map(name -> find(name).orElseThrow()).toList();
     }
 

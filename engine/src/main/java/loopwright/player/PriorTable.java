@@ -64,6 +64,9 @@ final class PriorTable {
     /** Assumed: below this driver carry (164 yd) the usual bag swaps long irons for woods and hybrids. */
     static final double SHORT_BAG_BELOW_METRES = 150;
 
+    /** Assumed: below this driver carry (109 yd) fourteen clubs lie 3 yd apart, and the usual bag is half of one. */
+    static final double HALF_BAG_BELOW_METRES = 100;
+
     /** Driver carry (252 yd) above which the trend no longer changes its shape (assumed). */
     static final double FAST_DRIVER_CARRY_METRES = 230;
 

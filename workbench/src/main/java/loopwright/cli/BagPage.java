@@ -15,6 +15,7 @@ final class BagPage {
                 "Lengths in yards, each with the range that holds it with 90 %. Width: where 8 of 10 and 19 of 20 balls land,");
         out.println(
                 "bad ones included, on the course. Assumed: what still rests on the level and the bag's trend, not on balls.");
+        out.println("Open: the range holds both sides. Trend: no ball of this club was seen, the others tell.");
         out.println();
         out.printf(
                 "%-28s %-20s %-5s  %-15s %-20s %-24s %-24s %-5s %s%n",
@@ -64,7 +65,7 @@ final class BagPage {
                 label,
                 range(c.carryYards(), "%.0f"),
                 c.totalYards().middle(),
-                String.format(Locale.ROOT, "%.1f %s", Math.abs(c.biasDegrees().middle()), side(c.biasDegrees())),
+                bias(c.biasDegrees()),
                 range(c.eightInTenYards(), "%.0f"),
                 range(c.nineteenInTwentyYards(), "%.0f"),
                 percent(c.mishitRate()),
@@ -73,10 +74,11 @@ final class BagPage {
                 c.balls() == 0 ? "  (trend)" : "");
     }
 
-    /** Open where the interval holds both sides. */
-    private static String side(FitResult.Range bias) {
-        String side = bias.middle() < 0 ? "left" : "right";
-        return bias.low() < 0 && bias.high() > 0 ? side + " (open)" : side;
+    /** Open where the interval holds both sides; a bias that rounds to nothing has no side. */
+    private static String bias(FitResult.Range bias) {
+        String size = String.format(Locale.ROOT, "%.1f", Math.abs(bias.middle()));
+        String side = size.equals("0.0") ? "" : bias.middle() < 0 ? " left" : " right";
+        return size + side + (bias.low() < 0 && bias.high() > 0 ? " (open)" : "");
     }
 
     private static String range(FitResult.Range r, String format) {
