@@ -19,4 +19,8 @@ final class GroundHeights {
     double metres(double column, double row) {
         return metres[raster.cell(column, row)];
     }
+
+    double metres(int cell) {
+        return metres[cell];
+    }
 }

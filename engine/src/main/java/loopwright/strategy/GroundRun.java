@@ -81,12 +81,14 @@ final class GroundRun {
         double y = row;
         double left = run;
         double gone = 0;
-        short ground = raster.ground(raster.cell(x, y));
-        double height = heights.metres(x, y);
+        int cell = raster.cell(x, y);
+        short ground = raster.ground(cell);
+        double height = heights.metres(cell);
         while (left > 0 && gone < LONGEST_RUN && !HoleRaster.Ground.isPenaltyArea(ground)) {
             int same = HoleRaster.Ground.sameSurfaceDistance(ground) - 1;
             double step = Math.max(SHORTEST_STEP, Math.min(SLOPE_STEP, same));
-            double ahead = heights.metres(x + east * step, y + north * step);
+            cell = raster.cell(x + east * step, y + north * step);
+            double ahead = heights.metres(cell);
             double climb = (ahead - height) / HoleRaster.CELL_METRES / RunResistance.CLIMB;
             double cost = resistance[HoleRaster.Ground.surfaceIndex(ground)] * step + climb;
             if (cost >= left) {
@@ -97,7 +99,7 @@ final class GroundRun {
             x += east * step;
             y += north * step;
             height = ahead;
-            ground = raster.ground(raster.cell(x, y));
+            ground = raster.ground(cell);
         }
         return outcome(x, y, sector);
     }

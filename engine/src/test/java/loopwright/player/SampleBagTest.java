@@ -18,21 +18,24 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class SampleBagTest {
     private enum Sample {
-        WOMAN(PlayerPrior.of(102, Player.Hand.RIGHT).withDriverCarry(Distance.ofYards(130))),
-        CHILD(PlayerPrior.of(112, Player.Hand.RIGHT).withDriverCarry(Distance.ofYards(95))),
-        SCRATCH(PlayerPrior.of(73, Player.Hand.LEFT)
-                .withDriverCarry(Distance.ofYards(262))
-                .withSevenIronCarry(Distance.ofYards(172))
-                .withUsualMiss(false));
+        WOMAN,
+        CHILD,
+        SCRATCH;
 
-        private final PlayerPrior prior;
-
-        Sample(PlayerPrior prior) {
-            this.prior = prior;
+        PlayerPrior prior() {
+            return switch (this) {
+                case WOMAN -> PlayerPrior.of(102, Player.Hand.RIGHT).withDriverCarry(Distance.ofYards(130));
+                case CHILD -> PlayerPrior.of(112, Player.Hand.RIGHT).withDriverCarry(Distance.ofYards(95));
+                case SCRATCH ->
+                    PlayerPrior.of(73, Player.Hand.LEFT)
+                            .withDriverCarry(Distance.ofYards(262))
+                            .withSevenIronCarry(Distance.ofYards(172))
+                            .withUsualMiss(false);
+            };
         }
 
         List<Swing> full() {
-            return prior.player("p").swings().stream().filter(Swing::isFull).toList();
+            return prior().player("p").swings().stream().filter(Swing::isFull).toList();
         }
 
         Map<String, Double> carryYards() {
@@ -64,7 +67,7 @@ class SampleBagTest {
     @ParameterizedTest
     @EnumSource
     void patternsAreAsWideAsGolfersAre(Sample sample) {
-        double level = sample.prior.level();
+        double level = sample.prior().level();
         for (Swing s : sample.full()) {
             ShotPattern p = s.pattern();
             double width = PatternWidth.metres(p, 0.8) / p.carryMetres();
@@ -92,7 +95,7 @@ class SampleBagTest {
     }
 
     private static double carry(Sample sample, String club) {
-        return sample.prior
+        return sample.prior()
                 .pattern(ClubTable.find(club).orElseThrow(), Swing.FULL)
                 .carryMetres();
     }
@@ -106,7 +109,7 @@ class SampleBagTest {
 
     @Test
     void theChipOfAChildReachesNoFartherThanItsShortestFullSwing() {
-        Player child = Sample.CHILD.prior.player("p");
+        Player child = Sample.CHILD.prior().player("p");
         double shortest = child.swings().stream()
                 .filter(Swing::isFull)
                 .mapToDouble(s -> s.pattern().carryMetres())
