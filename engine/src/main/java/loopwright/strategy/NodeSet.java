@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntConsumer;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import loopwright.geo.Line;
 import loopwright.ground.Situation;
@@ -41,9 +42,10 @@ final class NodeSet {
     /** Cells that read nodes, by the band in which their last node is solved. */
     final int[][] cellsOfBand;
 
-    NodeSet(HoleRaster raster, Line line, int baseCells) {
+    /** Nodes of a base spacing, doubled as often as {@code doublings} tells of a cell. */
+    NodeSet(HoleRaster raster, Line line, int baseCells, IntUnaryOperator doublings) {
         this.raster = raster;
-        NodeMesh mesh = new NodeMesh(raster, line, baseCells);
+        NodeMesh mesh = new NodeMesh(raster, line, baseCells, doublings);
         cellNodes = mesh.cellNodes;
         cellWeights = mesh.cellWeights;
         nodes = mesh.places.size();
