@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import loopwright.numerics.DrawnBand;
 import loopwright.numerics.Watch;
 import loopwright.player.Player;
 import loopwright.player.SkillDoubt;
@@ -20,13 +21,10 @@ import loopwright.strategy.TargetHole;
 /**
  * Carries what is not known of the player's skill through to the plan: the plan stays what it is and is valued for the
  * player as he may be as well. On a log-odds scale the chance of the target moves on the ordinary day as it does over good
- * and bad days; 5 and 95 % lie 1.645 standard deviations from the middle.
+ * and bad days.
  */
 final class SkillDoubts {
     private static final int DRAWS = 24;
-    /** Standard deviations of a normal law that hold 90 % either side. */
-    private static final double NINETY = 1.645;
-
     private static final int MOST_SWINGS = 4;
 
     private final RoundSetup setup;
@@ -53,19 +51,19 @@ final class SkillDoubts {
                 new ChoiceDoubt(plan, holes, setup.round().ordinary().strikes());
         List<Valued> valued = Cores.all(players, p -> valued(p, choices), watch);
         List<ScoreDistribution> drawn = valued.stream().map(Valued::round).toList();
-        double[] shift =
-                drawn.stream().mapToDouble(d -> d.mean() - usual.mean()).toArray();
+        DrawnBand shift = DrawnBand.of(
+                drawn.stream().mapToDouble(d -> d.mean() - usual.mean()).toArray());
         double base = logOdds(usual.probabilityAtMost(limit));
-        double[] odds = drawn.stream()
+        DrawnBand odds = DrawnBand.of(drawn.stream()
                 .mapToDouble(d -> logOdds(d.probabilityAtMost(limit)) - base)
-                .toArray();
+                .toArray());
         double middle = logOdds(plan.targetProbability());
         return new HowSure(
                 DRAWS,
-                plan.total().mean() + mean(shift) - NINETY * sd(shift),
-                plan.total().mean() + mean(shift) + NINETY * sd(shift),
-                chance(middle + mean(odds) - NINETY * sd(odds)),
-                chance(middle + mean(odds) + NINETY * sd(odds)),
+                plan.total().mean() + shift.low(),
+                plan.total().mean() + shift.high(),
+                chance(middle + odds.low()),
+                chance(middle + odds.high()),
                 measureNext(plan, usual),
                 assumed(plan),
                 choices.beats(plan, valued.stream().map(Valued::costs).toList()));
@@ -150,22 +148,5 @@ final class SkillDoubts {
 
     private static double chance(double logOdds) {
         return 1 / (1 + Math.exp(-logOdds));
-    }
-
-    private static double mean(double[] x) {
-        double sum = 0;
-        for (double v : x) {
-            sum += v;
-        }
-        return sum / x.length;
-    }
-
-    private static double sd(double[] x) {
-        double mean = mean(x);
-        double sum = 0;
-        for (double v : x) {
-            sum += (v - mean) * (v - mean);
-        }
-        return Math.sqrt(sum / (x.length - 1));
     }
 }
