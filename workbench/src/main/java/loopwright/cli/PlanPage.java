@@ -113,7 +113,7 @@ final class PlanPage {
         for (RoundPlan.Decision d : plan.decisions()) {
             RoundPlan.ShotPlan s = d.plan();
             line(
-                    "  %.2f  hole %d, shot %d: %s %s%s, instead of %s%s.",
+                    "  %.2f  hole %d, shot %d: %s%s%s, instead of %s%s.",
                     d.cost(),
                     d.hole(),
                     d.shot(),
@@ -155,7 +155,7 @@ final class PlanPage {
 
     private void shot(RoundPlan.ShotPlan s) {
         line(
-                "  %.0f yd from the %s: %s%s, aim %.0f yd %s%s. Expect %.2f from here.",
+                "  %.0f yd from the %s: %s%s, aim %.0f yd%s%s. Expect %.2f from here.",
                 yards(s.toHoleMetres()),
                 word(s.lie()),
                 s.club(),
@@ -192,7 +192,7 @@ final class PlanPage {
     }
 
     private static String aim(RoundPlan.ShotPlan s) {
-        return s.blind() ? s.line() : "at " + s.line();
+        return (RoundPlan.isBeside(s.line()) ? ", " : " ") + (s.blind() ? s.line() : RoundPlan.toward(s.line()));
     }
 
     private void room(HolePicture.Room r) {
