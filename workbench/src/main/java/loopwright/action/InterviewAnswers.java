@@ -2,28 +2,112 @@ package loopwright.action;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loopwright.player.BallCount;
 import loopwright.player.Club;
 import loopwright.player.ClubTable;
+import loopwright.player.Habit;
 import loopwright.player.Player;
+import loopwright.player.PlayerProfile;
 import loopwright.player.Setting;
 import loopwright.units.Distance;
 
 /** What a player answered, question to answer as it was typed, and what it means. Lengths are yards. */
 public record InterviewAnswers(Map<String, String> answers) {
     /** The questions, in the order in which they are asked. */
-    public static final List<String> QUESTIONS =
-            List.of("name", "hand", "level", "scores", "driver", "seven", "miss", "lost", "bag", "on", "counts");
+    public static final List<String> QUESTIONS = List.of(
+            "name",
+            "hand",
+            "level",
+            "scores",
+            "driver",
+            "seven",
+            "miss",
+            "lost",
+            "bag",
+            "on",
+            "counts",
+            "teeShort",
+            "teeFour",
+            "teeFive",
+            "aim",
+            "chip",
+            "layUp");
+
+    /** Answers that are lengths, yards. */
+    public static final List<String> LENGTHS = List.of("driver", "seven", "layUp");
+
+    private static final Map<String, Habit.HoleKind> TEE_CLUBS = Map.of(
+            "teeShort", Habit.HoleKind.SHORT_PAR_FOUR,
+            "teeFour", Habit.HoleKind.PAR_FOUR,
+            "teeFive", Habit.HoleKind.PAR_FIVE);
+    private static final Map<String, Habit.Aim> AIMS =
+            Map.of("flag", Habit.Aim.FLAG, "middle", Habit.Aim.MIDDLE_OF_GREEN);
+    private static final Map<String, Habit.ChipChoice> CHIPS = Map.of(
+            "ground", Habit.ChipChoice.GROUND_WHERE_CLEAR,
+            "chip", Habit.ChipChoice.ALWAYS_CHIP,
+            "pitch", Habit.ChipChoice.ALWAYS_PITCH);
+    private static final double LONGEST_LAY_UP_YARDS = 250;
 
     private static final double SHORTEST_YARDS = 20;
     private static final double LONGEST_YARDS = 380;
 
     public InterviewAnswers {
         answers = Map.copyOf(answers);
+    }
+
+    /** What can be answered of a player who came as a file. */
+    static InterviewAnswers of(PlayerProfile profile) {
+        Player player = profile.player();
+        Habit habit = profile.habit();
+        Map<String, String> out = new HashMap<>();
+        out.put("name", player.name());
+        out.put("hand", player.hand().name().toLowerCase(Locale.ROOT));
+        out.put("level", String.format(Locale.ROOT, "%.0f", player.level()));
+        TEE_CLUBS.forEach((question, holes) ->
+                Optional.ofNullable(habit.teeClubs().get(holes)).ifPresent(club -> out.put(question, club)));
+        out.put("aim", key(AIMS, habit.aim()));
+        out.put("chip", key(CHIPS, habit.chip()));
+        if (habit.layUpMetres() > 0) {
+            out.put(
+                    "layUp",
+                    String.format(
+                            Locale.ROOT,
+                            "%.1f",
+                            Distance.ofMetres(habit.layUpMetres()).yards()));
+        }
+        return new InterviewAnswers(out);
+    }
+
+    private static <T> String key(Map<String, T> values, T value) {
+        return values.entrySet().stream()
+                .filter(e -> e.getValue().equals(value))
+                .findFirst()
+                .orElseThrow()
+                .getKey();
+    }
+
+    /** How he plays without a plan; what was not answered is usual. */
+    Habit habit() {
+        Map<Habit.HoleKind, String> clubs = new EnumMap<>(Habit.HoleKind.class);
+        TEE_CLUBS.forEach((question, holes) -> {
+            if (!get(question).isEmpty()) {
+                clubs.put(holes, club(get(question)).name());
+            }
+        });
+        double layUp = number("layUp", "distance to leave in yards", 0, LONGEST_LAY_UP_YARDS)
+                .orElse(0);
+        return new Habit(
+                clubs,
+                choice("aim", AIMS, Habit.USUAL.aim()),
+                choice("chip", CHIPS, Habit.USUAL.chip()),
+                Distance.ofYards(layUp).metres());
     }
 
     /** The answer to a question, empty if there is none. */

@@ -15,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import loopwright.numerics.Watch;
-import loopwright.player.Habit;
 import loopwright.player.ShotLog;
 
 /** Makes and mends the players of the bench from what they answer and from the lists they deliver. */
@@ -79,13 +78,22 @@ public final class KeepPlayer {
         if (!isDated(room.store().listLists(id))) {
             return Optional.empty();
         }
-        InterviewAnswers answers = new InterviewAnswers(room.store().listAnswers(id));
+        InterviewAnswers answers = answersOf(id);
         return Optional.of(change(id, room.store().players().get(id).version(), answers, note));
+    }
+
+    /** What he answered; of a player who came as a file, what the file says. */
+    public InterviewAnswers answersOf(String id) {
+        Map<String, String> answers = room.store().listAnswers(id);
+        return answers.isEmpty()
+                ? InterviewAnswers.of(
+                        room.player(id, room.store().players().get(id).version()))
+                : new InterviewAnswers(answers);
     }
 
     /** Takes in a list; it is read through first, and nothing is kept of one that cannot be used. */
     public Shelf.Document addList(String id, int seen, KeptList.Kind kind, String name, String text) {
-        InterviewAnswers answers = new InterviewAnswers(room.store().listAnswers(id));
+        InterviewAnswers answers = answersOf(id);
         List<KeptList> lists = new ArrayList<>(room.store().listLists(id));
         lists.add(new KeptList("new", kind, name, answers.get("on"), text, java.time.Instant.EPOCH));
         Fitted fitted = fit(answers, lists, breaks(id));
@@ -112,7 +120,7 @@ public final class KeepPlayer {
     }
 
     private ShotLog balls(String id) {
-        InterviewAnswers answers = new InterviewAnswers(room.store().listAnswers(id));
+        InterviewAnswers answers = answersOf(id);
         return inFolder(folder ->
                 fitting.shots(files(room.store().listLists(id), KeptList.Kind.SHOTS, folder), answers.setting()));
     }
@@ -185,7 +193,7 @@ public final class KeepPlayer {
                 answers.setting(),
                 answers.counts(),
                 breaks,
-                Habit.USUAL,
+                answers.habit(),
                 SEED);
         FitResult result = fitting.fit(
                 request, new FitPlayer.Targets(Optional.of(player), Optional.empty(), Optional.empty()), Watch.NONE);

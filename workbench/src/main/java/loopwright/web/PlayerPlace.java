@@ -26,9 +26,9 @@ import io.javalin.http.Context;
 import j2html.tags.DomContent;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import loopwright.action.InterviewAnswers;
 import loopwright.action.KeepPlayer;
 import loopwright.action.KeptList;
@@ -38,6 +38,8 @@ import loopwright.player.Player;
 
 /** A player: what he says, what was measured, and the patterns that follow. */
 public final class PlayerPlace implements Place {
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,4}(\\.\\d{1,4})?");
+
     private final Workroom room;
     private final KeepPlayer keeping;
 
@@ -56,7 +58,11 @@ public final class PlayerPlace implements Place {
                                 ctx,
                                 h1(Texts.say("player.new")),
                                 p(Texts.say("player.newMeans")),
-                                interview("/player/new", Map.of(), Optional.empty())));
+                                interview(
+                                        "/player/new",
+                                        new InterviewAnswers(Map.of()),
+                                        Optional.empty(),
+                                        Units.of(room.store().listPreferences()))));
         routes.post("/player/new", this::add);
         routes.post("/player/answers", this::change);
         routes.post("/player/list", this::addList);
@@ -96,7 +102,8 @@ public final class PlayerPlace implements Place {
                         section(h2(Texts.say("player.lists")), lists(entry), listForm(entry)),
                         section(
                                 h2(Texts.say("player.interview")),
-                                interview("/player/answers", answers(entry, player), Optional.of(entry))));
+                                interview(
+                                        "/player/answers", keeping.answersOf(entry.id()), Optional.of(entry), units)));
     }
 
     private DomContent others(Shelf.Entry now) {
@@ -110,19 +117,7 @@ public final class PlayerPlace implements Place {
                 .attr("aria-label", Texts.say("data.players"));
     }
 
-    /** What he answered; of a player who came as a file, what the file says. */
-    private Map<String, String> answers(Shelf.Entry entry, Player player) {
-        Map<String, String> out = new HashMap<>(room.store().listAnswers(entry.id()));
-        if (out.isEmpty()) {
-            out.put("name", player.name());
-            out.put("hand", player.hand().name().toLowerCase(Locale.ROOT));
-            out.put("level", Words.of("%.0f", player.level()));
-        }
-        return out;
-    }
-
-    private static DomContent interview(String action, Map<String, String> answers, Optional<Shelf.Entry> seen) {
-        InterviewAnswers now = new InterviewAnswers(answers);
+    private static DomContent interview(String action, InterviewAnswers now, Optional<Shelf.Entry> seen, Units units) {
         return form(
                         seenFields(seen),
                         div(
@@ -130,8 +125,8 @@ public final class PlayerPlace implements Place {
                                         choice(now, "hand", List.of("right", "left")),
                                         line(now, "level"),
                                         line(now, "scores"),
-                                        line(now, "driver"),
-                                        line(now, "seven"),
+                                        length(now, "driver", units),
+                                        length(now, "seven", units),
                                         choice(now, "miss", List.of("none", "left", "right")),
                                         line(now, "lost"),
                                         line(now, "bag"),
@@ -142,10 +137,31 @@ public final class PlayerPlace implements Place {
                                                         .withName("counts")
                                                         .withRows("3")))
                                 .withClass("fields"),
+                        h2(Texts.say("player.habits")),
+                        p(Texts.say("player.habitsMean")).withClass("note"),
+                        div(
+                                        line(now, "teeShort"),
+                                        line(now, "teeFour"),
+                                        line(now, "teeFive"),
+                                        choice(now, "aim", List.of("flag", "middle")),
+                                        choice(now, "chip", List.of("ground", "chip", "pitch")),
+                                        length(now, "layUp", units))
+                                .withClass("fields"),
                         button(Texts.say("player.fit")).withType("submit"))
                 .withMethod("post")
                 .withAction(action)
                 .withClass("sheet");
+    }
+
+    /** A length in the reader's unit; what is no number stands as it was typed. */
+    private static DomContent length(InterviewAnswers now, String question, Units units) {
+        String typed = now.get(question);
+        String shown = units.metric() && NUMBER.matcher(typed).matches()
+                ? Words.of("%.0f", units.number(Units.YARDS.metres(Double.parseDouble(typed))))
+                : typed;
+        return label(
+                span(Texts.say("ask." + question) + ", " + units.unit()),
+                input().withType("text").withName(question).withValue(shown).withMaxlength("400"));
     }
 
     private static DomContent line(InterviewAnswers now, String question) {
@@ -228,15 +244,24 @@ public final class PlayerPlace implements Place {
                 .orElse(text(""));
     }
 
-    private static InterviewAnswers typed(Context ctx) {
+    private InterviewAnswers typed(Context ctx) {
+        Units units = Units.of(room.store().listPreferences());
         Map<String, String> out = new HashMap<>();
         for (String question : InterviewAnswers.QUESTIONS) {
             String answer = ctx.formParam(question);
             if (answer != null && !answer.isBlank()) {
-                out.put(question, answer.strip());
+                out.put(question, InterviewAnswers.LENGTHS.contains(question) ? yards(answer, units) : answer.strip());
             }
         }
         return new InterviewAnswers(out);
+    }
+
+    /** A length as answers keep it; what is no number is refused where it is read. */
+    private static String yards(String answer, Units units) {
+        String typed = answer.strip().replace(',', '.');
+        return units.metric() && NUMBER.matcher(typed).matches()
+                ? Words.of("%.1f", Units.YARDS.number(units.metres(Double.parseDouble(typed))))
+                : answer.strip();
     }
 
     private void add(Context ctx) {
@@ -267,7 +292,7 @@ public final class PlayerPlace implements Place {
     private void eraseList(Context ctx) {
         String id = id(ctx);
         room.store().eraseList(id, String.valueOf(ctx.formParam("list")));
-        InterviewAnswers answers = new InterviewAnswers(room.store().listAnswers(id));
+        InterviewAnswers answers = keeping.answersOf(id);
         Shelf.Document kept = keeping.change(id, seen(ctx), answers, Texts.say("player.noteErased"));
         Said.then(ctx, Texts.say("player.changed", kept.version()), "/player?player=" + kept.id());
     }

@@ -17,6 +17,9 @@ import loopwright.units.Speed;
  * @param metricGreens lengths on the green in metres, else in feet
  */
 record Units(boolean metric, boolean metricGreens, WindUnit wind, boolean celsius) {
+    /** What is usual where nothing was chosen. */
+    static final Units YARDS = new Units(false, false, WindUnit.MPH, false);
+
     static final String LENGTHS = "units";
     static final String GREENS = "units.green";
     static final String WIND = "units.wind";

@@ -218,6 +218,13 @@ class BenchPlacesIT extends InBrowser {
         b.awaitTrue("document.querySelector('p.good')?.textContent.includes('version 2')");
         assertThat(b.text("main")).contains("seven.csv: shots, 4 rows");
         assertThat(picture(b)).contains("squares of 10 yards").contains(" yd<");
+        b.get("input[name=teeFour]").sendKeys("3-wood");
+        b.get("select[name=aim] option[value=middle]").click();
+        b.get("input[name=layUp]").sendKeys("100");
+        b.get("form[action='/player/answers'] button").click();
+        b.awaitTrue("document.querySelector('p.good')?.textContent.includes('version 3')");
+        assertThat(b.get("input[name=teeFour]").getAttribute("value")).isEqualTo("3-wood");
+        assertThat(b.get("select[name=aim]").getAttribute("value")).isEqualTo("middle");
         b.assertAccessible();
         b.screenshots("player");
         b.assertNoForeignRequest();
@@ -268,6 +275,8 @@ class BenchPlacesIT extends InBrowser {
         assertThat(b.text("table")).contains(" m").doesNotContain(" yd");
         b.go("/player");
         assertThat(picture(b)).contains("squares of 10 metres").doesNotContain(" yd<");
+        b.go("/player/new");
+        assertThat(b.text("main form")).contains("Driver carry, m").doesNotContain("Driver carry, yd");
         b.go("/data");
         b.get("select[name=units] option[value=yards]").click();
         b.get("form[action='/data/units'] button").click();
