@@ -83,18 +83,25 @@ final class CourseCard {
     }
 
     DomContent versions(List<Shelf.Entry> versions) {
-        return j2html.TagCreator.table(
-                caption(Texts.say("course.versionsMean")),
-                thead(tr(
-                        th(Texts.say("data.version")).attr("scope", "col"),
-                        th(Texts.say("data.note")).attr("scope", "col").withClass("words"),
-                        th(Texts.say("course.back")).attr("scope", "col"))),
-                tbody(each(
-                        versions,
-                        v -> tr(
-                                th(Integer.toString(v.version())).attr("scope", "row"),
-                                td(v.note()).withClass("words"),
-                                td(v.version() == entry.version() ? text(Texts.say("course.now")) : back(v))))));
+        return div(j2html.TagCreator.table(
+                        caption(Texts.say("course.versionsMean")),
+                        thead(tr(
+                                th(Texts.say("data.version")).attr("scope", "col"),
+                                th(Texts.say("data.note")).attr("scope", "col").withClass("words"),
+                                th(Texts.say("course.back")).attr("scope", "col"))),
+                        tbody(each(
+                                versions,
+                                v -> tr(
+                                        th(Integer.toString(v.version())).attr("scope", "row"),
+                                        td(v.note()).withClass("words"),
+                                        td(
+                                                v.version() == entry.version()
+                                                        ? text(Texts.say("course.now"))
+                                                        : back(v)))))))
+                .withClass("wide")
+                .withTabindex(0)
+                .attr("role", "region")
+                .attr("aria-label", Texts.say("course.versions"));
     }
 
     private DomContent back(Shelf.Entry old) {
