@@ -291,7 +291,9 @@ public final class MeanSolver {
                 TreeFan trees = s > nodes.firstState[n] && nodes.surface[n] != Surface.WOODS
                         ? out[nodes.firstState[n]].trees()
                         : problem.treesFrom(nodes.column[n], nodes.row[n], nodes.surface[n], nodes.situation[s]);
-                out[s] = new Spot(nodes.column[n], nodes.row[n], nodes.surface[n], nodes.situation[s], n == 0, trees);
+                double side = problem.settings.allRound() ? nodes.spacing[n] : 0;
+                out[s] = new Spot(
+                        nodes.column[n], nodes.row[n], nodes.surface[n], nodes.situation[s], n == 0, trees, side);
             }
         }
         return out;

@@ -41,6 +41,8 @@ final class NodeMesh {
 
     final List<double[]> places = new ArrayList<>();
     final List<Surface> surfaces = new ArrayList<>();
+    /** Distance to the next nodes of the grid, cells; 0 for the tee and for nodes of patches. */
+    final List<Integer> spacings = new ArrayList<>();
 
     /** For cell i: its nodes at 4 i to 4 i + 3 (or -1) and their weights. */
     final int[] cellNodes;
@@ -60,7 +62,7 @@ final class NodeMesh {
         cellNodes = new int[CORNERS * raster.restCells()];
         cellWeights = new double[CORNERS * raster.restCells()];
         Arrays.fill(cellNodes, NONE);
-        addNode(raster.column(line.start()), raster.row(line.start()), Surface.TEE);
+        addNode(raster.column(line.start()), raster.row(line.start()), Surface.TEE, 0);
         addGrid();
         for (int cell = 0; cell < raster.cells(); cell++) {
             if (isDecided(cell)) {
@@ -80,7 +82,7 @@ final class NodeMesh {
                 if (isDecided(cell)) {
                     int spacing = spacing(cell);
                     if (c % spacing == 0 && r % spacing == 0) {
-                        gridNode[cell] = addNode(c + 0.5, r + 0.5, raster.surface(cell));
+                        gridNode[cell] = addNode(c + 0.5, r + 0.5, raster.surface(cell), spacing);
                     }
                 }
             }
@@ -95,8 +97,9 @@ final class NodeMesh {
         return usual << doublings.applyAsInt(cell);
     }
 
-    private int addNode(double c, double r, Surface s) {
+    private int addNode(double c, double r, Surface s, int spacing) {
         places.add(new double[] {c, r});
+        spacings.add(spacing);
         surfaces.add(s);
         return places.size() - 1;
     }
@@ -112,7 +115,7 @@ final class NodeMesh {
             }
         }
         if (found == 0) {
-            nearest[found++] = addNode(c, r, raster.surface(cell));
+            nearest[found++] = addNode(c, r, raster.surface(cell), 0);
             patches.add(nearest[0]);
         }
         double[] weights = weights(nearest, found, c, r);

@@ -28,6 +28,9 @@ final class NodeSet {
     final double[] column;
     final double[] row;
     final Surface[] surface;
+    /** Distance to the next nodes, cells; 0 for those that stand apart. */
+    final int[] spacing;
+
     final int[] firstState;
     final int[] nodeOfState;
     final Situation[] situation;
@@ -52,6 +55,7 @@ final class NodeSet {
         column = mesh.places.stream().mapToDouble(p -> p[0]).toArray();
         row = mesh.places.stream().mapToDouble(p -> p[1]).toArray();
         surface = mesh.surfaces.toArray(Surface[]::new);
+        spacing = mesh.spacings.stream().mapToInt(Integer::intValue).toArray();
         firstState = new int[nodes + 1];
         List<SituationTable.Chance> all = new ArrayList<>();
         for (int n = 0; n < nodes; n++) {

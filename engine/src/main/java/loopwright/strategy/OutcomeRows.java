@@ -10,6 +10,9 @@ import loopwright.numerics.Watch;
  * clouds that had no part in choosing.
  */
 final class OutcomeRows {
+    /** A state with fewer points is looked at from one place only. */
+    private static final int LEAST_TO_SPLIT = 32;
+
     final int[] start;
     int[] code = new int[1 << 16];
     double[] weight = new double[1 << 16];
@@ -63,6 +66,7 @@ final class OutcomeRows {
             Watch watch) {
         OutcomeRows rows = new OutcomeRows(spots.length);
         Evaluator evaluator = new Evaluator(problem);
+        OptionSpace space = new OptionSpace(problem);
         Merger merger = new Merger(problem);
         for (int s = 0; s < spots.length; s++) {
             if (s % 256 == 0) {
@@ -79,14 +83,30 @@ final class OutcomeRows {
             } else {
                 rows.cost[s] = 1;
                 if (report) {
-                    evaluator.report(spots[s], o, points[s], s);
+                    report(spots[s], o, points[s], s, evaluator, space, merger);
                 } else {
                     evaluator.play(spots[s], o, points[s]);
+                    merger.add(evaluator, 1);
                 }
-                merger.merge(evaluator, rows, s);
+                merger.append(rows, s);
             }
         }
         return rows;
+    }
+
+    /**
+     * The policy plays from a whole square of places what is best from its middle: each is asked, or of a state with few
+     * points one, in turn.
+     */
+    private static void report(
+            Spot spot, Option o, int points, int s, Evaluator evaluator, OptionSpace space, Merger merger) {
+        int parts = spot.sideCells() == 0 || points < LEAST_TO_SPLIT ? 1 : Spot.PARTS;
+        for (int i = 0; i < parts; i++) {
+            Spot part = spot.sideCells() == 0 ? spot : spot.part(s + i);
+            Option same = spot.sideCells() == 0 ? o : space.from(o, part).orElse(o);
+            evaluator.report(part, same, points / parts, parts * s + i);
+            merger.add(evaluator, 1.0 / parts);
+        }
     }
 
     private void copy(OutcomeRows before, int s) {
@@ -111,31 +131,37 @@ final class OutcomeRows {
         private final HoleProblem problem;
         private double[] sum;
         private int[] seen = new int[64];
+        private int size;
 
         Merger(HoleProblem problem) {
             this.problem = problem;
             sum = new double[problem.raster.restCells() + 1024];
         }
 
-        void merge(Evaluator e, OutcomeRows rows, int state) {
+        /** Adds outcomes with a share of their weights. */
+        void add(Evaluator e, double share) {
             int most = problem.raster.restCells() + problem.relief.size();
             if (sum.length < most) {
-                sum = new double[most + 1024];
+                sum = Arrays.copyOf(sum, most + 1024);
             }
-            if (seen.length < e.size) {
-                seen = new int[e.size];
+            if (seen.length < size + e.size) {
+                seen = Arrays.copyOf(seen, 2 * (size + e.size));
             }
-            int n = 0;
             for (int i = 0; i < e.size; i++) {
                 if (sum[e.code[i]] == 0) {
-                    seen[n++] = e.code[i];
+                    seen[size++] = e.code[i];
                 }
-                sum[e.code[i]] += e.weight[i];
+                sum[e.code[i]] += share * e.weight[i];
             }
-            for (int i = 0; i < n; i++) {
+        }
+
+        /** Hands the sums to a state, and begins anew. */
+        void append(OutcomeRows rows, int state) {
+            for (int i = 0; i < size; i++) {
                 rows.append(state, seen[i], sum[seen[i]]);
                 sum[seen[i]] = 0;
             }
+            size = 0;
         }
     }
 }

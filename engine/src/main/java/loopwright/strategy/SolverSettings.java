@@ -9,13 +9,27 @@ package loopwright.strategy;
  * @param coarsePoints points per cloud in the first two passes
  * @param finePoints points per cloud for choosing; the best few at a state often met are told apart on eight times as many
  * @param reportPoints points of the independent clouds that values are reported from
+ * @param allRound true: values are reported for balls all round a node; false: for balls on the nodes themselves, as in
+ *     games solved by hand
  */
 public record SolverSettings(
-        int coarseCells, int middleCells, int fineCells, int coarsePoints, int finePoints, int reportPoints) {
+        int coarseCells,
+        int middleCells,
+        int fineCells,
+        int coarsePoints,
+        int finePoints,
+        int reportPoints,
+        boolean allRound) {
     public static final SolverSettings STANDARD = new SolverSettings(16, 8, 4, 32, 128, 1024);
 
     /** To set many ways of playing side by side; what it costs stands in the ledger ({@code FOR_COMPARISON}). */
     public static final SolverSettings FOR_COMPARISON = new SolverSettings(16, 8, 8, 32, 64, 256);
+
+    /** Settings that report for balls all round a node. */
+    public SolverSettings(
+            int coarseCells, int middleCells, int fineCells, int coarsePoints, int finePoints, int reportPoints) {
+        this(coarseCells, middleCells, fineCells, coarsePoints, finePoints, reportPoints, true);
+    }
 
     public SolverSettings {
         if (Math.min(coarseCells, Math.min(middleCells, fineCells)) < 2
@@ -28,10 +42,14 @@ public record SolverSettings(
     }
 
     public SolverSettings withFineCells(int cells) {
-        return new SolverSettings(coarseCells, middleCells, cells, coarsePoints, finePoints, reportPoints);
+        return new SolverSettings(coarseCells, middleCells, cells, coarsePoints, finePoints, reportPoints, allRound);
     }
 
     public SolverSettings withFinePoints(int points) {
-        return new SolverSettings(coarseCells, middleCells, fineCells, coarsePoints, points, reportPoints);
+        return new SolverSettings(coarseCells, middleCells, fineCells, coarsePoints, points, reportPoints, allRound);
+    }
+
+    SolverSettings onNodesAlone() {
+        return new SolverSettings(coarseCells, middleCells, fineCells, coarsePoints, finePoints, reportPoints, false);
     }
 }

@@ -124,7 +124,7 @@ final class TinyHole {
                 new CourseMap(course, course.holes().get(0)),
                 new Place(0, 0),
                 new Ability(new StrikeModel(player()), odds(), 1),
-                SolverSettings.STANDARD,
+                SolverSettings.STANDARD.onNodesAlone(),
                 new ShotRules(forbidden, Set.of(0, 1, 3)));
     }
 
