@@ -145,7 +145,7 @@ public final class HabitPlay {
     private boolean isClear(Place ball, double toTarget, double runShare) {
         double bearing = ball.bearingTo(target);
         for (double s = toTarget * (1 - runShare); s < toTarget; s += LOOK_METRES) {
-            Surface there = problem.map.surfaceAt(ball.along(bearing, s));
+            Surface there = problem.raster.surface(problem.raster.cell(ball.along(bearing, s)));
             if (there != Surface.GREEN && there != Surface.FAIRWAY) {
                 return false;
             }
