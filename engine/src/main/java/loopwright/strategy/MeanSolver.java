@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
-import java.util.function.IntUnaryOperator;
 import loopwright.ground.Surface;
 import loopwright.numerics.Watch;
 
@@ -17,8 +16,7 @@ import loopwright.numerics.Watch;
  *
  * <p>First on coarse nodes, all options against small clouds; then on finer nodes in two stages, where each state
  * tries the shortlists of the coarser nodes round it, the choices of its neighbours, and steps of aim, club and length
- * beside the best, as long as they improve. Where play seldom comes by, nodes stay as far apart as before, and states that
- * are hardly ever met are left as the coarser nodes found them.
+ * beside the best, as long as they improve. States that are hardly ever met are left as the coarser nodes found them.
  * What this search loses against trying everything everywhere is estimated on every solve.
  */
 public final class MeanSolver {
@@ -46,11 +44,6 @@ public final class MeanSolver {
     private static final double REPORTED_FULLY = 3e-3;
     /** From which it is searched twice. */
     static final double SOMETIMES = 1e-4;
-    /**
-     * From which finer nodes are worth their while. With fewer, policies come out no better; with half as many nodes still,
-     * a tenth of which is met more often than this, they lose 0.001 strokes a hole.
-     */
-    private static final double WORTH_A_NODE = 1e-4;
     /** Up to which it is left as the coarser nodes found it: all such states together are met once in some thirty holes. */
     private static final double SELDOM = 3e-5;
     /** The tee shot is chosen on this many times the points. */
@@ -72,9 +65,6 @@ public final class MeanSolver {
     private final HoleProblem problem;
     private final NodeSet nodes;
     private final int cells;
-    /** By cell: how often the spacing of the nodes is doubled there. */
-    private final IntUnaryOperator doublings;
-
     private final OptionSpace space;
     private final Evaluator evaluator;
     private final ValueField field;
@@ -91,11 +81,10 @@ public final class MeanSolver {
     /** About how often each state is met in a playing of the hole. */
     private final double[] importance;
 
-    private MeanSolver(HoleProblem problem, int cells, int points, IntUnaryOperator doublings) {
+    private MeanSolver(HoleProblem problem, int cells, int points) {
         this.problem = problem;
         this.cells = cells;
-        this.doublings = doublings;
-        nodes = new NodeSet(problem.raster, problem.line, cells, doublings);
+        nodes = new NodeSet(problem.raster, problem.line, cells);
         space = new OptionSpace(problem);
         evaluator = new Evaluator(problem);
         field = problem.values(nodes);
@@ -113,16 +102,18 @@ public final class MeanSolver {
     /** Solves a hole; the work is reported to the watch in a hundred steps. */
     public static MeanSolution solve(HoleProblem problem, Watch watch) {
         SolverSettings settings = problem.settings;
-        MeanSolver coarse = new MeanSolver(problem, settings.coarseCells(), settings.coarsePoints(), cell -> 0);
+        MeanSolver coarse = new MeanSolver(problem, settings.coarseCells(), settings.coarsePoints());
         coarse.start();
         coarse.searchEverything(COARSE_AIM_CELLS, watch);
         coarse.pass(watch, s -> s == 0 ? coarse.everything(0) : coarse.shortlists[s].options(), s -> false);
         watch.at(25, 100);
-        MeanSolver middle = coarse.finer(settings.middleCells(), settings.coarsePoints(), watch);
+        MeanSolver middle = new MeanSolver(problem, settings.middleCells(), settings.coarsePoints());
+        middle.startFrom(coarse, coarse.visits(watch));
         middle.pass(watch, s -> middle.fromCoarser(coarse, s), middle::matters);
         middle.pass(watch, s -> s == 0 ? middle.everything(0) : middle.shortlists[s].options(), s -> false);
         watch.at(45, 100);
-        MeanSolver fine = middle.finer(settings.fineCells(), settings.finePoints(), watch);
+        MeanSolver fine = new MeanSolver(problem, settings.fineCells(), settings.finePoints());
+        fine.startFrom(middle, middle.visits(watch));
         fine.pass(watch, s -> !fine.takesOver(middle, s), s -> fine.fromCoarser(middle, s), fine::matters);
         watch.at(70, 100);
         fine.givePointsByVisits();
@@ -133,34 +124,9 @@ public final class MeanSolver {
         return fine.solution(loss);
     }
 
-    /** The same hole on nodes nearer to each other, but for where play seldom comes by. */
-    private MeanSolver finer(int finerCells, int finerPoints, Watch watch) {
-        double[] visits = visits(watch);
-        double share = square((double) finerCells / cells);
-        boolean[] seldom = new boolean[nodes.nodes];
-        for (int n = 0; n < seldom.length; n++) {
-            double met = 0;
-            for (int s = nodes.firstState[n]; s < nodes.firstState[n + 1]; s++) {
-                met += visits[s];
-            }
-            seldom[n] = met * share < WORTH_A_NODE;
-        }
-        MeanSolver finer = new MeanSolver(problem, finerCells, finerPoints, cell -> {
-            int node = nodes.mainNode(cell);
-            return node < 0 || !seldom[node] ? 0 : 1 + doublings.applyAsInt(cell);
-        });
-        finer.startFrom(this, visits);
-        return finer;
-    }
-
-    private static double square(double x) {
-        return x * x;
-    }
-
     /** The slow, obvious way: all options at every node of the answer, until nothing changes. For checks. */
     static MeanSolution solveExhaustively(HoleProblem problem, Watch watch) {
-        SolverSettings settings = problem.settings;
-        MeanSolver all = new MeanSolver(problem, settings.fineCells(), settings.finePoints(), cell -> 0);
+        MeanSolver all = new MeanSolver(problem, problem.settings.fineCells(), problem.settings.finePoints());
         all.start();
         for (int pass = 0; pass < 3; pass++) {
             all.searchEverything(FULL_AIM_CELLS, watch);
@@ -310,22 +276,17 @@ public final class MeanSolver {
     }
 
     private void startFrom(MeanSolver coarse, double[] visits) {
+        double finer = (double) cells / coarse.cells;
         for (int s = 0; s < nodes.states; s++) {
             int from = coarseState(coarse, s);
             value[s] = from < 0 ? 2.4 : from == 0 ? coarse.value[0] : coarseValue(coarse, s);
-            importance[s] = from < 0 ? OFTEN : Math.max(0, visits[from]) * square(spacing(s) / coarse.spacing(from));
+            importance[s] = from < 0 ? OFTEN : Math.max(0, visits[from]) * finer * finer;
             points[s] = Math.max(LEAST_POINTS, points[s] / 2);
         }
         for (int n = 0; n < nodes.nodes; n++) {
             field.nodeValue[n] = nodes.average(n, value);
         }
         field.refreshAll();
-    }
-
-    /** Of the nodes round a state, cells, but for what its distance to the green and to the line of play makes of it. */
-    private double spacing(int state) {
-        int node = nodes.nodeOfState[state];
-        return cells << doublings.applyAsInt(problem.raster.cell(nodes.column[node], nodes.row[node]));
     }
 
     /** The coarse state that stands for a state here: same surface, same situation; -1 if there is none. */

@@ -3,17 +3,15 @@ package loopwright.strategy;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntUnaryOperator;
 import loopwright.geo.Line;
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
 
 /**
- * Lays out the decision nodes of a hole and connects the cells to them. Nodes stand on a grid: half the base spacing round
- * the green, the base spacing along the line of play, twice the base beyond; all of it doubled where play seldom comes by.
- * Every cell off the green is interpolated among up to four nodes of its own surface, the nearest in each quarter round
- * it, with weights that are exact for values that change linearly; a patch of surface without a node gets one of its
- * own. Node 0 is the tee.
+ * Lays out the decision nodes of a hole and connects the cells to them. Nodes stand on a grid: half the base spacing round the
+ * green, the base spacing along the line of play, twice the base beyond. Every cell off the green is interpolated among up to four nodes of its own surface, the nearest in each
+ * quarter round it, with weights that are exact for values that change linearly; a patch of surface without a node gets
+ * one of its own. Node 0 is the tee.
  */
 final class NodeMesh {
     static final int CORNERS = 4;
@@ -23,21 +21,12 @@ final class NodeMesh {
     private static final double CORRIDOR_METRES = 45;
 
     private static final double LARGEST_WEIGHT = 1.6;
-    /** How far nodes of the grid are looked for, in spacings: so far always, and further where a quarter has none. */
-    private static final int NEAR_SPACINGS = 2;
-
-    private static final int FAR_SPACINGS = 4;
-    private static final int NONE = -1;
-
     final HoleRaster raster;
     private final int base;
     private final Line line;
-    /** By cell: how often the spacing is doubled there. */
-    private final IntUnaryOperator doublings;
-    /** By cell: the node of the grid that stands in it, or none. */
-    private final int[] gridNode;
-    /** The nodes of patches that the grid has missed. */
-    private final List<Integer> patches = new ArrayList<>();
+    private final List<Integer>[] buckets;
+    private final int bucketColumns;
+    private final int bucketCells;
 
     final List<double[]> places = new ArrayList<>();
     final List<Surface> surfaces = new ArrayList<>();
@@ -49,19 +38,17 @@ final class NodeMesh {
 
     final double[] cellWeights;
 
-    private final int[] nearest = new int[CORNERS];
-    private final double[] squares = new double[CORNERS];
-
-    NodeMesh(HoleRaster raster, Line line, int baseCells, IntUnaryOperator doublings) {
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    NodeMesh(HoleRaster raster, Line line, int baseCells) {
         this.raster = raster;
         this.line = line;
         this.base = baseCells;
-        this.doublings = doublings;
-        gridNode = new int[raster.cells()];
-        Arrays.fill(gridNode, NONE);
+        bucketCells = 2 * baseCells;
+        bucketColumns = raster.columns / bucketCells + 1;
+        buckets = new List[bucketColumns * (raster.rows / bucketCells + 1)];
         cellNodes = new int[CORNERS * raster.restCells()];
         cellWeights = new double[CORNERS * raster.restCells()];
-        Arrays.fill(cellNodes, NONE);
+        Arrays.fill(cellNodes, -1);
         addNode(raster.column(line.start()), raster.row(line.start()), Surface.TEE, 0);
         addGrid();
         for (int cell = 0; cell < raster.cells(); cell++) {
@@ -82,7 +69,7 @@ final class NodeMesh {
                 if (isDecided(cell)) {
                     int spacing = spacing(cell);
                     if (c % spacing == 0 && r % spacing == 0) {
-                        gridNode[cell] = addNode(c + 0.5, r + 0.5, raster.surface(cell), spacing);
+                        register(addNode(c + 0.5, r + 0.5, raster.surface(cell), spacing), cell);
                     }
                 }
             }
@@ -91,10 +78,10 @@ final class NodeMesh {
 
     private int spacing(int cell) {
         Place p = raster.centre(cell);
-        int usual = p.distanceTo(line.end()) <= NEAR_METRES
-                ? base / 2
-                : line.distanceTo(p) <= CORRIDOR_METRES ? base : 2 * base;
-        return usual << doublings.applyAsInt(cell);
+        if (p.distanceTo(line.end()) <= NEAR_METRES) {
+            return base / 2;
+        }
+        return line.distanceTo(p) <= CORRIDOR_METRES ? base : 2 * base;
     }
 
     private int addNode(double c, double r, Surface s, int spacing) {
@@ -104,19 +91,31 @@ final class NodeMesh {
         return places.size() - 1;
     }
 
+    private void register(int node, int cell) {
+        int bucket = bucketOf(cell);
+        if (buckets[bucket] == null) {
+            buckets[bucket] = new ArrayList<>(8);
+        }
+        buckets[bucket].add(node);
+    }
+
+    private int bucketOf(int cell) {
+        return raster.rowOf(cell) / bucketCells * bucketColumns + raster.columnOf(cell) / bucketCells;
+    }
+
     private void connect(int cell) {
         double c = raster.columnOf(cell) + 0.5;
         double r = raster.rowOf(cell) + 0.5;
-        lookRound(cell, c, r);
+        int[] nearest = nearestByQuarter(cell, c, r);
         int found = 0;
         for (int n : nearest) {
-            if (n != NONE) {
+            if (n >= 0) {
                 nearest[found++] = n;
             }
         }
         if (found == 0) {
             nearest[found++] = addNode(c, r, raster.surface(cell), 0);
-            patches.add(nearest[0]);
+            register(nearest[0], cell);
         }
         double[] weights = weights(nearest, found, c, r);
         for (int i = 0; i < found; i++) {
@@ -125,59 +124,31 @@ final class NodeMesh {
         }
     }
 
-    /** Finds the nearest node of the cell's surface in each quarter round it. */
-    private void lookRound(int cell, double c, double r) {
-        Arrays.fill(nearest, NONE);
-        Arrays.fill(squares, Double.MAX_VALUE);
+    private int[] nearestByQuarter(int cell, double c, double r) {
+        int[] nearest = {-1, -1, -1, -1};
+        double[] best = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
         Surface own = raster.surface(cell);
-        int spacing = spacing(cell);
-        lookWithin(NEAR_SPACINGS, spacing, own, c, r);
-        if (isQuarterEmpty()) {
-            lookWithin(FAR_SPACINGS, spacing, own, c, r);
-        }
-        double reach = FAR_SPACINGS * spacing;
-        for (int node : patches) {
-            if (Math.abs(places.get(node)[0] - c) <= reach && Math.abs(places.get(node)[1] - r) <= reach) {
-                offer(node, own, c, r);
-            }
-        }
-    }
-
-    private void lookWithin(int spacings, int spacing, Surface own, double c, double r) {
-        int west = (int) c / spacing * spacing;
-        int south = (int) r / spacing * spacing;
-        int before = (spacings - 1) * spacing;
-        int after = spacings * spacing;
-        for (int row = Math.max(0, south - before); row <= Math.min(raster.rows - 1, south + after); row += spacing) {
-            for (int column = Math.max(0, west - before);
-                    column <= Math.min(raster.columns - 1, west + after);
-                    column += spacing) {
-                int node = gridNode[row * raster.columns + column];
-                if (node != NONE) {
-                    offer(node, own, c, r);
+        int bucketColumn = raster.columnOf(cell) / bucketCells;
+        int bucketRow = raster.rowOf(cell) / bucketCells;
+        for (int br = Math.max(0, bucketRow - 1); br <= bucketRow + 1; br++) {
+            for (int bc = Math.max(0, bucketColumn - 1); bc <= Math.min(bucketColumns - 1, bucketColumn + 1); bc++) {
+                int bucket = br * bucketColumns + bc;
+                if (bucket >= buckets.length || buckets[bucket] == null) {
+                    continue;
+                }
+                for (int node : buckets[bucket]) {
+                    double dx = places.get(node)[0] - c;
+                    double dy = places.get(node)[1] - r;
+                    int quarter = (dx >= 0 ? 1 : 0) + (dy >= 0 ? 2 : 0);
+                    double squared = dx * dx + dy * dy;
+                    if (surfaces.get(node) == own && squared < best[quarter]) {
+                        best[quarter] = squared;
+                        nearest[quarter] = node;
+                    }
                 }
             }
         }
-    }
-
-    private boolean isQuarterEmpty() {
-        for (int n : nearest) {
-            if (n == NONE) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private void offer(int node, Surface own, double c, double r) {
-        double dx = places.get(node)[0] - c;
-        double dy = places.get(node)[1] - r;
-        int quarter = (dx >= 0 ? 1 : 0) + (dy >= 0 ? 2 : 0);
-        double squared = dx * dx + dy * dy;
-        if (squared < squares[quarter] && surfaces.get(node) == own) {
-            squares[quarter] = squared;
-            nearest[quarter] = node;
-        }
+        return nearest;
     }
 
     /** Weights that sum to 1 and, with three nodes or more in general position, reproduce linear functions. */

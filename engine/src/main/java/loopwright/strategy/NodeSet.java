@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntConsumer;
-import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import loopwright.geo.Line;
 import loopwright.ground.Situation;
@@ -45,10 +44,9 @@ final class NodeSet {
     /** Cells that read nodes, by the band in which their last node is solved. */
     final int[][] cellsOfBand;
 
-    /** Nodes of a base spacing, doubled as often as {@code doublings} tells of a cell. */
-    NodeSet(HoleRaster raster, Line line, int baseCells, IntUnaryOperator doublings) {
+    NodeSet(HoleRaster raster, Line line, int baseCells) {
         this.raster = raster;
-        NodeMesh mesh = new NodeMesh(raster, line, baseCells, doublings);
+        NodeMesh mesh = new NodeMesh(raster, line, baseCells);
         cellNodes = mesh.cellNodes;
         cellWeights = mesh.cellWeights;
         nodes = mesh.places.size();

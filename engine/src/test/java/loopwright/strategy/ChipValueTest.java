@@ -54,7 +54,7 @@ class ChipValueTest {
         Spot spot = new Spot(column, row, Surface.FAIRWAY, Situation.ORDINARY, false, trees);
         Evaluator evaluator = new Evaluator(problem);
         evaluator.report(spot, Option.stroke(chip(), raster.column(HOLE), raster.row(HOLE)), 32_768, 0);
-        ValueField field = problem.values(new NodeSet(raster, problem.line, 4, cell -> 0));
+        ValueField field = problem.values(new NodeSet(raster, problem.line, 4));
         double[] exact = expectedPutts(metres, raster);
         // Only balls on the green are compared: the value of the others hangs on the rest of the hole.
         assertThat(onTheGreen(evaluator, field, raster)).isCloseTo(exact[0], within(BLUR + 4 * exact[1]));

@@ -67,7 +67,7 @@ class LocalRuleTest {
     private double solved(CourseMap map, Place ball, Surface lie, int shot, Place target, double found) {
         Ability ability = new Ability(strikes, odds, 1);
         HoleProblem problem = new HoleProblem(map, TEE, ability, SolverSettings.STANDARD, ShotRules.FREE);
-        ValueField field = problem.values(new NodeSet(problem.raster, problem.line, 16, cell -> 0));
+        ValueField field = problem.values(new NodeSet(problem.raster, problem.line, 16));
         Arrays.fill(field.nodeValue, found);
         Evaluator evaluator = new Evaluator(problem);
         double column = problem.raster.column(ball);
@@ -250,7 +250,7 @@ class LocalRuleTest {
         CourseMap map = map(open, Set.of(LocalRule.PREFERRED_LIES));
         HoleProblem problem =
                 new HoleProblem(map, TEE, new Ability(strikes, odds, 1), SolverSettings.STANDARD, ShotRules.FREE);
-        NodeSet nodes = new NodeSet(problem.raster, problem.line, 16, cell -> 0);
+        NodeSet nodes = new NodeSet(problem.raster, problem.line, 16);
         for (int s = 0; s < nodes.states; s++) {
             if (nodes.surface[nodes.nodeOfState[s]] == Surface.FAIRWAY) {
                 assertThat(nodes.situation[s]).isEqualTo(Situation.SITTING_UP);
