@@ -9,8 +9,8 @@ package loopwright.strategy;
  * @param coarsePoints points per cloud in the first two passes
  * @param finePoints points per cloud for choosing; the best few at a state often met are told apart on eight times as many
  * @param reportPoints points of the independent clouds that values are reported from
- * @param allRound true: values are reported for balls all round a node; false: for balls on the nodes themselves, as in
- *     games solved by hand
+ * @param allRound true: values are reported for balls all round a node; false: for balls on the nodes themselves, as
+ *     where ways of playing are compared and in games solved by hand
  */
 public record SolverSettings(
         int coarseCells,
@@ -22,8 +22,11 @@ public record SolverSettings(
         boolean allRound) {
     public static final SolverSettings STANDARD = new SolverSettings(16, 8, 4, 32, 128, 1024);
 
-    /** To set many ways of playing side by side; what it costs stands in the ledger ({@code FOR_COMPARISON}). */
-    public static final SolverSettings FOR_COMPARISON = new SolverSettings(16, 8, 8, 32, 64, 256);
+    /**
+     * To set many ways of playing side by side; what it costs stands in the ledger ({@code FOR_COMPARISON}). Only their
+     * differences count, and what a choice loses between nodes is much the same for all.
+     */
+    public static final SolverSettings FOR_COMPARISON = new SolverSettings(16, 8, 8, 32, 64, 256, false);
 
     /** Settings that report for balls all round a node. */
     public SolverSettings(
