@@ -27,6 +27,8 @@ public final class BenchServer implements AutoCloseable {
     /** Maps of whole counties are larger; they are for the command line. */
     private static final long LARGEST_UPLOAD_MB = 64;
 
+    private static final long READ_OF_TOO_LARGE_MB = 4 * LARGEST_UPLOAD_MB;
+
     /** No script, style, picture or connection but our own, and nobody may frame the pages. */
     private static final String POLICY =
             "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'self';"
@@ -95,10 +97,20 @@ public final class BenchServer implements AutoCloseable {
             say(ctx, FORBIDDEN, Texts.say("error.foreign"));
             ctx.skipRemainingHandlers();
         } else if (ctx.req().getContentLengthLong() > LARGEST_UPLOAD_MB << 20) {
+            letThrough(ctx);
             say(ctx, TOO_LARGE, Texts.say("error.large", LARGEST_UPLOAD_MB));
             ctx.skipRemainingHandlers();
         } else if (gate.stops(ctx)) {
             ctx.skipRemainingHandlers();
+        }
+    }
+
+    /** Who is still sending does not read an answer: what is little too large is read and thrown away first. */
+    private static void letThrough(Context ctx) {
+        try {
+            ctx.req().getInputStream().skip(READ_OF_TOO_LARGE_MB << 20);
+        } catch (IOException e) {
+            // whoever sent it is gone, and the answer with him
         }
     }
 

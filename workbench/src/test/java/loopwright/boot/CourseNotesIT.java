@@ -54,7 +54,9 @@ class CourseNotesIT {
 
     /** The middle of the green on the chart. */
     private static String green(String origin) throws Exception {
-        JsonNode areas = new ObjectMapper().readTree(get(origin + "/course/areas?hole=4"));
+        JsonNode areas = new ObjectMapper()
+                .readTree(get(origin + "/course/areas?hole=4"))
+                .get("areas");
         double best = Double.MAX_VALUE;
         String out = "";
         for (JsonNode area : areas) {
