@@ -66,9 +66,8 @@ class FitPlayerTest {
         assertThat(result.clubs())
                 .extracting(ClubResult::club)
                 .contains("7-wood", "5-hybrid")
-                .doesNotContain("4-iron");
+                .doesNotContain("4-iron", "6-iron");
         assertThat(carry(result, "7-iron")).isBetween(75.0, 90.0);
-        assertThat(carry(result, "6-iron") - carry(result, "7-iron")).isLessThan(6);
         assertThat(result.clubs()).allSatisfy(FitPlayerTest::isSane);
         assertThat(result.notes()).anyMatch(n -> n.contains("every number below is assumed"));
     }
