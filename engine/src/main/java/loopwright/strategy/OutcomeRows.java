@@ -100,11 +100,15 @@ final class OutcomeRows {
      */
     private static void report(
             Spot spot, Option o, int points, int s, Evaluator evaluator, OptionSpace space, Merger merger) {
-        int parts = spot.sideCells() == 0 || points < LEAST_TO_SPLIT ? 1 : Spot.PARTS;
+        if (spot.sideCells() == 0) {
+            evaluator.report(spot, o, points, s);
+            merger.add(evaluator, 1);
+            return;
+        }
+        int parts = points < LEAST_TO_SPLIT ? 1 : Spot.PARTS;
         for (int i = 0; i < parts; i++) {
-            Spot part = spot.sideCells() == 0 ? spot : spot.part(s + i);
-            Option same = spot.sideCells() == 0 ? o : space.from(o, part).orElse(o);
-            evaluator.report(part, same, points / parts, parts * s + i);
+            Spot part = spot.part(s + i);
+            evaluator.report(part, space.from(o, part).orElse(o), points / parts, parts * s + i);
             merger.add(evaluator, 1.0 / parts);
         }
     }

@@ -92,6 +92,11 @@ public final class CarryStore {
         return fits.get(0).id();
     }
 
+    /** The newest version of the only course with this id or name. */
+    public static Shelf.Entry course(BenchStore store, String wanted) {
+        return store.courses().get(idOf(store.courses(), wanted, "course")).entry();
+    }
+
     /** A player file is small and says "swings"; no map does. */
     private static boolean looksLikePlayer(Path file) {
         try {

@@ -20,6 +20,7 @@ import loopwright.cli.PracticeCommand;
 import loopwright.cli.PracticeDrillsVerb;
 import loopwright.cli.PracticeLogVerb;
 import loopwright.cli.PracticeNextVerb;
+import loopwright.cli.PracticeOutlets;
 import loopwright.cli.PracticePlanVerb;
 import loopwright.cli.PracticeReviewVerb;
 import loopwright.cli.StoreWork;
@@ -47,17 +48,11 @@ final class PracticeVerbs {
         DrillCards cards = new DrillCards(new DrillJson());
         ChartedPractice pictures = new ChartedPractice();
         PlanPractice plan = new PlanPractice(new OsmCourseFiles(), new JsonPlayerFiles());
+        PracticeOutlets outlets = new PracticeOutlets(new LearningJson(), pictures, new CalendarIcs(clock), results);
         line.addSubcommand(new CommandLine(new PracticeCommand())
-                .addSubcommand(new PracticePlanVerb(
-                        plan, cards, new LearningJson(), pictures, new CalendarIcs(clock), results, clock))
+                .addSubcommand(new PracticePlanVerb(plan, cards, outlets, clock))
                 .addSubcommand(new PracticeDrillsVerb(cards, new JsonPlayerFiles(), pictures, results))
-                .addSubcommand(new PracticeNextVerb(
-                        stores,
-                        StoreVerbs::room,
-                        plan,
-                        cards,
-                        new PracticeNextVerb.Outlets(new LearningJson(), pictures, new CalendarIcs(clock), results),
-                        clock))
+                .addSubcommand(new PracticeNextVerb(stores, StoreVerbs::room, plan, cards, outlets, clock))
                 .addSubcommand(new PracticeLogVerb(stores, StoreVerbs::room, cards, clock))
                 .addSubcommand(new PracticeReviewVerb(stores, StoreVerbs::room, cards, results)));
     }

@@ -91,14 +91,7 @@ public final class ForecastVerb implements Runnable {
                         .apply(store)
                         .foretell(
                                 new ForecastRound.Request(
-                                        id,
-                                        store.courses()
-                                                .get(CarryStore.idOf(store.courses(), course, "course"))
-                                                .entry(),
-                                        tees,
-                                        holes,
-                                        target,
-                                        day),
+                                        id, CarryStore.course(store, course), tees, holes, target, day),
                                 new ProgressLine(err, "hole")));
         say(sentence(told.kept()));
         int low = quantile(told, 0.05);

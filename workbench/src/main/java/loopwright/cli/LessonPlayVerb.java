@@ -89,9 +89,7 @@ public final class LessonPlayVerb implements Runnable {
         List<Integer> numbers = numbers();
         Asked asked = new Asked(new BufferedReader(keyboard), out);
         RoundRecord played = stores.of(of.where, of.player, (store, id) -> {
-            Shelf.Entry entry = store.courses()
-                    .get(CarryStore.idOf(store.courses(), course, "course"))
-                    .entry();
+            Shelf.Entry entry = CarryStore.course(store, course);
             LocalDate day = date == null ? LocalDate.now(clock) : date;
             PlayingLesson lesson = new PlayingLesson(rooms.apply(store), planning, id, entry, tees, day);
             lesson.checkHoles(numbers);

@@ -1,28 +1,22 @@
 package loopwright.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import loopwright.action.BenchStore;
-import loopwright.action.CalendarFile;
 import loopwright.action.CarryStore;
 import loopwright.action.DrillCards;
 import loopwright.action.Intake;
-import loopwright.action.LearningFiles;
 import loopwright.action.OwnDrills;
 import loopwright.action.PlanPractice;
 import loopwright.action.PlanRequest;
-import loopwright.action.PracticePictures;
 import loopwright.action.PracticePlan;
 import loopwright.action.PracticeProgress;
 import loopwright.action.PracticeRequest;
-import loopwright.action.ResultFile;
 import loopwright.action.Shelf;
 import loopwright.action.UserFault;
 import loopwright.action.Workroom;
@@ -45,12 +39,8 @@ public final class PracticeNextVerb implements Runnable {
     private final Function<BenchStore, Workroom> rooms;
     private final PlanPractice action;
     private final DrillCards cards;
-    private final Outlets outlets;
+    private final PracticeOutlets outlets;
     private final Clock clock;
-
-    /** Where weeks and plans are written, and learning curves read. */
-    public record Outlets(
-            LearningFiles learning, PracticePictures pictures, CalendarFile calendars, ResultFile results) {}
 
     @Mixin
     private PlayerInStore of = new PlayerInStore();
@@ -74,25 +64,7 @@ public final class PracticeNextVerb implements Runnable {
     private long seed;
 
     @Mixin
-    private HoursOptions hours = new HoursOptions();
-
-    @Mixin
-    private DrillOptions drills = new DrillOptions();
-
-    @Mixin
-    private WeekOptions week = new WeekOptions();
-
-    @Option(
-            names = "--rates",
-            paramLabel = "FILE",
-            description = "Learning curves you have set instead of the assumed ones (docs/practice.md).")
-    private @Nullable Path rates;
-
-    @Option(
-            names = "--json",
-            paramLabel = "FILE",
-            description = "Write it as JSON (docs/schema/practice-plan.schema.json).")
-    private @Nullable Path json;
+    private PracticeOptions practice = new PracticeOptions();
 
     @Spec
     private @Nullable CommandSpec spec;
@@ -103,7 +75,7 @@ public final class PracticeNextVerb implements Runnable {
             Function<BenchStore, Workroom> rooms,
             PlanPractice action,
             DrillCards cards,
-            Outlets outlets,
+            PracticeOutlets outlets,
             Clock clock) {
         this.stores = stores;
         this.rooms = rooms;
@@ -119,21 +91,14 @@ public final class PracticeNextVerb implements Runnable {
         PrintWriter err = spec.commandLine().getErr();
         PracticePlan plan = stores.of(
                 of.where, of.player, (store, id) -> action.plan(request(store, id), new ProgressLine(err, "part")));
-        new PracticePage(out).print(plan);
-        week.write(plan, outlets.pictures(), outlets.calendars(), LocalDate.now(clock), out);
-        if (json != null) {
-            outlets.results().write(json, PracticeJson.of(plan));
-            out.println("Practice plan written to " + json + ".");
-        }
+        practice.show(plan, outlets, LocalDate.now(clock), out);
     }
 
     private PracticeRequest request(BenchStore store, String id) {
         Workroom room = rooms.apply(store);
         Shelf.Entry player = store.players().get(id).entry();
-        Shelf.Entry onto = store.courses()
-                .get(CarryStore.idOf(store.courses(), course, "course"))
-                .entry();
-        List<Drill> all = drills.drills(new OwnDrills(room, cards), cards, id);
+        Shelf.Entry onto = CarryStore.course(store, course);
+        List<Drill> all = practice.drills.drills(new OwnDrills(room, cards), cards, id);
         return new PracticeRequest(
                 PlanRequest.usual(
                         room.courseFile(onto.id(), onto.version()),
@@ -145,10 +110,10 @@ public final class PracticeNextVerb implements Runnable {
                         List.of(),
                         List.of(),
                         seed),
-                hours.hours(LocalDate.now(clock)),
-                week.sessions(),
+                practice.hours.hours(LocalDate.now(clock)),
+                practice.week.sessions(),
                 all,
-                rates == null ? Map.of() : outlets.learning().read(rates),
+                practice.rates(outlets.learning()),
                 Optional.of(PracticeProgress.of(room, player, all)));
     }
 

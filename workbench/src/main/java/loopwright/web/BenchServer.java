@@ -27,6 +27,7 @@ public final class BenchServer implements AutoCloseable {
     /** Maps of whole counties are larger; they are for the command line. */
     private static final long LARGEST_UPLOAD_MB = 64;
 
+    /** Of what is larger, so much is read before the answer. */
     private static final long READ_OF_TOO_LARGE_MB = 4 * LARGEST_UPLOAD_MB;
 
     /** No script, style, picture or connection but our own, and nobody may frame the pages. */
@@ -97,7 +98,7 @@ public final class BenchServer implements AutoCloseable {
             say(ctx, FORBIDDEN, Texts.say("error.foreign"));
             ctx.skipRemainingHandlers();
         } else if (ctx.req().getContentLengthLong() > LARGEST_UPLOAD_MB << 20) {
-            letThrough(ctx);
+            readAway(ctx);
             say(ctx, TOO_LARGE, Texts.say("error.large", LARGEST_UPLOAD_MB));
             ctx.skipRemainingHandlers();
         } else if (gate.stops(ctx)) {
@@ -105,8 +106,8 @@ public final class BenchServer implements AutoCloseable {
         }
     }
 
-    /** Who is still sending does not read an answer: what is little too large is read and thrown away first. */
-    private static void letThrough(Context ctx) {
+    /** Who is still sending does not read an answer: what is not much too large is read and thrown away first. */
+    private static void readAway(Context ctx) {
         try {
             ctx.req().getInputStream().skip(READ_OF_TOO_LARGE_MB << 20);
         } catch (IOException e) {

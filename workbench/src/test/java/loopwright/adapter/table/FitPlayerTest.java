@@ -68,6 +68,7 @@ class FitPlayerTest {
                 .contains("7-wood", "5-hybrid")
                 .doesNotContain("4-iron", "6-iron");
         assertThat(carry(result, "7-iron")).isBetween(75.0, 90.0);
+        assertThat(carry(result, "5-hybrid") - carry(result, "6-hybrid")).isLessThan(6);
         assertThat(result.clubs()).allSatisfy(FitPlayerTest::isSane);
         assertThat(result.notes()).anyMatch(n -> n.contains("every number below is assumed"));
     }
