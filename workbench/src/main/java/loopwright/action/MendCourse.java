@@ -9,6 +9,7 @@ import loopwright.course.Area;
 import loopwright.course.AreaKind;
 import loopwright.course.Course;
 import loopwright.course.Hole;
+import loopwright.geo.Line;
 import loopwright.geo.Place;
 import loopwright.geo.Region;
 
@@ -17,13 +18,21 @@ public final class MendCourse {
     private MendCourse() {}
 
     /**
-     * An area as it is to be; of a kept id what else is known of it stays.
+     * An area as it is to be.
      *
      * @param polygons for each its outer ring and then its holes
+     * @param numbers what is known of it, as {@link AreaNumbers} tells; empty: of an area that keeps its kind all stays
      */
-    public record Drawn(String id, AreaKind kind, List<List<List<Place>>> polygons) {
+    public record Drawn(
+            String id, AreaKind kind, List<List<List<Place>>> polygons, Optional<Map<String, Double>> numbers) {
         public Drawn {
             polygons = List.copyOf(polygons);
+            numbers = numbers.map(Map::copyOf);
+        }
+
+        /** A shape alone. */
+        public Drawn(String id, AreaKind kind, List<List<List<Place>>> polygons) {
+            this(id, kind, polygons, Optional.empty());
         }
     }
 
@@ -73,11 +82,20 @@ public final class MendCourse {
         return course.withBoundary(polygons.isEmpty() ? Optional.empty() : Optional.of(region("the border", polygons)));
     }
 
+    /** The area along a line, with flat ends. */
+    public static Region strip(List<Place> line, double widthMetres) {
+        if (line.size() < 2 || !(new Line(line).lengthMetres() > 1)) {
+            throw new UserFault("A line needs a beginning and an end that lie apart; draw it again.");
+        }
+        return Region.strip(new Line(line), widthMetres / 2);
+    }
+
     private static Area area(Drawn d, Optional<Area> before) {
         Region region = region(d);
-        return before.filter(b -> b.kind() == d.kind())
+        Area shaped = before.filter(b -> b.kind() == d.kind())
                 .map(b -> new Area(b.id(), b.kind(), region, b.notFoundChance(), b.survey()))
                 .orElseGet(() -> Area.of(d.id(), d.kind(), region));
+        return d.numbers().map(n -> AreaNumbers.set(shaped, n)).orElse(shaped);
     }
 
     private static void cut(Map<String, Area> areas, AreaKind kind, Region out) {

@@ -72,15 +72,18 @@ public final class MendMarks {
      * @param set marks that are new, moved or described anew
      * @param gone marks that are taken away, by kind and id
      * @param line places of the hole line from the tee to the green, if any of them changed
+     * @param rules local rules in force on the hole, if any of them changed
      */
-    public record Changes(List<Mark> set, List<Gone> gone, Optional<List<Place>> line) {
+    public record Changes(List<Mark> set, List<Gone> gone, Optional<List<Place>> line, Optional<Set<LocalRule>> rules) {
         public Changes {
             set = List.copyOf(set);
             gone = List.copyOf(gone);
+            rules = rules.map(Set::copyOf);
         }
 
-        public boolean isEmpty() {
-            return set.isEmpty() && gone.isEmpty() && line.isEmpty();
+        /** Local rules stay. */
+        public Changes(List<Mark> set, List<Gone> gone, Optional<List<Place>> line) {
+            this(set, gone, line, Optional.empty());
         }
     }
 
@@ -266,7 +269,7 @@ public final class MendMarks {
                         Kind.ARROW,
                         m -> new Arrow(onGreen(hole, m), m.number("slope"), m.number("toward"))));
         Optional<Place> temporary = n.temporaryGreen();
-        Set<LocalRule> rules = new HashSet<>(n.localRules());
+        Set<LocalRule> rules = new HashSet<>(changes.rules().orElse(n.localRules()));
         if (changes.gone().stream().anyMatch(g -> g.kind() == Kind.TEMPORARY_GREEN)) {
             temporary = Optional.empty();
             rules.remove(LocalRule.TEMPORARY_GREEN);

@@ -24,6 +24,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import loopwright.action.AreaNumbers;
 import loopwright.action.CourseImage;
 import loopwright.action.HoleScreens.Ground;
 import loopwright.action.MendMarks;
@@ -33,6 +36,7 @@ import loopwright.course.Area;
 import loopwright.course.AreaKind;
 import loopwright.course.Course;
 import loopwright.course.Hole;
+import loopwright.course.LocalRule;
 import loopwright.geo.Place;
 import loopwright.geo.Region;
 import loopwright.units.Distance;
@@ -89,8 +93,11 @@ final class AreaEditor {
                         "data-found",
                         mark.map(m -> HolePlace.number(m[0]) + " " + HolePlace.number(m[1]))
                                 .orElse(""))
-                .attr("data-border", Texts.say("edit.border"))
                 .attr("data-needed", Texts.say("mark.needed"))
+                .attr("data-placing", Texts.say("mark.placing"))
+                .attr("data-pen", Texts.say("edit.pen"))
+                .attr("data-drawing", Texts.say("edit.drawing"))
+                .attr("data-few", Texts.say("edit.few"))
                 .attr("data-corner", Texts.say("edit.corner"));
         for (Kind kind : Kind.values()) {
             out.attr("data-kind-" + kind.name().toLowerCase(Locale.ROOT).replace('_', '-'), Texts.say("mark." + kind));
@@ -103,7 +110,22 @@ final class AreaEditor {
         DrawnMarks drawn = new DrawnMarks(screen, units);
         List<MendMarks.Mark> marks = new ArrayList<>(MendMarks.listTrees(course));
         hole.ifPresent(h -> marks.addAll(MendMarks.list(course, h)));
-        return Map.of("areas", areas(), "marks", drawn.shown(marks), "fresh", drawn.fresh());
+        return Map.of(
+                "areas",
+                areas(),
+                "marks",
+                drawn.shown(marks),
+                "rules",
+                hole.map(h -> h.survey().notes().localRules()).orElse(Set.of()),
+                "fresh",
+                drawn.fresh(),
+                "assumed",
+                Arrays.stream(AreaKind.values())
+                        .collect(Collectors.toMap(AreaKind::name, k -> numbers().read(AreaNumbers.assumed(k)))));
+    }
+
+    private DrawnNumbers numbers() {
+        return new DrawnNumbers(units);
     }
 
     /** Shows the image under the ground or hides it; nothing where there is none. */
@@ -122,27 +144,39 @@ final class AreaEditor {
         return div(
                         h2(Texts.say("edit.title")),
                         p(Texts.say("edit.means")).withClass("note"),
-                        PlanForm.field(
-                                "edit.kind",
-                                select(each(
-                                                Arrays.asList(AreaKind.values()),
-                                                k -> option(Texts.say("kind." + k.name()))
-                                                        .withValue(k.name())))
-                                        .withId("kind")),
+                        div(
+                                        PlanForm.field(
+                                                "edit.kind",
+                                                select(
+                                                                each(
+                                                                        Arrays.asList(AreaKind.values()),
+                                                                        k -> option(Texts.say("kind." + k.name()))
+                                                                                .withValue(k.name())),
+                                                                option(Texts.say("edit.border"))
+                                                                        .withValue(DrawnAreas.BORDER_KIND))
+                                                        .withId("kind")),
+                                        label(
+                                                span(Texts.say("edit.width") + ", " + units.unit()),
+                                                input().withType("text")
+                                                        .withId("line-width")
+                                                        .withValue("3")
+                                                        .attr("inputmode", "decimal")))
+                                .withClass("fields"),
                         div(
                                         imageSwitch,
                                         tool("zoom"),
-                                        tool("add"),
+                                        tool("draw"),
+                                        tool("draw-line"),
                                         tool("cut"),
                                         tool("remove"),
-                                        tool("border"),
-                                        hole.isPresent() ? tool("mark") : text(""),
                                         tool("undo"),
                                         tool("redo"),
                                         button(Texts.say("edit.save"))
                                                 .withType("button")
                                                 .withId("save"))
                                 .withClass("tools"),
+                        fields("area-fields", List.of("height", "gap", "density", "depth", "lip", "lost")),
+                        hole.isPresent() ? rules() : text(""),
                         marks(),
                         p(span().withId("edit-said")).attr("role", "status"))
                 .withClass("sheet");
@@ -154,7 +188,6 @@ final class AreaEditor {
                         .filter(k -> k != Kind.HOLE_LOCATION)
                         .toList()
                 : List.of(Kind.TREE);
-        DrawnMarks drawn = new DrawnMarks(screen, units);
         return div(
                 h3(Texts.say("mark.title")),
                 p(Texts.say(hole.isPresent() ? "mark.means" : "mark.meansTrees"))
@@ -167,20 +200,37 @@ final class AreaEditor {
                                                 .withValue(k.name())))
                                 .withId("mark-kind")),
                 div(tool("mark-add")).withClass("tools"),
-                fieldset(
-                                legend(span().withId("mark-said")),
-                                each(
-                                        List.of(
-                                                "name", "crown", "height", "gap", "density", "level", "slope",
-                                                "toward"),
-                                        what -> label(
-                                                span(Texts.say("mark." + what) + drawn.unit(what)),
-                                                input().withType("text")
-                                                        .attr("data-what", what)
-                                                        .withMaxlength("60"))))
-                        .withId("mark-fields")
-                        .withClass("fields")
-                        .attr("hidden"));
+                fields(
+                        "mark-fields",
+                        List.of("name", "crown", "height", "gap", "density", "level", "slope", "toward")));
+    }
+
+    /** What can be said of what is chosen; the script shows what applies. */
+    private DomContent fields(String id, List<String> numbers) {
+        return fieldset(
+                        legend(),
+                        each(
+                                numbers,
+                                what -> label(
+                                        span(numbers().words(what)),
+                                        input().withType("text")
+                                                .attr("data-what", what)
+                                                .withMaxlength("60"))))
+                .withId(id)
+                .withClass("fields")
+                .attr("hidden");
+    }
+
+    private static DomContent rules() {
+        return fieldset(
+                        legend(Texts.say("note.rules")),
+                        each(
+                                Arrays.asList(LocalRule.values()),
+                                r -> label(
+                                                input().withType("checkbox").withValue(r.name()),
+                                                span(Texts.say("rule." + r)))
+                                        .withClass("tick")))
+                .withId("rules");
     }
 
     private static DomContent tool(String name) {
@@ -194,33 +244,38 @@ final class AreaEditor {
     List<Map<String, Object>> areas() {
         List<Map<String, Object>> out = new ArrayList<>();
         course.boundary()
-                .ifPresent(b -> shape(DrawnAreas.BORDER, DrawnAreas.BORDER_KIND, Texts.say("edit.border"), b)
+                .ifPresent(b -> shape(DrawnAreas.BORDER, DrawnAreas.BORDER_KIND, Texts.say("edit.border"), b, Map.of())
                         .ifPresent(out::add));
         for (Area a : course.areas()) {
             String kind = a.kind().name();
-            shape(a.id(), kind, Texts.say("kind." + kind) + " " + a.id(), a.region())
+            shape(
+                            a.id(),
+                            kind,
+                            Texts.say("kind." + kind) + " " + a.id(),
+                            a.region(),
+                            numbers().read(AreaNumbers.of(a)))
                     .ifPresent(out::add);
         }
         return out;
     }
 
-    private Optional<Map<String, Object>> shape(String id, String kind, String words, Region region) {
-        List<List<List<double[]>>> polygons = new ArrayList<>();
-        boolean seen = false;
-        for (List<List<Place>> polygon : region.polygons()) {
-            List<List<double[]>> rings = new ArrayList<>();
-            for (List<Place> ring : polygon) {
-                List<double[]> corners = ring.subList(0, ring.size() - 1).stream()
-                        .map(screen::at)
-                        .toList();
-                seen |= corners.stream().anyMatch(this::inView);
-                rings.add(corners);
-            }
-            polygons.add(rings);
-        }
-        return seen
-                ? Optional.of(Map.of("id", id, "kind", kind, "words", words, "polygons", polygons))
+    private Optional<Map<String, Object>> shape(
+            String id, String kind, String words, Region region, Map<String, Double> numbers) {
+        List<List<List<double[]>>> polygons = polygons(region, screen);
+        return polygons.stream().flatMap(List::stream).flatMap(List::stream).anyMatch(this::inView)
+                ? Optional.of(Map.of("id", id, "kind", kind, "words", words, "polygons", polygons, "numbers", numbers))
                 : Optional.empty();
+    }
+
+    /** Rings of a region on the screen, none with its first corner again. */
+    static List<List<List<double[]>>> polygons(Region region, Ground screen) {
+        return region.polygons().stream()
+                .map(polygon -> polygon.stream()
+                        .map(ring -> ring.subList(0, ring.size() - 1).stream()
+                                .map(screen::at)
+                                .toList())
+                        .toList())
+                .toList();
     }
 
     private boolean inView(double[] at) {

@@ -25,6 +25,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.util.List;
 import java.util.Optional;
 import loopwright.action.CarryStore;
 import loopwright.action.CourseChoice;
@@ -48,6 +49,10 @@ import loopwright.geo.LocalFrame;
 /** A course: its card, what the map left open, its survey, and its areas, which are mended on the chart of a hole. */
 public final class CoursePlace implements Place {
     private static final ObjectMapper JSON = new ObjectMapper();
+    /** From a wall or a hedge to a wide river. */
+    private static final double NARROWEST_METRES = 0.5;
+
+    private static final double WIDEST_METRES = 100;
 
     private final Workroom room;
     private final CarryStore carry;
@@ -68,6 +73,7 @@ public final class CoursePlace implements Place {
         routes.get("/course/areas", this::areas);
         routes.post("/course/new", this::take);
         routes.post("/course/areas", this::mend);
+        routes.post("/course/strip", this::strip);
         routes.post("/course/survey", this::survey);
         routes.post("/course/note", this::note);
         routes.post("/course/settle", this::settle);
@@ -147,16 +153,9 @@ public final class CoursePlace implements Place {
                             editor.chart(marked(ctx, course, screen), image, imageShown(ctx)),
                             div(
                                             editor.tools(AreaEditor.switchOf(image, imageShown(ctx))),
-                                            new GroundTable(course, hole, units(), new DrawnMarks(screen, units()))
-                                                    .content(),
+                                            new GroundTable(course, hole, units()).content(),
                                             new SurveyForm(hole, entry).form(),
-                                            new HoleNotesForm(
-                                                            course,
-                                                            hole,
-                                                            entry,
-                                                            Units.of(
-                                                                    room.store().listPreferences()))
-                                                    .content())
+                                            new HoleNotesForm(course, hole, entry, units()).content())
                                     .withClass("words"))
                     .withClass("hole")
         };
@@ -291,11 +290,26 @@ public final class CoursePlace implements Place {
     /** Areas first: marks lie on the ground as it is then. */
     private Course mended(Course course, Optional<Hole> hole, JsonNode body) {
         Ground ground = ground(course, hole);
-        DrawnAreas areas = new DrawnAreas(ground);
+        DrawnAreas areas = new DrawnAreas(ground, units());
         Course mended = MendCourse.apply(course, areas.changes(body));
         Optional<Hole> now = hole.map(h -> mended.getHole(h.number()));
         Course marked = MendMarks.apply(mended, now, new DrawnMarks(ground, units()).changes(body));
         return areas.border(body).map(b -> MendCourse.withBoundary(marked, b)).orElse(marked);
+    }
+
+    /** The area of a line that was drawn, as wide as it was said to be. */
+    private void strip(Context ctx) {
+        JsonNode body = body(ctx);
+        Course course =
+                room.course(body.path("course").asText(), body.path("seen").asInt());
+        Ground ground = ground(course, hole(course, body.path("hole").asInt()));
+        List<loopwright.geo.Place> line = new DrawnMarks(ground, units()).places(body.path("line"));
+        double width = units().metres(body.path("width").asDouble(Double.NaN));
+        if (!(width >= NARROWEST_METRES && width <= WIDEST_METRES)) {
+            throw new UserFault(
+                    Texts.say("edit.badWidth", units().length(NARROWEST_METRES), units().length(WIDEST_METRES)));
+        }
+        ctx.contentType("application/json").result(json(AreaEditor.polygons(MendCourse.strip(line, width), ground)));
     }
 
     private Units units() {
@@ -333,8 +347,7 @@ public final class CoursePlace implements Place {
         int number = PlanQuery.whole("hole", String.valueOf(ctx.formParam("hole")));
         Course course = room.course(id, seen);
         Hole hole = SurveyCourse.getHole(course, number);
-        Units units = Units.of(room.store().listPreferences());
-        Course changed = new HoleNotesPost(ctx, course, hole, screen(course, hole), units).changed();
+        Course changed = new HoleNotesPost(ctx, course, hole, units()).changed();
         room.changeCourse(id, seen, changed, Texts.say("course.noteNoted", number));
         Said.then(ctx, Texts.say("course.noted", number), "/course?course=" + id + "&hole=" + number);
     }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import loopwright.action.HoleScreens.Ground;
 import loopwright.action.MendCourse.Changes;
@@ -22,10 +23,12 @@ final class DrawnAreas {
     static final String BORDER_KIND = "BOUNDARY";
 
     private final Ground screen;
+    private final DrawnNumbers numbers;
     private int corners;
 
-    DrawnAreas(Ground screen) {
+    DrawnAreas(Ground screen, Units units) {
         this.screen = screen;
+        numbers = new DrawnNumbers(units);
     }
 
     Changes changes(JsonNode body) {
@@ -58,7 +61,7 @@ final class DrawnAreas {
         List<Drawn> out = new ArrayList<>();
         for (JsonNode node : list) {
             if (!isBorder(node)) {
-                out.add(new Drawn(id(node), kind(node), polygons(node)));
+                out.add(new Drawn(id(node), kind(node), polygons(node), numbers(node.path("numbers"))));
             }
         }
         return out;
@@ -75,6 +78,10 @@ final class DrawnAreas {
             throw new UserFault(Texts.say("course.badShapes"));
         }
         return polygons;
+    }
+
+    private Optional<Map<String, Double>> numbers(JsonNode node) {
+        return node.isObject() ? Optional.of(numbers.kept(node)) : Optional.empty();
     }
 
     private static String id(JsonNode node) {

@@ -3,17 +3,19 @@ package loopwright.web;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.Set;
 import loopwright.action.HoleScreens.Ground;
 import loopwright.action.MendMarks.Changes;
 import loopwright.action.MendMarks.Gone;
 import loopwright.action.MendMarks.Kind;
 import loopwright.action.MendMarks.Mark;
 import loopwright.action.UserFault;
+import loopwright.course.LocalRule;
 import loopwright.course.TreeCover;
 import loopwright.geo.Place;
 
@@ -27,11 +29,11 @@ final class DrawnMarks {
     private static final double SLOPE = 0.02;
 
     private final Ground ground;
-    private final Units units;
+    private final DrawnNumbers numbers;
 
     DrawnMarks(Ground ground, Units units) {
         this.ground = ground;
-        this.units = units;
+        numbers = new DrawnNumbers(units);
     }
 
     /** The marks in view. */
@@ -45,7 +47,7 @@ final class DrawnMarks {
                 shown.put("kind", mark.kind().name());
                 shown.put("at", at);
                 shown.put("name", mark.name());
-                shown.put("numbers", read(mark.numbers()));
+                shown.put("numbers", numbers.read(mark.numbers()));
                 out.add(shown);
             }
         }
@@ -57,7 +59,7 @@ final class DrawnMarks {
         TreeCover cover = TreeCover.WOODS_DEFAULT;
         return Map.of(
                 Kind.TREE.name(),
-                read(Map.of(
+                numbers.read(Map.of(
                         "crown",
                         CROWN_METRES,
                         "height",
@@ -67,55 +69,46 @@ final class DrawnMarks {
                         "density",
                         1.0)),
                 Kind.SPOT.name(),
-                read(Map.of("level", 0.0)),
+                numbers.read(Map.of("level", 0.0)),
                 Kind.ARROW.name(),
-                read(Map.of("slope", SLOPE, "toward", 0.0)));
-    }
-
-    /** Numbers in the units of {@link #unit}. */
-    Map<String, Double> read(Map<String, Double> numbers) {
-        Map<String, Double> out = new TreeMap<>();
-        numbers.forEach((what, value) -> out.put(
-                what,
-                switch (what) {
-                    case "crown", "height", "gap" -> units.heightNumber(value);
-                    case "level" -> units.greenNumber(value);
-                    case "slope" -> 100 * value;
-                    case "toward" -> (Math.toDegrees(value) + 360) % 360;
-                    default -> value;
-                }));
-        return out;
-    }
-
-    private double kept(String what, double value) {
-        return switch (what) {
-            case "crown", "height", "gap" -> units.heightMetres(value);
-            case "level" -> units.greenMetres(value);
-            case "slope" -> value / 100;
-            case "toward" -> Math.toRadians(value);
-            default -> value;
-        };
-    }
-
-    /** What follows the words for a number; empty where the words say it. */
-    String unit(String what) {
-        return switch (what) {
-            case "crown", "height", "gap" -> ", " + units.heightUnit();
-            case "level" -> ", " + units.greenUnit();
-            default -> "";
-        };
+                numbers.read(Map.of("slope", SLOPE, "toward", 0.0)));
     }
 
     Changes changes(JsonNode body) {
         List<Mark> set = new ArrayList<>();
         for (JsonNode node : few(body.path("marks"))) {
-            set.add(new Mark(text(node, "id"), kind(node), place(node.path("at")), text(node, "name"), numbers(node)));
+            set.add(new Mark(
+                    text(node, "id"),
+                    kind(node),
+                    place(node.path("at")),
+                    text(node, "name"),
+                    numbers.kept(node.path("numbers"))));
         }
         List<Gone> gone = new ArrayList<>();
         few(body.path("gone")).forEach(node -> gone.add(new Gone(kind(node), text(node, "id"))));
-        List<Place> line = new ArrayList<>();
-        few(body.path("line")).forEach(node -> line.add(place(node)));
-        return new Changes(set, gone, body.path("line").isArray() ? Optional.of(line) : Optional.empty());
+        return new Changes(
+                set,
+                gone,
+                body.path("line").isArray() ? Optional.of(places(body.path("line"))) : Optional.empty(),
+                body.path("rules").isArray() ? Optional.of(rules(body.path("rules"))) : Optional.empty());
+    }
+
+    /** Places of a line. */
+    List<Place> places(JsonNode list) {
+        List<Place> out = new ArrayList<>();
+        few(list).forEach(node -> out.add(place(node)));
+        return out;
+    }
+
+    private static Set<LocalRule> rules(JsonNode list) {
+        Set<LocalRule> out = new HashSet<>();
+        for (JsonNode node : few(list)) {
+            out.add(Arrays.stream(LocalRule.values())
+                    .filter(r -> r.name().equals(node.asText()))
+                    .findFirst()
+                    .orElseThrow(DrawnMarks::unreadable));
+        }
+        return out;
     }
 
     private static JsonNode few(JsonNode list) {
@@ -125,7 +118,7 @@ final class DrawnMarks {
         return list;
     }
 
-    private static UserFault unreadable() {
+    static UserFault unreadable() {
         return new UserFault(Texts.say("course.badShapes"));
     }
 
@@ -152,17 +145,5 @@ final class DrawnMarks {
             throw unreadable();
         }
         return ground.placeAt(x, y);
-    }
-
-    private Map<String, Double> numbers(JsonNode node) {
-        Map<String, Double> out = new TreeMap<>();
-        node.path("numbers").properties().forEach(e -> {
-            double value = e.getValue().asDouble(Double.NaN);
-            if (!Double.isFinite(value)) {
-                throw unreadable();
-            }
-            out.put(e.getKey(), kept(e.getKey(), value));
-        });
-        return out;
     }
 }

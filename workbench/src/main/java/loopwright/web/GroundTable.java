@@ -19,6 +19,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import loopwright.action.AreaNumbers;
 import loopwright.action.MendMarks;
 import loopwright.action.MendMarks.Mark;
 import loopwright.course.Area;
@@ -35,13 +37,13 @@ final class GroundTable {
     private final Course course;
     private final Hole hole;
     private final Units units;
-    private final DrawnMarks drawn;
+    private final DrawnNumbers numbers;
 
-    GroundTable(Course course, Hole hole, Units units, DrawnMarks drawn) {
+    GroundTable(Course course, Hole hole, Units units) {
         this.course = course;
         this.hole = hole;
         this.units = units;
-        this.drawn = drawn;
+        numbers = new DrawnNumbers(units);
     }
 
     private record Row(String what, double from, double to, double side, String more) {}
@@ -87,14 +89,12 @@ final class GroundTable {
         Line line = hole.line();
         double along = line.along(mark.at());
         String what = Texts.say("mark." + mark.kind().name()) + (mark.name().isEmpty() ? "" : ", " + mark.name());
-        return new Row(what, along, along, sideOf(mark.at()), more(mark));
+        return new Row(what, along, along, sideOf(mark.at()), more(mark.numbers()));
     }
 
-    private String more(Mark mark) {
-        Map<String, Double> numbers = drawn.read(mark.numbers());
-        return numbers.entrySet().stream()
-                .map(e -> Texts.say("mark." + e.getKey()) + drawn.unit(e.getKey()) + ": "
-                        + String.format(Locale.ROOT, "%.1f", e.getValue()))
+    private String more(Map<String, Double> known) {
+        return numbers.read(known).entrySet().stream()
+                .map(e -> numbers.words(e.getKey()) + ": " + String.format(Locale.ROOT, "%.1f", e.getValue()))
                 .collect(Collectors.joining("; "));
     }
 
@@ -112,7 +112,9 @@ final class GroundTable {
                         corners.stream().mapToDouble(line::along).min().orElseThrow(),
                         corners.stream().mapToDouble(line::along).max().orElseThrow(),
                         crosses(area) ? 0 : sideOf(nearest),
-                        area.id()));
+                        Stream.of(area.id(), more(AreaNumbers.of(area)))
+                                .filter(w -> !w.isEmpty())
+                                .collect(Collectors.joining("; "))));
     }
 
     private boolean crosses(Area area) {

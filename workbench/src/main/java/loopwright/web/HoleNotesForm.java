@@ -20,21 +20,15 @@ import static j2html.TagCreator.text;
 import static j2html.TagCreator.ul;
 
 import j2html.tags.DomContent;
-import j2html.tags.specialized.FormTag;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import loopwright.action.Shelf;
-import loopwright.action.SurveyCourse;
-import loopwright.course.Area;
 import loopwright.course.AreaKind;
 import loopwright.course.Course;
 import loopwright.course.Hole;
 import loopwright.course.HoleNotes;
-import loopwright.course.LocalRule;
 
-/** What is noted of a hole besides its areas: places, local rules, slopes of the green, trees, bunkers, lost balls, markers. */
+/** What is noted of a hole besides its areas: what is noted, slopes of the green, lost balls, markers. */
 final class HoleNotesForm {
     private final Course course;
     private final Hole hole;
@@ -52,10 +46,8 @@ final class HoleNotesForm {
         return div(
                 h2(Texts.say("note.title")),
                 noted(),
-                details(summary(Texts.say("note.place")), place()),
-                details(summary(Texts.say("note.rules")), rules()),
                 details(summary(Texts.say("note.nine")), nine()),
-                details(summary(Texts.say("note.woods")), woods(), bunkers(), lost()),
+                details(summary(Texts.say("note.lostBalls")), lost()),
                 details(summary(Texts.say("note.tees")), tees()),
                 details(summary(Texts.say("note.clear")), clear()));
     }
@@ -77,7 +69,7 @@ final class HoleNotesForm {
         return out.isEmpty() ? p(Texts.say("note.nothing")).withClass("note") : ul(each(out, w -> li(w)));
     }
 
-    private FormTag about(String what, DomContent... content) {
+    private DomContent about(String what, DomContent... content) {
         return form(
                         hidden("course", entry.id()),
                         hidden("seen", Integer.toString(entry.version())),
@@ -98,43 +90,6 @@ final class HoleNotesForm {
         return label(span(words), input().withType("text").withName(name).attr("inputmode", "decimal"));
     }
 
-    private DomContent place() {
-        return about(
-                        "",
-                        p(Texts.say("note.placeMeans")),
-                        number("x", Texts.say("note.x")),
-                        number("y", Texts.say("note.y")),
-                        PlanForm.field(
-                                "note.what",
-                                select(each(
-                                                List.of("skyline", "drop", "temporary", "spot", "arrow"),
-                                                w -> option(Texts.say("note.what." + w))
-                                                        .withValue(w)))
-                                        .withName("what")),
-                        PlanForm.field(
-                                "note.name",
-                                input().withType("text").withName("name").withMaxlength("60")),
-                        number("height", Texts.say("note.height") + ", " + units.greenUnit()),
-                        number("slope", Texts.say("note.slope")),
-                        number("toward", Texts.say("note.toward")))
-                .withId("note-place");
-    }
-
-    private DomContent rules() {
-        var now = hole.survey().notes().localRules();
-        return about(
-                "rules",
-                each(
-                        Arrays.asList(LocalRule.values()),
-                        r -> label(
-                                        input().withType("checkbox")
-                                                .withName("rule")
-                                                .withValue(r.name())
-                                                .withCondChecked(now.contains(r)),
-                                        span(Texts.say("rule." + r)))
-                                .withClass("tick")));
-    }
-
     /** Three rows of three, the back of the green on top as the sheet is read on the ground. */
     private DomContent nine() {
         DomContent rows = div(each(
@@ -145,33 +100,6 @@ final class HoleNotesForm {
                                 number("hour" + i, Texts.say("note.hour")))))
                 .withClass("nine");
         return about("nine", p(Texts.say("note.nineMeans")), rows);
-    }
-
-    private DomContent areas(AreaKind kind) {
-        List<Area> beside = SurveyCourse.areasBeside(course, hole, kind);
-        return select(each(
-                        IntStream.range(0, beside.size()).boxed().toList(),
-                        i -> option(Texts.say("kind." + kind.name()) + " " + (i + 1) + " ("
-                                        + beside.get(i).id() + ")")
-                                .withValue(beside.get(i).id())))
-                .withName("area");
-    }
-
-    private DomContent woods() {
-        return about(
-                "woods",
-                PlanForm.field("kind.WOODS", areas(AreaKind.WOODS)),
-                number("height", Texts.say("note.trees") + ", " + units.heightUnit()),
-                number("gap", Texts.say("note.gap") + ", " + units.heightUnit()),
-                number("density", Texts.say("note.density")));
-    }
-
-    private DomContent bunkers() {
-        return about(
-                "bunker",
-                PlanForm.field("kind.BUNKER", areas(AreaKind.BUNKER)),
-                number("depth", Texts.say("note.depth") + ", " + units.heightUnit()),
-                number("lip", Texts.say("note.lip") + ", " + units.heightUnit()));
     }
 
     private DomContent lost() {

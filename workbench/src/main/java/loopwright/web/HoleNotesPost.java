@@ -2,12 +2,9 @@ package loopwright.web;
 
 import io.javalin.http.Context;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.UnaryOperator;
-import loopwright.action.HoleScreens.Ground;
 import loopwright.action.SurveyCourse;
 import loopwright.action.UserFault;
 import loopwright.course.AreaKind;
@@ -15,10 +12,7 @@ import loopwright.course.Course;
 import loopwright.course.GreenSurvey;
 import loopwright.course.Hole;
 import loopwright.course.HoleNotes;
-import loopwright.course.LocalRule;
-import loopwright.course.SkylineTarget;
 import loopwright.course.TeePlan;
-import loopwright.geo.Place;
 
 /** Reads one of the forms of {@link HoleNotesForm} and changes the course as it says. */
 final class HoleNotesPost {
@@ -27,43 +21,19 @@ final class HoleNotesPost {
     private final Context ctx;
     private final Course course;
     private final Hole hole;
-    private final Ground screen;
     private final Units units;
 
-    HoleNotesPost(Context ctx, Course course, Hole hole, Ground screen, Units units) {
+    HoleNotesPost(Context ctx, Course course, Hole hole, Units units) {
         this.ctx = ctx;
         this.course = course;
         this.hole = hole;
-        this.screen = screen;
         this.units = units;
     }
 
     Course changed() {
         try {
             return switch (text("what")) {
-                case "skyline" -> noted(n -> n.withSkylineTarget(new SkylineTarget(text("name"), place())));
-                case "drop" -> noted(n -> n.withDropZone(place()));
-                case "temporary" -> noted(n -> n.withTemporaryGreen(place()));
-                case "spot" ->
-                    green(g -> g.withSpot(new GreenSurvey.Spot(onGreen(), units.greenMetres(number("height")))));
-                case "arrow" ->
-                    green(g -> g.withArrow(
-                            new GreenSurvey.Arrow(onGreen(), number("slope") / 100, Math.toRadians(number("toward")))));
                 case "nine" -> green(this::nine);
-                case "rules" -> noted(n -> n.withLocalRules(rules()));
-                case "woods" ->
-                    SurveyCourse.withWoods(
-                            course,
-                            text("area"),
-                            units.heightMetres(number("height")),
-                            units.heightMetres(number("gap")),
-                            numberOr("density", 1));
-                case "bunker" ->
-                    SurveyCourse.withBunker(
-                            course,
-                            text("area"),
-                            units.heightMetres(number("depth")),
-                            units.heightMetres(number("lip")));
                 case "lost" -> SurveyCourse.withNotFoundChance(course, kind(), number("chance") / 100);
                 case "tees" -> SurveyCourse.withTees(course, tees());
                 case "clear" -> cleared();
@@ -110,18 +80,6 @@ final class HoleNotesPost {
         return text(name).isEmpty() ? otherwise : number(name);
     }
 
-    private Place place() {
-        return screen.placeAt(number("x"), number("y"));
-    }
-
-    private Place onGreen() {
-        Place place = place();
-        if (!hole.green().contains(place)) {
-            throw new UserFault(Texts.say("note.offGreen", hole.number()));
-        }
-        return place;
-    }
-
     private GreenSurvey nine(GreenSurvey before) {
         double[] slopes = new double[9];
         double[] turns = new double[9];
@@ -139,16 +97,6 @@ final class HoleNotesPost {
             throw new UserFault(Texts.say("note.nineNumber", typed, Texts.say("nine." + spot)));
         }
         return Double.parseDouble(typed);
-    }
-
-    private Set<LocalRule> rules() {
-        Set<LocalRule> out = new HashSet<>();
-        for (LocalRule rule : LocalRule.values()) {
-            if (ctx.formParams("rule").contains(rule.name())) {
-                out.add(rule);
-            }
-        }
-        return out;
     }
 
     private AreaKind kind() {

@@ -45,6 +45,7 @@ public enum Right {
                 COACH,
                 "POST /course/new",
                 "POST /course/areas",
+                "POST /course/strip",
                 "POST /course/survey",
                 "POST /course/settle",
                 "POST /course/note",

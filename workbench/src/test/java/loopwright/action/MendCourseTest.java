@@ -6,13 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import loopwright.action.MendCourse.Changes;
 import loopwright.action.MendCourse.Drawn;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.course.Area;
 import loopwright.course.AreaKind;
+import loopwright.course.AreaSurvey;
 import loopwright.course.Course;
 import loopwright.course.Hole;
+import loopwright.course.TreeCover;
 import loopwright.geo.Place;
 import loopwright.geo.Region;
 import org.junit.jupiter.api.Test;
@@ -45,6 +49,51 @@ class MendCourseTest {
         assertThat(now.region().centre().x()).isCloseTo(woods.region().centre().x() + 5, within(1e-6));
         assertThat(now.notFoundChance()).isEqualTo(woods.notFoundChance());
         assertThat(mended.areas()).hasSameSizeAs(course.areas());
+    }
+
+    private Area described(AreaKind kind, Map<String, Double> numbers) {
+        Area a = first(kind);
+        Drawn drawn = new Drawn(a.id(), kind, a.region().polygons(), Optional.of(numbers));
+        return find(MendCourse.apply(course, drawn(drawn)), a.id());
+    }
+
+    @Test
+    void whatIsSaidOfAnAreaIsKeptAndWhatIsNotSaidIsAssumed() {
+        Area woods = described(AreaKind.WOODS, Map.of("height", 18.0, "gap", 3.0, "density", 2.0, "lost", 0.4));
+        assertThat(woods.survey().trees()).contains(new TreeCover(18, 3, 2));
+        assertThat(woods.notFoundChance()).isEqualTo(0.4);
+        assertThat(AreaNumbers.of(woods)).isEqualTo(Map.of("height", 18.0, "gap", 3.0, "density", 2.0, "lost", 0.4));
+        Area higher = described(AreaKind.WOODS, Map.of("height", 20.0));
+        assertThat(higher.survey().trees()).contains(new TreeCover(20, TreeCover.WOODS_DEFAULT.gapMetres()));
+        assertThat(higher.notFoundChance()).isEqualTo(Area.defaultNotFoundChance(AreaKind.WOODS));
+        assertThat(described(AreaKind.WOODS, Map.of()).survey()).isEqualTo(AreaSurvey.NOTHING);
+        AreaSurvey bunker = described(AreaKind.BUNKER, Map.of("depth", 1.5)).survey();
+        assertThat(bunker.depthMetres()).hasValue(1.5);
+        assertThat(bunker.lipMetres()).isEmpty();
+        assertThat(described(AreaKind.FAIRWAY, Map.of("depth", 1.5)).survey()).isEqualTo(AreaSurvey.NOTHING);
+    }
+
+    @Test
+    void whatCannotBeOfAnAreaIsNamed() {
+        for (Map<String, Double> numbers :
+                List.of(Map.of("height", 3.0, "gap", 5.0), Map.of("density", 0.0), Map.of("lost", 1.2))) {
+            assertThatThrownBy(() -> described(AreaKind.WOODS, numbers))
+                    .isInstanceOf(UserFault.class)
+                    .hasMessageContaining(first(AreaKind.WOODS).id());
+        }
+        assertThatThrownBy(() -> described(AreaKind.BUNKER, Map.of("depth", 40.0)))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("depth");
+    }
+
+    @Test
+    void aLineBecomesAnAreaAsWideAsSaid() {
+        Region strip = MendCourse.strip(List.of(new Place(0, 0), new Place(0, 50)), 4);
+        assertThat(strip.areaSquareMetres()).isCloseTo(200, within(1e-9));
+        assertThat(strip.contains(new Place(1.9, 25))).isTrue();
+        assertThatThrownBy(() -> MendCourse.strip(List.of(new Place(3, 3), new Place(3, 3)), 4))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("beginning and an end");
     }
 
     @Test

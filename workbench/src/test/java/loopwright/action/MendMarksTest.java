@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import loopwright.action.MendMarks.Changes;
 import loopwright.action.MendMarks.Gone;
 import loopwright.action.MendMarks.Kind;
@@ -169,6 +170,24 @@ class MendMarksTest {
         assertThat(left.localRules()).isEmpty();
         assertThat(left.green().arrows()).isEmpty();
         assertThat(left.green().spots()).isEqualTo(notes.green().spots());
+    }
+
+    @Test
+    void localRulesAreSetAndTakenBackWithTheRestLeftAlone() {
+        Course ruled = mended(
+                COURSE,
+                new Changes(
+                        List.of(mark(Kind.DROP_ZONE, "new a", new Place(5, 6), "")),
+                        List.of(),
+                        Optional.empty(),
+                        Optional.of(Set.of(LocalRule.DROP_ZONE, LocalRule.PREFERRED_LIES))));
+        HoleNotes notes = hole(ruled).survey().notes();
+        assertThat(notes.localRules()).containsExactlyInAnyOrder(LocalRule.DROP_ZONE, LocalRule.PREFERRED_LIES);
+        assertThat(notes.dropZones()).containsExactly(new Place(5, 6));
+        assertThat(hole(mended(ruled, set())).survey().notes()).isEqualTo(notes);
+        Course without = mended(ruled, new Changes(List.of(), List.of(), Optional.empty(), Optional.of(Set.of())));
+        assertThat(hole(without).survey().notes().localRules()).isEmpty();
+        assertThat(hole(without).survey().notes().dropZones()).hasSize(1);
     }
 
     @Test

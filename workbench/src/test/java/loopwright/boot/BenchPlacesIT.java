@@ -8,8 +8,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import javax.imageio.ImageIO;
+import loopwright.course.AreaKind;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -79,13 +81,13 @@ class BenchPlacesIT extends InBrowser {
                 .dragAndDropBy(b.get(".mark.bend.chosen"), 30, 10)
                 .perform();
         choose(b, "SKYLINE");
-        b.get("[data-what=name]").sendKeys("mill " + SCRIPT);
+        b.get("#mark-fields [data-what=name]").sendKeys("mill " + SCRIPT);
         choose(b, "TREE");
-        WebElement density = b.get("[data-what=density]");
+        WebElement density = b.get("#mark-fields [data-what=density]");
         density.clear();
         density.sendKeys("2.5", Keys.TAB);
         choose(b, "TEE");
-        b.get("[data-what=name]").sendKeys("today");
+        b.get("#mark-fields [data-what=name]").sendKeys("today");
         b.assertAccessible();
         b.screenshots("course-marks");
         b.get("#save").click();
@@ -112,6 +114,94 @@ class BenchPlacesIT extends InBrowser {
         b.awaitTrue("document.getElementById('edit-said').textContent.includes('must lie on its green')");
         b.get("#undo").click();
         b.run("window.onbeforeunload = null");
+    }
+
+    @Test
+    void areasOfEveryKindAreDrawnWithPenAndKeyboardAndSnap() {
+        Browser b = browser();
+        b.go("/course");
+        String id = String.valueOf(
+                b.get("form[action='/course/image'] input[name=course]").getAttribute("value"));
+        b.go("/course?course=" + id + "&hole=5");
+        b.await(".editor[data-ready]");
+        String seen = b.get(".editor").getAttribute("data-seen");
+        List<String> kinds = b.all("#kind option").stream()
+                .map(o -> String.valueOf(o.getAttribute("value")))
+                .toList();
+        assertThat(kinds).hasSize(AreaKind.values().length + 1).contains("BOUNDARY");
+        for (int i = 0; i < kinds.size(); i++) {
+            b.get("#draw").click();
+            new Actions(b.driver())
+                    .sendKeys(Keys.ARROW_LEFT.toString().repeat(i))
+                    .sendKeys(" ", Keys.ARROW_UP, Keys.ARROW_UP, " ", Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, " ")
+                    .sendKeys(Keys.ENTER)
+                    .perform();
+            b.get("#kind option[value=" + kinds.get(i) + "]").click();
+        }
+        assertThat(b.all(".area[data-area^='drawn/']")).hasSize(AreaKind.values().length);
+        assertThat(b.all(".area.border")).hasSize(1);
+        drawAWoodBesideAnEdge(b);
+        b.assertAccessible();
+        b.screenshots("course-drawn");
+        b.get("#draw-line").click();
+        b.get("#line-width").clear();
+        b.get("#line-width").sendKeys("4");
+        b.run("document.querySelector('.pen').focus()");
+        String up = Keys.ARROW_UP.toString().repeat(12);
+        new Actions(b.driver())
+                .sendKeys(" ", up, " ", Keys.BACK_SPACE, up, " ", Keys.ENTER)
+                .perform();
+        b.await(".area.chosen");
+        b.get("#kind option[value=PATH]").click();
+        b.get("#rules input[value=PREFERRED_LIES]").click();
+        b.get("#undo").click();
+        assertThat(b.get("#rules input[value=PREFERRED_LIES]").isSelected()).isFalse();
+        b.get("#redo").click();
+        b.get("#save").click();
+        b.awaitTrue("document.querySelector('.editor[data-ready]')?.dataset.seen > " + seen);
+        assertThat(b.all(".area[data-area^='drawn/']")).hasSize(AreaKind.values().length + 2);
+        assertThat(b.get("#rules input[value=PREFERRED_LIES]").isSelected()).isTrue();
+        WebElement wood = b.get(".area[aria-label^='woods drawn/']");
+        b.run("arguments[0].focus()", wood);
+        new Actions(b.driver()).sendKeys(Keys.ENTER).perform();
+        assertThat(b.get("#area-fields [data-what=height]").isDisplayed()).isTrue();
+        assertThat(b.get("#area-fields [data-what=depth]").isDisplayed()).isFalse();
+        b.assertNoForeignRequest();
+    }
+
+    /** By pointer: the first corner a little off the edge of the fairway lies on it afterwards. */
+    private static void drawAWoodBesideAnEdge(Browser b) {
+        b.get("#draw").click();
+        Object[] near = ((List<?>) Objects.requireNonNull(b.run("const svg = document.querySelector('.editor svg');"
+                        + "const d = document.querySelector(\".area[aria-label^='fairway']\").getAttribute('d');"
+                        + "const [p, q] = d.match(/M([^L]*)L([^LZ]*)/).slice(1).map(t => t.split(' ').map(Number));"
+                        + "const yard = Number(svg.dataset.yard);"
+                        + "const middle = [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2];"
+                        + "const length = Math.hypot(q[0] - p[0], q[1] - p[1]);"
+                        + "window.edge = [p, q];"
+                        + "const at = [middle[0] - (q[1] - p[1]) / length * yard, middle[1] + (q[0] - p[0]) / length * yard];"
+                        + "const m = svg.getScreenCTM();"
+                        + "return [length / yard, ...at.map((v, i) => i ? v * m.d + m.f : v * m.a + m.e)];")))
+                .toArray();
+        // else a corner lies nearer than the edge
+        assertThat(((Number) near[0]).doubleValue()).isGreaterThan(4);
+        Actions pen = new Actions(b.driver());
+        int x = ((Number) near[1]).intValue();
+        int y = ((Number) near[2]).intValue();
+        pen.moveToLocation(x, y).click();
+        pen.moveToLocation(x + 60, y).click();
+        pen.moveToLocation(x + 60, y + 60).click();
+        pen.moveToLocation(x + 60, y + 60).click().perform();
+        Object off = b.run("const c = document.querySelector(\".corner[data-corner='0 0 0']\");"
+                + "const at = [c.cx.baseVal.value, c.cy.baseVal.value]; const [p, q] = window.edge;"
+                + "return Math.abs((q[0] - p[0]) * (at[1] - p[1]) - (q[1] - p[1]) * (at[0] - p[0]))"
+                + " / Math.hypot(q[0] - p[0], q[1] - p[1]);");
+        // the path is written to a tenth of a point
+        assertThat(((Number) Objects.requireNonNull(off)).doubleValue()).isLessThan(0.2);
+        b.get("#kind option[value=WOODS]").click();
+        for (String[] said : new String[][] {{"height", "50"}, {"gap", "9"}, {"lost", "30"}}) {
+            b.get("#area-fields [data-what=" + said[0] + "]").sendKeys(said[1]);
+        }
     }
 
     private static void choose(Browser b, String kind) {

@@ -13,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.jspecify.annotations.Nullable;
@@ -189,6 +191,24 @@ class BenchUploadsIT {
                     .POST(HttpRequest.BodyPublishers.ofString(body)));
             assertThat(answer.statusCode()).as(body).isEqualTo(400);
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "\"line\":[[0,0],[0,90]],\"width\":\"<b>\"",
+                "\"line\":[[0,0],[0,90]],\"width\":1e9",
+                "\"line\":[[0,0]],\"width\":3",
+                "\"line\":[[0,0],[0,1e9]],\"width\":3"
+            })
+    void linesThatCannotBeAreRefused(String line) throws Exception {
+        Matcher id = Pattern.compile("data-course=\"([^\"]+)\"")
+                .matcher(get("/course?hole=1").body());
+        assertThat(id.find()).isTrue();
+        HttpResponse<String> answer = send(HttpRequest.newBuilder(URI.create(origin + "/course/strip"))
+                .POST(HttpRequest.BodyPublishers.ofString(
+                        "{\"course\":\"" + id.group(1) + "\",\"seen\":1,\"hole\":1," + line + "}")));
+        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(400);
     }
 
     @Test

@@ -32,21 +32,29 @@ class CourseNotesIT {
             String nine = IntStream.range(0, 9)
                     .mapToObj(i -> "slope" + i + "=2&hour" + i + "=9")
                     .collect(Collectors.joining("&"));
-            keep(origin, "what=skyline&x=100&y=50&name=old%20mill", "skyline target: old mill");
-            keep(origin, "what=drop&x=150&y=300", "dropping zones: 1");
-            keep(origin, "what=spot&height=0.5&" + green, "spot heights of the green: 1");
-            keep(origin, "what=arrow&slope=2.5&toward=140&" + green, "slope arrows of the green: 1");
+            draw(origin, "\"marks\":[" + mark("SKYLINE", "100,50", "old mill", "") + "]", 200);
+            assertThat(get(origin + HOLE)).contains("skyline target: old mill");
+            draw(
+                    origin,
+                    "\"marks\":[" + mark("DROP_ZONE", "150,300", "", "") + ","
+                            + mark("SPOT", green, "", "\"level\":0.5") + ","
+                            + mark("ARROW", green, "", "\"slope\":2.5,\"toward\":140") + "]",
+                    200);
+            assertThat(get(origin + HOLE))
+                    .contains("dropping zones: 1", "spot heights of the green: 1", "slope arrows of the green: 1");
+            draw(origin, "\"rules\":[\"DROP_ZONE\"]", 200);
+            assertThat(get(origin + HOLE)).contains("Model Local Rule E-1");
+            draw(origin, "\"rules\":[\"NONE\"]", 400);
+            draw(origin, "\"marks\":[" + mark("SPOT", "5,5", "", "\"level\":1") + "]", 400);
+            draw(origin, woods(origin, "{\"height\":40,\"gap\":6,\"density\":1.5}"), 200);
+            assertThat(get(origin + HOLE)).contains("Density (1: an ordinary wood): 1.5");
+            draw(origin, woods(origin, "{\"height\":10,\"gap\":60}"), 400);
+            draw(origin, woods(origin, "{\"height\":\"<b>\"}"), 400);
             keep(origin, "what=nine&" + nine, "slope arrows of the green: 9");
-            keep(origin, "what=rules&rule=DROP_ZONE", "Model Local Rule E-1");
             keep(origin, "what=tees&name=today&base=white&forward=10", "today");
-            keep(origin, "what=woods&area=woods/1&height=40&gap=6&density=1.5", "woods");
             keep(origin, "what=lost&kind=WOODS&chance=20", "woods");
             assertThat(get(origin + "/plan")).contains("<option value=\"today\"");
-            refuse(origin, "what=spot&x=5&y=5&height=1", "mark a place on it");
-            refuse(origin, "what=woods&area=woods/1&height=10&gap=60", "lowest branches");
-            refuse(origin, "what=woods&area=nowhere&height=10&gap=6", "nowhere");
             refuse(origin, "what=tees&name=%3Cb%3E&base=white", "no name for tees");
-            refuse(origin, "what=skyline&x=NaN&y=1&name=mill", "no number");
             refuse(origin, "what=clear", "says yes");
             keep(origin, "what=clear&sure=yes", "Nothing noted");
         }
@@ -71,11 +79,45 @@ class CourseNotesIT {
                 // play runs up the chart, so the hole's own green is the highest
                 if (y < best) {
                     best = y;
-                    out = "x=" + x + "&y=" + y;
+                    out = x + "," + y;
                 }
             }
         }
         return out;
+    }
+
+    private static String mark(String kind, String at, String name, String numbers) {
+        return "{\"id\":\"new " + kind + "\",\"kind\":\"" + kind + "\",\"at\":[" + at + "],\"name\":\"" + name
+                + "\",\"numbers\":{" + numbers + "}}";
+    }
+
+    /** The first wood in view as it is, with other numbers. */
+    private static String woods(String origin, String numbers) throws Exception {
+        for (JsonNode area : new ObjectMapper()
+                .readTree(get(origin + "/course/areas?hole=4"))
+                .get("areas")) {
+            if (area.path("kind").asText().equals("WOODS")) {
+                return "\"drawn\":[{\"id\":" + area.get("id") + ",\"kind\":\"WOODS\",\"polygons\":"
+                        + area.get("polygons") + ",\"numbers\":" + numbers + "}]";
+            }
+        }
+        throw new AssertionError("no woods in view");
+    }
+
+    /** Sends a change of the chart. */
+    private static void draw(String origin, String change, int status) throws Exception {
+        String page = get(origin + HOLE);
+        String seen = found(page, "data-seen=\"(\\d+)\"");
+        HttpResponse<String> answer = CLIENT.send(
+                HttpRequest.newBuilder(URI.create(origin + "/course/areas"))
+                        .POST(HttpRequest.BodyPublishers.ofString(
+                                "{\"course\":\"" + found(page, "data-course=\"([^\"]+)\"") + "\",\"hole\":4,\"seen\":"
+                                        + seen + "," + change + "}"))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString());
+        assertThat(answer.statusCode()).as(change + " " + answer.body()).isEqualTo(status);
+        int now = Integer.parseInt(found(get(origin + HOLE), "data-seen=\"(\\d+)\""));
+        assertThat(now).isEqualTo(Integer.parseInt(seen) + (status == 200 ? 1 : 0));
     }
 
     private static String get(String address) throws Exception {

@@ -1,5 +1,8 @@
-// Mending a hole or a course: corners of areas are moved, put in and taken out; whole areas moved, added, cut, removed;
-// marks (tees, the hole line, the hole location, trees, what is noted at places) moved, described, added, removed.
+// Mending a hole or a course: areas are drawn, their corners moved, put in and taken out; whole areas moved, described, cut,
+// removed; marks (tees, the hole line, the hole location, trees, what is noted at places) moved, described, added, removed.
+import { Pen } from "./pen.js";
+import { far, snapped } from "./shapes.js";
+
 const chart = document.querySelector(".editor");
 if (chart) {
   const NS = "http://www.w3.org/2000/svg";
@@ -11,10 +14,15 @@ if (chart) {
   const SNAP = 1.5 * yard;
   const north = Number(svg.dataset.north);
   const BORDER = "boundary";
+  const BORDER_KIND = "BOUNDARY";
   let areas = [];
   let cuts = [];
   let marks = [];
+  let rules = [];
   let fresh = {};
+  let assumed = {};
+  let pen = null;
+  let placing = false;
   let saved = "";
   let chosen = null;
   let past = [];
@@ -31,13 +39,13 @@ if (chart) {
   };
   const lookAtAll = () => look(whole.width / 2, whole.height / 2, whole.width);
 
-  const snapshot = () => JSON.stringify({ areas, cuts, marks });
+  const snapshot = () => JSON.stringify({ areas, cuts, marks, rules });
   const remember = () => {
     past.push(snapshot());
     future = [];
   };
   const restore = (text) => {
-    ({ areas, cuts, marks } = JSON.parse(text));
+    ({ areas, cuts, marks, rules } = JSON.parse(text));
     if (!find() && !findMark()) {
       chosen = null;
     }
@@ -104,44 +112,66 @@ if (chart) {
     }
   }
 
-  // The fields of the chosen mark: a name, and the numbers it has.
-  const fields = document.getElementById("mark-fields");
+  // The fields of what is chosen: the name of a mark, and the numbers that a mark or an area has.
+  const markFields = document.getElementById("mark-fields");
+  const areaFields = document.getElementById("area-fields");
   const named = (mark) => mark.kind === "SKYLINE" || (mark.kind === "TEE" && mark.id.startsWith("new "));
-  function describe() {
-    const mark = findMark();
-    fields.hidden = !mark;
-    if (!mark) {
+  function describe(fields, thing, words, shown) {
+    fields.hidden = !thing || ![...fields.querySelectorAll("input")].some((i) => shown(i.dataset.what));
+    if (fields.hidden) {
       return;
     }
-    document.getElementById("mark-said").textContent = wordsOf(mark);
+    fields.querySelector("legend").textContent = words;
     for (const input of fields.querySelectorAll("input")) {
       const what = input.dataset.what;
-      const shown = what === "name" ? named(mark) : what in mark.numbers;
-      input.closest("label").hidden = !shown;
-      if (shown && input !== document.activeElement) {
-        input.value = what === "name" ? mark.name : Number(mark.numbers[what].toFixed(2));
+      input.closest("label").hidden = !shown(what);
+      if (input !== document.activeElement) {
+        const value = what === "name" ? thing.name : thing.numbers[what];
+        input.value = typeof value === "number" ? Number(value.toFixed(2)) : (value ?? "");
       }
     }
   }
-  fields.addEventListener("focusin", () => fields.dataset.before = snapshot());
-  fields.addEventListener("input", (event) => {
+  function describeChosen() {
     const mark = findMark();
-    const what = event.target.dataset.what;
-    if (mark && what === "name") {
-      mark.name = event.target.value;
-    } else if (mark && event.target.value.trim() !== "" && Number.isFinite(Number(event.target.value))) {
-      mark.numbers[what] = Number(event.target.value);
-    }
-    draw();
-  });
-  fields.addEventListener("change", () => {
-    if (fields.dataset.before && fields.dataset.before !== snapshot()) {
-      past.push(fields.dataset.before);
-      future = [];
-    }
-    fields.dataset.before = snapshot();
-    draw();
-  });
+    describe(markFields, mark, mark && wordsOf(mark), (what) => (what === "name" ? named(mark) : what in mark.numbers));
+    const area = find();
+    const usual = assumed[area?.kind] ?? {};
+    areaFields.querySelectorAll("input").forEach((i) => (i.placeholder = Number((usual[i.dataset.what] ?? 0).toFixed(2))));
+    describe(areaFields, area, area?.words, (what) => what in usual);
+  }
+  for (const fields of [markFields, areaFields]) {
+    fields.addEventListener("focusin", () => (fields.dataset.before = snapshot()));
+    fields.addEventListener("input", (event) => {
+      const thing = findMark() ?? find();
+      const what = event.target.dataset.what;
+      const typed = event.target.value.trim().replace(",", ".");
+      if (thing && what === "name") {
+        thing.name = event.target.value;
+      } else if (thing && typed !== "" && Number.isFinite(Number(typed))) {
+        thing.numbers[what] = Number(typed);
+      } else if (thing && typed === "" && fields === areaFields) {
+        delete thing.numbers[what];
+      }
+      draw();
+    });
+    fields.addEventListener("change", () => {
+      if (fields.dataset.before && fields.dataset.before !== snapshot()) {
+        past.push(fields.dataset.before);
+        future = [];
+      }
+      fields.dataset.before = snapshot();
+      draw();
+    });
+  }
+
+  const ticks = [...document.querySelectorAll("#rules input")];
+  ticks.forEach((tick) =>
+    tick.addEventListener("change", () => {
+      remember();
+      rules = ticks.filter((t) => t.checked).map((t) => t.value);
+      draw();
+    }),
+  );
 
   function draw(focus) {
     layer.replaceChildren();
@@ -188,12 +218,14 @@ if (chart) {
           }),
         ),
       );
-      if (area.id !== BORDER) {
-        kind.value = area.kind;
-      }
+      kind.value = area.kind;
     }
-    describe();
-    document.getElementById("undo").disabled = past.length === 0;
+    pen?.draw(layer, element, closer);
+    ticks.forEach((t) => (t.checked = rules.includes(t.value)));
+    describeChosen();
+    document.getElementById("draw").setAttribute("aria-pressed", String(pen?.line === false));
+    document.getElementById("draw-line").setAttribute("aria-pressed", String(pen?.line === true));
+    document.getElementById("undo").disabled = past.length === 0 && !pen;
     document.getElementById("redo").disabled = future.length === 0;
     document.getElementById("save").disabled = snapshot() === saved;
     if (focus) {
@@ -206,50 +238,37 @@ if (chart) {
     return [p.x, p.y];
   };
   const indices = (text) => text.split(" ").map(Number);
-  const snapped = (at) => {
-    let best = at;
-    let least = SNAP;
-    for (const other of areas.filter((a) => a.id !== chosen)) {
-      for (const corner of other.polygons.flat(2)) {
-        const d = Math.hypot(corner[0] - at[0], corner[1] - at[1]);
-        if (d < least) {
-          least = d;
-          best = [...corner];
-        }
-      }
+  // Corners and marks hold to what lies near: to corners of other areas (and marks to other marks) first, then to edges.
+  // What must lie on a green holds to no edge of it, where it could not stay.
+  const ON_GREEN = ["HOLE_LOCATION", "SPOT", "ARROW"];
+  const snap = (event, own) => {
+    const at = point(event);
+    if (event.altKey) {
+      return at;
     }
-    return best;
+    const places = own ? marks.filter((m) => m.kind !== own).map((m) => m.at) : [];
+    const rings = areas.filter((a) => a.id !== chosen && !ON_GREEN.includes(own)).flatMap((a) => a.polygons.flat());
+    return snapped(at, rings, places, SNAP);
   };
   const moveAll = (area, dx, dy) => area.polygons.flat(2).forEach((c) => ((c[0] += dx), (c[1] += dy)));
-
-  // A place for the notes beside the chart: the next tap says where.
-  let marking = false;
-  const form = document.getElementById("note-place");
-  const marked = () => {
-    layer.querySelector(".marked")?.remove();
-    const [x, y] = [form.elements.x.value, form.elements.y.value].map(Number);
-    if (form.elements.x.value && form.elements.y.value) {
-      layer.append(element("path", { class: "marked", d: `M${x - 9} ${y}H${x + 9}M${x} ${y - 9}V${y + 9}M${x - 5} ${y}A5 5 0 1 0 ${x + 5} ${y}A5 5 0 1 0 ${x - 5} ${y}` }));
-    }
-  };
-  ["x", "y"].forEach((name) => form?.elements[name].addEventListener("input", marked));
 
   let held = null;
   svg.addEventListener("pointerdown", (event) => {
     const target = event.target;
-    if (marking) {
-      const [x, y] = point(event);
-      form.elements.x.value = x.toFixed(1);
-      form.elements.y.value = y.toFixed(1);
-      marking = false;
-      document.getElementById("mark").setAttribute("aria-pressed", "false");
-      form.closest("details").open = true;
-      marked();
+    if (pen) {
+      put(snap(event), 5 * closer);
       event.preventDefault();
       return;
     }
     const grip = target.closest("[data-mark]");
-    if (grip) {
+    if (placing && findMark() && grip?.dataset.mark !== chosen) {
+      placing = false;
+      remember();
+      findMark().at = snap(event, findMark().kind);
+      held = { mark: true };
+      draw(`[data-mark="${CSS.escape(chosen)}"]`);
+    } else if (grip) {
+      placing = false;
       chosen = grip.dataset.mark;
       remember();
       held = { mark: true };
@@ -278,12 +297,15 @@ if (chart) {
     event.preventDefault();
   });
   svg.addEventListener("pointermove", (event) => {
-    if (held?.mark) {
-      findMark().at = point(event);
+    if (pen) {
+      pen.at = snap(event);
+      draw("[data-pen]");
+    } else if (held?.mark) {
+      findMark().at = snap(event, findMark().kind);
       draw();
     } else if (held?.corner) {
       const [p, r, i] = held.corner;
-      find().polygons[p][r][i] = event.altKey ? point(event) : snapped(point(event));
+      find().polygons[p][r][i] = snap(event);
       draw();
     } else if (held?.from) {
       const at = point(event);
@@ -307,7 +329,25 @@ if (chart) {
   svg.addEventListener("keydown", (event) => {
     const { area, corner, mark } = event.target.dataset;
     const step = arrows[event.key]?.map((v) => v * yard * (event.shiftKey ? 10 : 1));
-    if (mark && (event.key === "Enter" || event.key === " ")) {
+    if (pen) {
+      if (step) {
+        pen.at = pen.at.map((v, i) => v + step[i]);
+        draw("[data-pen]");
+      } else if (event.key === " ") {
+        put([...pen.at], yard / 2);
+      } else if (event.key === "Enter") {
+        end();
+      } else if (event.key === "Backspace") {
+        pen.corners.pop();
+        draw("[data-pen]");
+      } else if (event.key === "Escape") {
+        pen = null;
+        said.textContent = "";
+        draw();
+      } else {
+        return;
+      }
+    } else if (mark && (event.key === "Enter" || event.key === " ")) {
       chosen = mark;
       draw(`[data-mark="${CSS.escape(mark)}"]`);
     } else if (mark && mark === chosen && step) {
@@ -323,6 +363,8 @@ if (chart) {
       remember();
       moveAll(find(), ...step);
       draw(`[data-area="${CSS.escape(area)}"]`);
+    } else if (area && area === chosen && event.key === "Delete") {
+      remove();
     } else if (corner && step) {
       remember();
       const [p, r, i] = indices(corner);
@@ -343,15 +385,80 @@ if (chart) {
     event.preventDefault();
   });
 
+  // The border is an area of a kind of its own, and there is one.
+  const kindWords = () => kind.selectedOptions[0].textContent;
+  const setKind = (area) => {
+    const border = kind.value === BORDER_KIND;
+    area.kind = kind.value;
+    area.numbers = {};
+    if (border) {
+      areas = areas.filter((a) => a === area || a.id !== BORDER);
+    }
+    area.id = border ? BORDER : area.id === BORDER || !area.id ? `drawn/${newId()}` : area.id;
+    area.words = border ? kindWords() : `${kindWords()} ${area.id}`;
+    chosen = area.id;
+  };
   kind.addEventListener("change", () => {
     const area = find();
-    if (area && area.id !== BORDER) {
+    if (area) {
       remember();
-      area.kind = kind.value;
-      area.words = `${kind.selectedOptions[0].textContent} ${area.id}`;
+      setKind(area);
       draw();
     }
   });
+
+  // The pen: a tap, or Space where it stands, puts a corner; a tap on the first or last corner, or Enter, ends.
+  const put = (at, near) => {
+    if (pen.put(at, near)) {
+      end();
+    } else {
+      draw("[data-pen]");
+    }
+  };
+  const end = async () => {
+    const drawn = pen;
+    if (!drawn.enough()) {
+      said.textContent = chart.dataset.few;
+      return;
+    }
+    const polygons = drawn.line ? await strip(drawn.corners) : [[drawn.corners]];
+    if (polygons) {
+      remember();
+      pen = null;
+      const area = { polygons };
+      areas.push(area);
+      setKind(area);
+      said.textContent = "";
+      draw(`[data-area="${CSS.escape(chosen)}"]`);
+    }
+  };
+  const post = (address, body) =>
+    fetch(address, {
+      method: "POST",
+      body: JSON.stringify({
+        course: chart.dataset.course,
+        seen: Number(chart.dataset.seen),
+        hole: Number(chart.dataset.hole),
+        ...body,
+      }),
+    });
+  // A line becomes an area as wide as was said.
+  const strip = async (line) => {
+    const width = document.getElementById("line-width").value.trim().replace(",", ".");
+    const response = await post("/course/strip", { line, width: Number(width) });
+    if (!response.ok) {
+      said.textContent = await response.text();
+      return null;
+    }
+    return response.json();
+  };
+  const begin = (line) => {
+    pen = pen?.line === line ? null : new Pen(line, middle(), chart.dataset.pen);
+    placing = false;
+    chosen = null;
+    said.textContent = pen ? chart.dataset.drawing : "";
+    draw("[data-pen]");
+  };
   const on = (id, act) => document.getElementById(id)?.addEventListener("click", act);
   const middle = () => {
     const box = svg.viewBox.baseVal;
@@ -362,7 +469,6 @@ if (chart) {
     const bends = marks.filter((m) => m.kind === "BEND");
     const extra = (i) => {
       const [a, b] = [bends[i].at, bends[i + 1].at];
-      const far = (p, q) => Math.hypot(p[0] - q[0], p[1] - q[1]);
       return far(a, mark.at) + far(mark.at, b) - far(a, b);
     };
     let best = 0;
@@ -396,27 +502,13 @@ if (chart) {
     const mark = { id: `new ${newId()}`, kind: wanted, at: middle(), name: "", numbers: { ...fresh[wanted] } };
     putIn(mark);
     chosen = keyOf(mark);
+    pen = null;
+    placing = true;
+    said.textContent = chart.dataset.placing;
     draw(`[data-mark="${CSS.escape(chosen)}"]`);
   });
-  on("border", () => {
-    if (!areas.some((a) => a.id === BORDER)) {
-      remember();
-      const [w, h] = [whole.width, whole.height];
-      const ring = [[0.1 * w, 0.1 * h], [0.9 * w, 0.1 * h], [0.9 * w, 0.9 * h], [0.1 * w, 0.9 * h]];
-      areas.unshift({ id: BORDER, kind: "BOUNDARY", words: chart.dataset.border, polygons: [[ring]] });
-    }
-    chosen = BORDER;
-    draw(`[data-area="${BORDER}"]`);
-  });
-  on("add", () => {
-    remember();
-    const [x, y] = middle();
-    const d = 10 * yard;
-    chosen = `drawn/${newId()}`;
-    const ring = [[x - d, y - d], [x + d, y - d], [x + d, y + d], [x - d, y + d]];
-    areas.push({ id: chosen, kind: kind.value, words: `${kind.selectedOptions[0].textContent} ${chosen}`, polygons: [[ring]] });
-    draw(`[data-area="${CSS.escape(chosen)}"]`);
-  });
+  on("draw", () => begin(false));
+  on("draw-line", () => begin(true));
   on("zoom", () => {
     const area = find();
     const mark = findMark();
@@ -442,7 +534,7 @@ if (chart) {
       draw();
     }
   });
-  on("remove", () => {
+  const remove = () => {
     if (findMark()) {
       takeAway();
     } else if (find()) {
@@ -451,7 +543,8 @@ if (chart) {
       chosen = null;
       draw();
     }
-  });
+  };
+  on("remove", remove);
   on("photo", (event) => {
     const shown = svg.classList.toggle("over-photo");
     event.currentTarget.setAttribute("aria-pressed", String(shown));
@@ -459,17 +552,29 @@ if (chart) {
     address.searchParams.set("image", shown ? "shown" : "hidden");
     history.replaceState(null, "", address);
   });
-  on("mark", () => {
-    marking = !marking;
-    document.getElementById("mark").setAttribute("aria-pressed", String(marking));
-  });
-  on("undo", () => {
-    future.push(snapshot());
-    restore(past.pop());
-  });
-  on("redo", () => {
-    past.push(snapshot());
-    restore(future.pop());
+  const undo = () => {
+    if (pen) {
+      pen = pen.corners.pop() ? pen : null;
+      draw("[data-pen]");
+    } else if (past.length) {
+      future.push(snapshot());
+      restore(past.pop());
+    }
+  };
+  const redo = () => {
+    if (future.length) {
+      past.push(snapshot());
+      restore(future.pop());
+    }
+  };
+  on("undo", undo);
+  on("redo", redo);
+  addEventListener("keydown", (event) => {
+    const key = event.key.toLowerCase();
+    if ((event.ctrlKey || event.metaKey) && ["z", "y"].includes(key) && !event.target.matches("input, textarea")) {
+      (key === "y" || event.shiftKey ? redo : undo)();
+      event.preventDefault();
+    }
   });
   // Marks that are new, moved or described anew, those that are gone, and the hole line if any of it changed.
   const changedMarks = () => {
@@ -487,15 +592,13 @@ if (chart) {
     const before = new Map(JSON.parse(saved).areas.map((a) => [a.id, JSON.stringify(a)]));
     const cutIds = new Set(cuts.map((c) => c.id));
     const body = {
-      course: chart.dataset.course,
-      seen: Number(chart.dataset.seen),
-      hole: Number(chart.dataset.hole),
       drawn: areas.filter((a) => before.get(a.id) !== JSON.stringify(a)),
       removed: [...before.keys()].filter((id) => !areas.some((a) => a.id === id) || cutIds.has(id)),
       cuts,
       ...changedMarks(),
+      ...(JSON.stringify(JSON.parse(saved).rules) === JSON.stringify(rules) ? {} : { rules }),
     };
-    const response = await fetch("/course/areas", { method: "POST", body: JSON.stringify(body) });
+    const response = await post("/course/areas", body);
     if (response.ok) {
       saved = snapshot();
       location.reload();
@@ -510,7 +613,7 @@ if (chart) {
   });
 
   const response = await fetch(`/course/areas?course=${chart.dataset.course}&hole=${chart.dataset.hole}`);
-  ({ areas, marks, fresh } = await response.json());
+  ({ areas, marks, rules, fresh, assumed } = await response.json());
   saved = snapshot();
   if (chart.dataset.found) {
     look(...chart.dataset.found.split(" ").map(Number), 160);
