@@ -304,7 +304,8 @@ public final class CoursePlace implements Place {
                 room.course(body.path("course").asText(), body.path("seen").asInt());
         Ground ground = ground(course, hole(course, body.path("hole").asInt()));
         List<loopwright.geo.Place> line = new DrawnMarks(ground, units()).places(body.path("line"));
-        double width = units().metres(body.path("width").asDouble(Double.NaN));
+        double typed = body.path("width").asDouble(Double.NaN);
+        double width = Double.isFinite(typed) ? units().metres(typed) : typed;
         if (!(width >= NARROWEST_METRES && width <= WIDEST_METRES)) {
             throw new UserFault(
                     Texts.say("edit.badWidth", units().length(NARROWEST_METRES), units().length(WIDEST_METRES)));
