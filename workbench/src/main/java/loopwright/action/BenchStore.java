@@ -41,13 +41,28 @@ public interface BenchStore extends AutoCloseable {
     /** Replaces the local rules of a day. */
     void setLocalRules(String course, String day, String rules);
 
+    /** A few steps back; more would make backups too large to be read again. */
+    int MOST_IMAGES = 5;
+
     /** The image that lies under a course, if there is one. */
     Optional<CourseImage> findImage(String course);
 
-    /** Replaces the image under a course. */
-    void setImage(String course, CourseImage image);
+    /** Images that were laid under a course, the last one first; at most {@link #MOST_IMAGES}. */
+    List<KeptImage> listImages(String course);
 
-    void eraseImage(String course);
+    /** Lays an image under a course; those before it are kept, and of more than {@link #MOST_IMAGES} the oldest goes. */
+    void addImage(String course, CourseImage image);
+
+    /**
+     * Lays an image that is kept under its course again.
+     *
+     * @param number of the image; 0: none lies under the course from now on
+     * @throws UserFault if no such image is kept
+     */
+    void showImage(String course, int number);
+
+    /** Forgets an image for good. */
+    void eraseImage(String course, int number);
 
     /** Rounds, lessons and the player files. */
     PlayerRecords records();

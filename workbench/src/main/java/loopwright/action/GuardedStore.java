@@ -144,15 +144,26 @@ public final class GuardedStore implements BenchStore {
     }
 
     @Override
-    public void setImage(String course, CourseImage image) {
-        require(isCoach());
-        store.setImage(course, image);
+    public List<KeptImage> listImages(String course) {
+        return store.listImages(course);
     }
 
     @Override
-    public void eraseImage(String course) {
+    public void addImage(String course, CourseImage image) {
         require(isCoach());
-        store.eraseImage(course);
+        store.addImage(course, image);
+    }
+
+    @Override
+    public void showImage(String course, int number) {
+        require(isCoach());
+        store.showImage(course, number);
+    }
+
+    @Override
+    public void eraseImage(String course, int number) {
+        require(isCoach());
+        store.eraseImage(course, number);
     }
 
     @Override

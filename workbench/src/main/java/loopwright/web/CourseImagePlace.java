@@ -1,6 +1,7 @@
 package loopwright.web;
 
 import static j2html.TagCreator.button;
+import static j2html.TagCreator.caption;
 import static j2html.TagCreator.div;
 import static j2html.TagCreator.each;
 import static j2html.TagCreator.form;
@@ -8,27 +9,36 @@ import static j2html.TagCreator.input;
 import static j2html.TagCreator.label;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.span;
+import static j2html.TagCreator.table;
+import static j2html.TagCreator.tbody;
+import static j2html.TagCreator.td;
+import static j2html.TagCreator.th;
+import static j2html.TagCreator.tr;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import j2html.tags.DomContent;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import loopwright.action.BenchStore;
 import loopwright.action.CourseImage;
 import loopwright.action.CourseImage.Corners;
 import loopwright.action.GroundImages;
 import loopwright.action.HoleScreens.Ground;
+import loopwright.action.KeptImage;
 import loopwright.action.Shelf;
 import loopwright.action.UserFault;
 import loopwright.action.Workroom;
 import loopwright.course.Course;
 import loopwright.geo.LatLon;
 import loopwright.geo.LocalFrame;
+import org.jspecify.annotations.Nullable;
 
-/** The image a coach lays under a course: taken in, shown, taken away. */
+/** The images a coach lays under a course, one at a time: taken in, taken away, laid there again, forgotten. */
 public final class CourseImagePlace implements Place {
     private static final Pattern CORNER =
             Pattern.compile("\\s*(-?\\d{1,2}(?:\\.\\d+)?)\\s*[,;\\s]\\s*(-?\\d{1,3}(?:\\.\\d+)?)\\s*");
@@ -45,6 +55,7 @@ public final class CourseImagePlace implements Place {
     public void routes(RoutesConfig routes) {
         routes.get("/course/image.png", this::png);
         routes.post("/course/image", this::take);
+        routes.post("/course/image/show", this::show);
         routes.post("/course/image/erase", this::erase);
     }
 
@@ -56,7 +67,7 @@ public final class CourseImagePlace implements Place {
         ctx.contentType("image/png").result(image.png());
     }
 
-    private Shelf.Entry course(@org.jspecify.annotations.Nullable String id) {
+    private Shelf.Entry course(@Nullable String id) {
         return room.store().courses().get(String.valueOf(id)).entry();
     }
 
@@ -65,14 +76,25 @@ public final class CourseImagePlace implements Place {
         Course course = room.course(entry.id(), entry.version());
         Optional<Corners> corners = corners(ctx);
         CourseImage image = Uploads.with(ctx, room, "file", (file, name) -> images.read(file, name, corners, course));
-        room.store().setImage(entry.id(), image);
+        room.store().addImage(entry.id(), image);
         Said.then(ctx, Texts.say("image.taken", image.name()), "/course?course=" + entry.id());
+    }
+
+    private void show(Context ctx) {
+        Shelf.Entry entry = course(ctx.formParam("course"));
+        int number = number(ctx);
+        room.store().showImage(entry.id(), number);
+        Said.then(ctx, Texts.say(number == 0 ? "image.hidden" : "image.shown"), "/course?course=" + entry.id());
     }
 
     private void erase(Context ctx) {
         Shelf.Entry entry = course(ctx.formParam("course"));
-        room.store().eraseImage(entry.id());
+        room.store().eraseImage(entry.id(), number(ctx));
         Said.then(ctx, Texts.say("image.erased"), "/course?course=" + entry.id());
+    }
+
+    private static int number(Context ctx) {
+        return PlanQuery.whole("image", String.valueOf(ctx.formParam("image")));
     }
 
     private static Optional<Corners> corners(Context ctx) {
@@ -107,23 +129,42 @@ public final class CourseImagePlace implements Place {
         }
     }
 
-    /** What is said of the image on the page of a course, and the forms that change it. */
-    static DomContent panel(Shelf.Entry entry, Optional<CourseImage> image) {
-        DomContent now = image.<DomContent>map(i -> div(
-                        p(Texts.say(
-                                "image.is",
-                                i.name(),
-                                i.at().atZone(ZoneOffset.UTC).toLocalDate(),
-                                String.format(Locale.ROOT, "%.1f", i.png().length / 1e6))),
-                        form(
-                                        course(entry),
-                                        button(Texts.say("image.erase"))
-                                                .withType("submit")
-                                                .withClass("quiet grave"))
-                                .withMethod("post")
-                                .withAction("/course/image/erase")))
-                .orElseGet(() -> p(Texts.say("image.isNone")));
+    /** The images that were laid under a course, on its page, and the forms that change them. */
+    static DomContent panel(Shelf.Entry entry, List<KeptImage> images) {
+        DomContent now = images.isEmpty()
+                ? p(Texts.say("image.isNone"))
+                : div(table(
+                                caption(Texts.say("image.means.kept", BenchStore.MOST_IMAGES)),
+                                ColumnHeads.of("image.name", "image.since", "image.size", "image.now", "image.forget"),
+                                tbody(each(images, i -> row(entry, i)))))
+                        .withClass("wide")
+                        .withTabindex(0)
+                        .attr("role", "region")
+                        .attr("aria-label", Texts.say("image.title"));
         return div(now, upload(entry));
+    }
+
+    private static DomContent row(Shelf.Entry entry, KeptImage image) {
+        return tr(
+                th(image.name()).attr("scope", "row").withClass("words"),
+                td(image.at().atZone(ZoneOffset.UTC).toLocalDate().toString()),
+                td(String.format(Locale.ROOT, "%.1f MB", image.bytes() / 1e6)),
+                td(
+                        image.shown()
+                                ? change(entry, "show", 0, "image.hide")
+                                : change(entry, "show", image.number(), "image.showAgain")),
+                td(change(entry, "erase", image.number(), "image.erase")));
+    }
+
+    private static DomContent change(Shelf.Entry entry, String what, int number, String words) {
+        return form(
+                        course(entry),
+                        input().withType("hidden").withName("image").withValue(Integer.toString(number)),
+                        button(Texts.say(words))
+                                .withType("submit")
+                                .withClass(what.equals("erase") ? "quiet grave" : "quiet"))
+                .withMethod("post")
+                .withAction("/course/image/" + what);
     }
 
     private static DomContent course(Shelf.Entry entry) {
@@ -141,7 +182,7 @@ public final class CourseImagePlace implements Place {
                                         .withAccept(".tif,.tiff,.png,.jpg,.jpeg")
                                         .isRequired()),
                         each(
-                                java.util.List.of("upperLeft", "lowerRight", "upperRight"),
+                                List.of("upperLeft", "lowerRight", "upperRight"),
                                 name -> PlanForm.field(
                                         "image." + name,
                                         input().withType("text")

@@ -114,7 +114,7 @@ public final class CoursePlace implements Place {
             p(a(Texts.say("course.mendWhole")).withHref("/course?course=" + entry.id() + "&hole=0")),
             section(
                     h2(Texts.say("image.title")),
-                    CourseImagePlace.panel(entry, room.store().findImage(entry.id()))),
+                    CourseImagePlace.panel(entry, room.store().listImages(entry.id()))),
             section(h2(Texts.say("heights.title")), CourseHeightsPlace.panel(entry, course)),
             section(
                     h2(Texts.say("course.problems")),

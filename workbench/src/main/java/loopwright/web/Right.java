@@ -51,6 +51,7 @@ public enum Right {
                 "POST /course/note",
                 "POST /course/heights",
                 "POST /course/image",
+                "POST /course/image/show",
                 "POST /course/image/erase");
         put(out, COACH, "POST /course/version", "GET /player/new", "POST /player/new", "POST /player/answers");
         put(out, COACH, "POST /player/list", "POST /player/list/erase", "GET /data", "POST /data/import");

@@ -2,27 +2,37 @@ package loopwright.boot;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the bench does with requests that mean it no good. */
@@ -59,7 +69,15 @@ class BenchUploadsIT {
     }
 
     private HttpResponse<String> upload(String address, String name, byte[] content) throws Exception {
+        return upload(address, name, content, Map.of());
+    }
+
+    private HttpResponse<String> upload(String address, String name, byte[] content, Map<String, String> fields)
+            throws Exception {
         ByteArrayOutputStream body = new ByteArrayOutputStream();
+        fields.forEach((field, value) -> body.writeBytes(("--" + BOUNDARY
+                        + "\r\nContent-Disposition: form-data; name=\"" + field + "\"\r\n\r\n" + value + "\r\n")
+                .getBytes(StandardCharsets.UTF_8)));
         body.writeBytes(("--" + BOUNDARY + "\r\nContent-Disposition: form-data; name=\"file\"; filename=\"" + name
                         + "\"\r\nContent-Type: application/octet-stream\r\n\r\n")
                 .getBytes(StandardCharsets.UTF_8));
@@ -209,6 +227,60 @@ class BenchUploadsIT {
                 .POST(HttpRequest.BodyPublishers.ofString(
                         "{\"course\":\"" + id.group(1) + "\",\"seen\":1,\"hole\":1," + line + "}")));
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(400);
+    }
+
+    static Stream<Arguments> imagesThatCannotBe() {
+        byte[] cut = Arrays.copyOf(png(64, 64), 30);
+        byte[] text = "<script>alert(1)</script>".getBytes(StandardCharsets.UTF_8);
+        return Stream.of(
+                Arguments.of("a damaged one", cut, "-33.394, -128.607", "-33.4055, -128.5925"),
+                Arguments.of("a text", text, "-33.394, -128.607", "-33.4055, -128.5925"),
+                Arguments.of("one of too many pixels", huge(), "-33.394, -128.607", "-33.4055, -128.5925"),
+                Arguments.of("one that does not say where it lies", png(64, 64), "", ""),
+                Arguments.of("one that lies elsewhere", png(64, 64), "51, 8", "50.9, 8.1"),
+                Arguments.of("one with its corners exchanged", png(64, 64), "-33.4055, -128.5925", "-33.394, -128.607"),
+                Arguments.of("one with a corner that is no place", png(64, 64), "north", "-33.4055, -128.5925"),
+                Arguments.of("a file that is too large", new byte[65 << 20], "-33.394, -128.607", "-33.4, -128.6"));
+    }
+
+    private static byte[] png(int width, int height) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            ImageIO.write(new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB), "png", out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.toByteArray();
+    }
+
+    /** A small PNG whose header claims 100,000 pixels each way; its checksum is right. */
+    private static byte[] huge() {
+        ByteBuffer png = ByteBuffer.wrap(png(8, 8));
+        png.putInt(16, 100_000).putInt(20, 100_000);
+        CRC32 crc = new CRC32();
+        crc.update(png.array(), 12, 17);
+        png.putInt(29, (int) crc.getValue());
+        return png.array();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("imagesThatCannotBe")
+    void imagesThatCannotBeAreRefusedAndTheOneBeforeStays(String what, byte[] content, String upper, String lower)
+            throws Exception {
+        Matcher id = Pattern.compile("name=\"course\" value=\"([^\"]+)\"")
+                .matcher(get("/course").body());
+        assertThat(id.find()).isTrue();
+        String before = get("/course").body();
+        List<String> files = files();
+        HttpResponse<String> answer = upload(
+                "/course/image",
+                "above.png",
+                content,
+                Map.of("course", id.group(1), "upperLeft", upper, "lowerRight", lower));
+        assertThat(answer.statusCode()).as(what + ": " + answer.body()).isBetween(400, 499);
+        assertThat(answer.body()).isNotBlank().doesNotContain("Exception").doesNotContain("<script");
+        assertThat(get("/course").body()).isEqualTo(before);
+        assertThat(files()).isEqualTo(files);
     }
 
     @Test

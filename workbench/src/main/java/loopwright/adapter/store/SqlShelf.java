@@ -136,7 +136,7 @@ final class SqlShelf implements Shelf {
         h.execute("DELETE FROM plan WHERE player = ? OR course = ?", id, id);
         h.execute("DELETE FROM hole_location WHERE course = ?", id);
         h.execute("DELETE FROM local_rules WHERE course = ?", id);
-        SqlImages.erase(h, id);
+        SqlImages.eraseAll(h, id);
         SqlRecords.erase(h, id);
         h.execute("DELETE FROM list WHERE player = ?", id);
         h.execute("DELETE FROM answer WHERE player = ?", id);

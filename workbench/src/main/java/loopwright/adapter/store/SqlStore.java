@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import loopwright.action.AccessBook;
 import loopwright.action.BenchStore;
 import loopwright.action.CourseImage;
+import loopwright.action.KeptImage;
 import loopwright.action.KeptList;
 import loopwright.action.KeptPlan;
 import loopwright.action.PlayerRecords;
@@ -164,20 +165,27 @@ final class SqlStore implements BenchStore {
 
     @Override
     public Optional<CourseImage> findImage(String course) {
-        return jdbi.withHandle(h -> SqlImages.find(h, course));
+        return jdbi.withHandle(h -> SqlImages.findShown(h, course));
     }
 
     @Override
-    public void setImage(String course, CourseImage image) {
-        jdbi.useTransaction(h -> {
-            SqlImages.erase(h, course);
-            SqlImages.insert(h, course, image);
-        });
+    public List<KeptImage> listImages(String course) {
+        return jdbi.withHandle(h -> SqlImages.list(h, course));
     }
 
     @Override
-    public void eraseImage(String course) {
-        jdbi.useTransaction(h -> SqlImages.erase(h, course));
+    public void addImage(String course, CourseImage image) {
+        jdbi.useTransaction(h -> SqlImages.add(h, course, image));
+    }
+
+    @Override
+    public void showImage(String course, int number) {
+        jdbi.useTransaction(h -> SqlImages.show(h, course, number));
+    }
+
+    @Override
+    public void eraseImage(String course, int number) {
+        jdbi.useTransaction(h -> SqlImages.erase(h, course, number));
     }
 
     @Override

@@ -7,13 +7,14 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import loopwright.action.BenchStore.Selection;
 import loopwright.action.CourseImage;
+import loopwright.action.KeptImage;
 import loopwright.action.KeptList;
 import loopwright.action.KeptPlan;
 import org.jdbi.v3.core.Handle;
@@ -24,9 +25,9 @@ import org.jdbi.v3.core.Handle;
  * same content gives the same bytes.
  */
 final class ZipExport {
-    static final String FORMAT = "3";
-    /** The first format had no rounds, lessons and player files, the second no images under courses. */
-    static final List<String> READABLE = List.of("1", "2", FORMAT);
+    static final String FORMAT = "4";
+    /** The first format had no rounds, lessons and player files, the second no images under courses, the third one at most. */
+    static final List<String> READABLE = List.of("1", "2", "3", FORMAT);
 
     static final String LAST = "end.csv";
     /** The earliest time a zip can hold, for every entry. */
@@ -105,11 +106,13 @@ final class ZipExport {
                 folder + "local-rules.csv",
                 pairs(SqlStore.pairs(handle, "SELECT day, rules FROM local_rules WHERE course = ?", id)));
         text(zip, folder + "answers.csv", pairs(SqlStore.answers(handle, id)));
-        Optional<CourseImage> image = SqlImages.find(handle, id);
-        if (image.isPresent()) {
-            text(zip, folder + SqlImages.FILE, csv(List.of(SqlImages.row(image.get()))));
-            bytes(zip, folder + SqlImages.PNG, image.get().png());
+        List<List<String>> images = new ArrayList<>();
+        for (KeptImage kept : SqlImages.list(handle, id)) {
+            CourseImage image = SqlImages.get(handle, id, kept.number());
+            images.add(SqlImages.row(kept, image));
+            bytes(zip, folder + SqlImages.png(Integer.toString(kept.number())), image.png());
         }
+        text(zip, folder + SqlImages.FILE, csv(images));
     }
 
     private void versions(ZipOutputStream zip, String folder, String id, String ending) throws IOException {

@@ -28,7 +28,7 @@ final class ZipImport {
             + "|(players|courses)/[a-z0-9]{1,40}/"
             + "(versions\\.csv|answers\\.csv|lists\\.csv|hole-locations\\.csv|local-rules\\.csv|"
             + "intake\\.csv|rounds\\.csv|lessons\\.csv|breaks\\.csv|forecasts\\.csv|drills\\.csv|(list|round)-[a-z0-9]{1,40}\\.csv"
-            + "|image\\.csv|image\\.png|v[0-9]{1,6}\\.(json|geojson))");
+            + "|image\\.csv|image(-[0-9]{1,6})?\\.png|v[0-9]{1,6}\\.(json|geojson))");
     private static final String PNG_BEGINS = "\u0089PNG\r\n";
     private static final long LARGEST = 500L << 20;
 
@@ -99,7 +99,7 @@ final class ZipImport {
         SqlRecords.TABLES.forEach(table -> h.execute("DELETE FROM " + table));
         for (String table : List.of(
                 "local_rules",
-                "course_image",
+                "kept_image",
                 "plan",
                 "hole_location",
                 "list",
@@ -130,17 +130,35 @@ final class ZipImport {
                             h, id, r.get(0), Math.toIntExact(number("hole-locations.csv", r.get(1))), r.get(2)));
             rows(folder + "local-rules.csv", 2)
                     .forEach(r -> h.execute("INSERT INTO local_rules VALUES (?, ?, ?)", id, r.get(0), r.get(1)));
-            rows(folder + SqlImages.FILE, SqlImages.COLUMNS).forEach(r -> SqlImages.insert(h, id, image(folder, r)));
+            images(h, id, folder);
         }
         rows("plans.csv", 12).forEach(r -> SqlStore.insert(h, plan(r)));
         rows("preferences.csv", 2).forEach(r -> SqlStore.insertPreference(h, r.get(0), r.get(1)));
     }
 
-    private CourseImage image(String folder, List<String> row) {
-        byte[] png = bytes(folder + SqlImages.PNG);
+    private void images(Handle h, String id, String folder) {
+        if (files.containsKey(folder + SqlImages.OLD_PNG)) {
+            rows(folder + SqlImages.FILE, SqlImages.OLD_COLUMNS)
+                    .forEach(r -> SqlImages.insert(h, id, 1, true, image(folder, SqlImages.OLD_PNG, r)));
+            return;
+        }
+        boolean shown = false;
+        for (List<String> r : rows(folder + SqlImages.FILE, SqlImages.COLUMNS)) {
+            int number = Math.toIntExact(number(folder + SqlImages.FILE, r.get(0)));
+            if (shown && r.get(1).equals("shown")) {
+                throw damaged(folder + SqlImages.FILE, "more than one image is shown");
+            }
+            shown |= r.get(1).equals("shown");
+            CourseImage image = image(folder, SqlImages.png(r.get(0)), r.subList(2, r.size()));
+            SqlImages.insert(h, id, number, r.get(1).equals("shown"), image);
+        }
+    }
+
+    private CourseImage image(String folder, String file, List<String> row) {
+        byte[] png = bytes(folder + file);
         if (!new String(png, 0, Math.min(png.length, PNG_BEGINS.length()), StandardCharsets.ISO_8859_1)
                 .equals(PNG_BEGINS)) {
-            throw damaged(folder + SqlImages.PNG, "it is no PNG");
+            throw damaged(folder + file, "it is no PNG");
         }
         try {
             return SqlImages.of(row, png);

@@ -26,6 +26,7 @@ import loopwright.action.CourseImage;
 import loopwright.action.CourseImage.Corners;
 import loopwright.action.KeptDrill;
 import loopwright.action.KeptForecast;
+import loopwright.action.KeptImage;
 import loopwright.action.KeptLesson;
 import loopwright.action.KeptList;
 import loopwright.action.KeptPlan;
@@ -264,20 +265,53 @@ abstract class StoreContract {
     }
 
     @Test
-    void keepsOneImageUnderACourseAndErasesItWithIt() {
+    void keepsTheLastImagesUnderACourseAndErasesThemWithIt() {
         String course = fill()[1];
         CourseImage first = store().findImage(course).orElseThrow();
         assertThat(first.name()).isEqualTo(AWKWARD);
         assertThat(first.png()).isEqualTo(PNG);
         assertThat(first.corners()).isEqualTo(CORNERS);
         CourseImage other = new CourseImage("b.png", CORNERS, first.at(), PNG);
-        store().setImage(course, other);
+        store().addImage(course, other);
         assertThat(store().findImage(course).orElseThrow().name()).isEqualTo("b.png");
-        store().eraseImage(course);
+        assertThat(store().listImages(course))
+                .containsExactly(
+                        new KeptImage(2, true, "b.png", first.at(), PNG.length),
+                        new KeptImage(1, false, AWKWARD, first.at(), PNG.length));
+        store().showImage(course, 1);
+        assertThat(store().findImage(course).orElseThrow().name()).isEqualTo(AWKWARD);
+        assertThatThrownBy(() -> store().showImage(course, 7))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("no image 7");
+        assertThat(store().findImage(course).orElseThrow().name()).isEqualTo(AWKWARD);
+        store().showImage(course, 0);
         assertThat(store().findImage(course)).isEmpty();
-        store().setImage(course, other);
+        assertThat(store().listImages(course)).hasSize(2);
+        store().eraseImage(course, 2);
+        assertThat(store().listImages(course)).extracting(KeptImage::number).containsExactly(1);
+        for (int i = 0; i < BenchStore.MOST_IMAGES; i++) {
+            store().addImage(course, other);
+        }
+        assertThat(store().listImages(course)).extracting(KeptImage::number).containsExactly(6, 5, 4, 3, 2);
         store().courses().erase(course);
-        assertThat(store().findImage(course)).isEmpty();
+        assertThat(store().listImages(course)).isEmpty();
+    }
+
+    @Test
+    void readsTheFormatBeforeSeveralImagesWereKept() throws Exception {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(out)) {
+            entry(zip, "format.csv", "loopwright store,3\n");
+            entry(zip, "courses/abc/versions.csv", "1,A,,1790000000123\n");
+            entry(zip, "courses/abc/v1.geojson", "{}");
+            entry(zip, "courses/abc/image.csv", "a.png,1790000000123,50.1,8,50.1,8.1,50,8\n");
+            zip.putNextEntry(new ZipEntry("courses/abc/image.png"));
+            zip.write(PNG);
+            entry(zip, "end.csv", "complete\n");
+        }
+        store().importZip(new ByteArrayInputStream(out.toByteArray()), "old.zip", false);
+        assertThat(store().findImage("abc").orElseThrow().png()).isEqualTo(PNG);
+        assertThat(store().listImages("abc")).hasSize(1);
     }
 
     @Test
@@ -309,7 +343,7 @@ abstract class StoreContract {
         s.setLocalRules(course, "2026-05-31", "preferred lies\ngreen 7 is temporary");
         records(player);
         s.setPreference("units", "metric");
-        s.setImage(course, new CourseImage(AWKWARD, CORNERS, Instant.ofEpochMilli(1_790_000_000_456L), PNG));
+        s.addImage(course, new CourseImage(AWKWARD, CORNERS, Instant.ofEpochMilli(1_790_000_000_456L), PNG));
         Instant at = Instant.ofEpochMilli(1_790_000_000_123L);
         s.keepPlan(
                 new KeptPlan(player, 1, course, 2, "tees=middle&target=79", 1, "0.1.0", 80.25, 3.1, 1 / 3.0, 81.5, at));
