@@ -5,12 +5,18 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The clubs and efforts that a fit is about, with what the prior says of each: the bag's, and any other club of the log.
- * Longest first.
+ * Longest first. Where nobody named the bag, a club of the log takes the place of the unseen one whose loft is nearest once
+ * the bag is full.
  */
 final class FitSwings {
+
+    /** Rule 4.1b allows fourteen clubs, the putter among them. */
+    private static final int MOST_BESIDES_PUTTER = 13;
 
     /** A club and an effort. */
     record Key(Club club, String effort) {}
@@ -26,6 +32,9 @@ final class FitSwings {
         prior.player("").swings().forEach(s -> all.add(new Key(s.club(), s.effort())));
         log.shots().forEach(s -> all.add(new Key(s.club(), s.effort())));
         log.counts().forEach(c -> all.add(new Key(c.club(), c.effort())));
+        if (!prior.bagIsStated()) {
+            leaveOut(all, seen(log), prior);
+        }
         List<Key> sorted = new ArrayList<>(all);
         sorted.sort(Comparator.comparingDouble(
                         (Key k) -> prior.pattern(k.club(), k.effort()).carryMetres())
@@ -35,6 +44,26 @@ final class FitSwings {
         carryCovariance = covariance(lengthIsStated);
         shapes = patterns.stream().map(FitShapes::new).toArray(FitShapes[]::new);
         trend = patterns.stream().mapToDouble(ShotPattern::carryMetres).toArray();
+    }
+
+    private static Set<Club> seen(ShotLog log) {
+        return Stream.concat(
+                        log.shots().stream().map(Shot::club),
+                        log.counts().stream().map(BallCount::club))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private static void leaveOut(Set<Key> all, Set<Club> seen, PlayerPrior prior) {
+        Set<Club> extra = new LinkedHashSet<>(seen);
+        extra.removeAll(prior.bag());
+        for (Club club : extra) {
+            double loft = ClubTable.loftDegrees(club);
+            Set<Club> clubs = all.stream().map(Key::club).collect(Collectors.toCollection(LinkedHashSet::new));
+            clubs.stream()
+                    .filter(c -> clubs.size() > MOST_BESIDES_PUTTER && !seen.contains(c))
+                    .min(Comparator.comparingDouble(c -> Math.abs(ClubTable.loftDegrees(c) - loft)))
+                    .ifPresent(c -> all.removeIf(k -> k.club().equals(c)));
+        }
     }
 
     int size() {

@@ -115,6 +115,10 @@ public final class PlayerPrior {
         return bag.isEmpty() ? ClubTable.usualBag(trend().driverCarryMetres()) : bag;
     }
 
+    boolean bagIsStated() {
+        return !bag.isEmpty();
+    }
+
     /** The pattern assumed of a club and effort, in the bag or not. */
     public ShotPattern pattern(Club club, String effort) {
         double carry = carryMetres(club) * effortCarry(effort);

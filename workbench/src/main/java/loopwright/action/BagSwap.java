@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import loopwright.player.Club;
 import loopwright.player.ClubTable;
 import loopwright.player.Player;
@@ -96,19 +95,25 @@ record BagSwap(String text, List<String> out, List<Swing> in) {
                 player.touchShots(),
                 player.putting(),
                 player.lostBallsPerRound());
-        checkCount(changed);
+        checkCount(changed.clubs());
         return changed;
     }
 
-    static void checkCount(Player player) {
-        int clubs = player.clubs().size() + 1;
-        if (clubs > MOST_CLUBS) {
+    /** Refuses more clubs than a round allows; the putter counts whether it is among them or not. */
+    static void checkCount(List<Club> clubs) {
+        List<String> besides = clubs.stream()
+                .filter(c -> c.family() != Club.Family.PUTTER)
+                .map(Club::name)
+                .distinct()
+                .toList();
+        if (besides.size() + 1 > MOST_CLUBS) {
             throw new UserFault(String.format(
                     Locale.ROOT,
-                    "That makes %d clubs with the putter; Rule 4.1b allows %d. Take one out as well: one of %s.",
-                    clubs,
+                    "That makes %d clubs with the putter; Rule 4.1b allows %d. Leave out %s of %s.",
+                    besides.size() + 1,
                     MOST_CLUBS,
-                    player.clubs().stream().map(Club::name).collect(Collectors.joining(", "))));
+                    besides.size() == MOST_CLUBS ? "one" : String.valueOf(besides.size() + 1 - MOST_CLUBS),
+                    String.join(", ", besides)));
         }
     }
 

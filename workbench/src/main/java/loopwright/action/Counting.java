@@ -97,8 +97,9 @@ public record Counting(Form form, int handicap, OptionalInt maximum) {
         int most = points ? MOST_POINTS * holes : 150 * holes / 18;
         if (target < least || target > most) {
             throw new UserFault("--target " + target + " is no " + (points ? "number of points" : "score") + " for "
-                    + holes + " holes; give a total from " + least + " to " + most + ", for example "
-                    + (points ? 2 * holes + " points." : "79 to break 80."));
+                    + holes + (holes == 1 ? " hole" : " holes") + "; the nearest is "
+                    + Math.max(least, Math.min(most, target))
+                    + ", the range " + least + " to " + most + (points ? " points." : "."));
         }
     }
 }

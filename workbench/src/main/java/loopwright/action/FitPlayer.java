@@ -101,7 +101,7 @@ public final class FitPlayer {
         fitted = fitted.withShortGame(
                 touch.stream().map(TouchReport::shot).toList(),
                 putting.map(PuttingFit::skill).orElse(fitted.profile().player().putting()));
-        FitResult result = FitResult.of(fitted, touch, putting, notes(request, read));
+        FitResult result = FitResult.of(fitted, touch, putting, notes(request, read, log));
         PlayerProfile profile = fitted.profile();
         targets.picture()
                 .ifPresent(file -> pictures.drawPatterns(profile.player(), log, targets.pictureLengths(), file));
@@ -139,8 +139,9 @@ public final class FitPlayer {
         return new FitOptions(HALF_LIFE_DAYS, ages.stream().filter(a -> a >= 0).toList(), 0);
     }
 
-    private static List<String> notes(Request request, ShotImport read) {
+    private static List<String> notes(Request request, ShotImport read, ShotLog log) {
         List<String> notes = new ArrayList<>(read.notes());
+        notes.addAll(CountWords.sentences(log.counts()));
         notes.addAll(request.interview().notes());
         boolean shotsOnRange = !read.log().shots().isEmpty()
                 && read.log().shots().stream().noneMatch(s -> s.setting().onCourse());

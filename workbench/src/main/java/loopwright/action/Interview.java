@@ -38,6 +38,7 @@ public record Interview(
     public Interview {
         scores = List.copyOf(scores);
         bag = List.copyOf(bag);
+        BagSwap.checkCount(bag);
         if (level.isPresent() && !(level.getAsDouble() >= LOWEST_LEVEL && level.getAsDouble() <= HIGHEST_LEVEL)) {
             throw new UserFault("A level of " + level.getAsDouble()
                     + " is no average score; 60 to 130 is accepted (70 to 120 is usual).");

@@ -44,6 +44,7 @@ record RoundSetup(
     }
 
     private static RoundSetup of(Course read, PlayerProfile usual, PlanRequest request, PlanDay day, Flights flights) {
+        BagSwap.checkCount(usual.player().clubs());
         Today today = Today.of(request.today(), usual);
         PlayerProfile profile = today.apply(usual);
         Course course = TemporaryGreen.inPlay(read);

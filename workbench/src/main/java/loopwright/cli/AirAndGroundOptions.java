@@ -11,7 +11,7 @@ final class AirAndGroundOptions {
     @Option(
             names = "--air",
             defaultValue = "",
-            paramLabel = "\"24 C, 30.0 inHg, 50 %%\"",
+            paramLabel = "\"24 C, 30.0 inHg, 50 %\"",
             description = "Temperature, pressure, humidity; with --altitude the pressure is taken as reduced to sea"
                     + " level unless followed by \"station\".")
     private String air = "";

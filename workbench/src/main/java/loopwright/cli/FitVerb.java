@@ -1,6 +1,7 @@
 package loopwright.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -9,12 +10,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import loopwright.action.CountText;
 import loopwright.action.FitPlayer;
 import loopwright.action.FitResult;
 import loopwright.action.Interview;
 import loopwright.action.LengthUnit;
 import loopwright.action.UserFault;
 import loopwright.numerics.Watch;
+import loopwright.player.BallCount;
 import loopwright.player.Habit;
 import loopwright.player.Player;
 import loopwright.player.Setting;
@@ -44,11 +47,12 @@ public final class FitVerb implements Runnable {
 
     @Option(
             names = "--counts",
-            paramLabel = "FILE",
+            paramLabel = "FILE|TEXT",
             arity = "1..*",
             description =
-                    "Counted balls: strip_yd with inside, left, right; or flag_yd with short, level, long; topped ...")
-    private List<Path> counts = List.of();
+                    "Counted balls: a table (strip_yd with inside, left, right; or flag_yd with short, level, long; topped"
+                            + " ...), a file of sentences, or a sentence: \"10 drives: 6 inside 30 yd, 3 right, 1 topped\".")
+    private List<String> counts = List.of();
 
     @Option(
             names = "--map",
@@ -124,8 +128,8 @@ public final class FitVerb implements Runnable {
                 Optional.empty(),
                 OptionalDouble.empty(),
                 List.of());
-        FitPlayer.Request request =
-                new FitPlayer.Request(interview, files(), map, setting(on), List.of(), breaks, Habit.USUAL, seed);
+        FitPlayer.Request request = new FitPlayer.Request(
+                interview, files(), map, setting(on), typed(counts, on), breaks, Habit.USUAL, seed);
         FitPlayer.Targets targets = new FitPlayer.Targets(
                 Optional.ofNullable(out),
                 Optional.ofNullable(json),
@@ -147,7 +151,23 @@ public final class FitVerb implements Runnable {
         if (shots.isEmpty() && counts.isEmpty()) {
             throw new UserFault("Nothing to fit: name measured shots with --shots or counted balls with --counts.");
         }
-        return Stream.concat(shots.stream(), counts.stream()).toList();
+        return Stream.concat(shots.stream(), filesOf(counts)).toList();
+    }
+
+    /** What was typed in place of a file. */
+    static List<BallCount> typed(List<String> counts, String on) {
+        return counts.stream()
+                .filter(FitVerb::isSentence)
+                .flatMap(text -> CountText.parse(text, setting(on), 0).stream())
+                .toList();
+    }
+
+    static Stream<Path> filesOf(List<String> counts) {
+        return counts.stream().filter(text -> !isSentence(text)).map(Path::of);
+    }
+
+    private static boolean isSentence(String text) {
+        return (CountText.isMeant(text) || text.matches("\\d+ \\S+ .*")) && !Files.exists(Path.of(text));
     }
 
     static Player.Hand hand(String text) {

@@ -37,6 +37,9 @@ public final class PlayerNewVerb implements Runnable {
 
     private static final double SEVEN_IRON_RUN_YARDS = 6;
 
+    private static final String COUNT_QUESTION =
+            "Counted balls, as in \"10 drives: 6 inside 30 yd, 3 right, 1 topped\" (empty: none)";
+
     private final FitPlayer action;
 
     @Option(names = "--name", paramLabel = "TEXT", description = "The player's name.")
@@ -100,7 +103,7 @@ public final class PlayerNewVerb implements Runnable {
     @Option(
             names = "--counts",
             paramLabel = "FILE",
-            description = "Table of counted balls, as \"fit --counts\" reads it.")
+            description = "Counted balls in a file, as \"fit --counts\" reads it.")
     private List<Path> countFiles = new ArrayList<>();
 
     @Option(names = "--seed", paramLabel = "N", description = "Seed of the sampler (1).")
@@ -176,6 +179,11 @@ public final class PlayerNewVerb implements Runnable {
         lostBalls = questions.number("Balls lost a round (empty: not known)");
         String clubs = questions.text("Clubs in the bag, with commas (empty: a usual bag)", "");
         bag.addAll(clubs.isBlank() ? List.of() : List.of(clubs.split(",", -1)));
+        String sentence = questions.text(COUNT_QUESTION, "");
+        while (!sentence.isEmpty()) {
+            counts.add(sentence);
+            sentence = questions.text("More counted balls (empty: no more)", "");
+        }
     }
 
     private Interview interview() {

@@ -41,9 +41,33 @@ class CountTextTest {
     @CsvSource(
             delimiter = '|',
             value = {
+                "8 half 56-wedges: 3 short, 4 level, 1 long of a flag at 50 yd | 56-wedge half on the range, 8 balls:"
+                        + " 3 short of a flag at 50 yd, 4 level with a flag at 50 yd (within 5 yd), 1 long of a flag at 50 yd",
+                "10 7-irons to a flag at 140 yd: 5 short, 3 pin high and 2 past it. | 7-iron on the range, 10 balls: 5 short"
+                        + " of a flag at 140 yd, 3 level with a flag at 140 yd (within 5 yd), 2 long of a flag at 140 yd",
+                "7 iron: 2 heavy, 1 thinned | 7-iron on the range, 3 balls: 2 fat, 1 thin",
+                "10 balls with the driver: 6 within a 30-yard strip; 4 left | driver on the range, 10 balls: 6 inside a strip"
+                        + " 30 yd wide, 4 left of a strip 30 yd wide",
+                "PW: 4 level of 100 m | pitching wedge on the range, 4 balls: 4 level with a flag at 109 yd (within 5 yd)",
+            })
+    void whatACoachTypesIsSaidBack(String text, String understood) {
+        assertThat(CountWords.sentences(parse(text))).containsExactly("Counted: " + understood + ".");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "8 wedges: 3 short, 4 level, 1 long of 80 yd | does not say which wedge",
+                "10 drives: 6 inside 30 yd, 4 short of 200 yd | not both",
+                "driver: 3 right by 20 yd | says by how much",
+                "driver: 6 inside 30 yd of 40 yd | names two lengths",
+                "driver: 0 inside 30 yd | 1 to 500 balls",
+                "10 half drives: 10 inside 30 yd | for wedges only",
+                "driver: 6 inside 30 yd, 1 left inside | must name one of",
                 "6 inside 30 yd | a club, a colon",
                 "banana: 6 inside 30 yd | \"banana\" is no club",
-                "driver: 6 inside | needs a length",
+                "driver: 6 inside | needs the width of a strip",
                 "driver: six inside 30 | is not a number of balls",
                 "driver: 6 beside 30 | \"beside\" is unknown",
                 "10 drives: 6 inside 30 yd | add up to 6, not to 10",

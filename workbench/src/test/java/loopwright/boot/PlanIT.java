@@ -256,7 +256,7 @@ class PlanIT {
             delimiter = ';',
             value = {
                 "--target 79 --tees purple; There are no purple tees",
-                "--target 12; is no score for 18 holes",
+                "--target 12; is no score for 18 holes; the nearest is 36",
                 "--target 120 --counting stableford; is no number of points",
                 "--target 79 --counting skins; is not known; it is strokes",
                 "--target 79 --objective luck; it is mean or target",

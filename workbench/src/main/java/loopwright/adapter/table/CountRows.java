@@ -34,6 +34,26 @@ final class CountRows {
         return !measured && words().anyMatch(table.columns()::containsKey);
     }
 
+    /** What the header lacks to say what inside or short is meant of. */
+    static Optional<String> lengthsMissing(CsvTable table) {
+        if (!areIn(table)) {
+            return Optional.empty();
+        }
+        return lengthMissing(table, ACROSS, "strip", "the width of the strip in yards or metres")
+                .or(() -> lengthMissing(table, ALONG, "flag", "the distance of the flag in yards or metres"));
+    }
+
+    private static Optional<String> lengthMissing(CsvTable table, List<String> words, String stem, String what) {
+        Optional<String> word =
+                words.stream().filter(table.columns()::containsKey).findFirst();
+        boolean told =
+                RoundWords.UNITS.keySet().stream().anyMatch(u -> table.columns().containsKey(stem + "_" + u));
+        return word.isEmpty() || told
+                ? Optional.empty()
+                : Optional.of("lacks a column " + stem + "_yd or " + stem + "_m (" + what + ") beside " + word.get()
+                        + (table.columns().containsKey(stem) ? "; " + stem + " tells no unit, rename it." : "."));
+    }
+
     static Stream<String> columns() {
         return Stream.concat(
                 Stream.concat(words(), Stream.of("balls")),

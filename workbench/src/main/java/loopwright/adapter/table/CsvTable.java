@@ -35,7 +35,7 @@ record CsvTable(Path file, Map<String, Integer> columns, List<CsvRow> rows) {
         return of(file, plainLines(text));
     }
 
-    private static CsvTable of(Path file, List<String> lines) {
+    static CsvTable of(Path file, List<String> lines) {
         int header = 0;
         while (header < lines.size() && isSkipped(lines.get(header))) {
             header++;
@@ -113,11 +113,12 @@ record CsvTable(Path file, Map<String, Integer> columns, List<CsvRow> rows) {
         return best;
     }
 
-    private static boolean isSkipped(String line) {
+    static boolean isSkipped(String line) {
         return line.startsWith("#") || line.replaceAll("[,;\\s]", "").isEmpty();
     }
 
-    private static List<String> linesOf(Path file) {
+    /** The lines of a file, without its byte order mark. */
+    static List<String> linesOf(Path file) {
         if (!Files.isRegularFile(file)) {
             throw new UserFault(file + " does not exist or is not a file; name a table in CSV.");
         }

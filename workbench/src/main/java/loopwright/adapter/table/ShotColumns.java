@@ -70,6 +70,10 @@ final class ShotColumns {
         List<String> out = new ArrayList<>();
         words.forEach((word, column) -> out.add(word.equals(column) ? word : word + " (" + column + ")"));
         lengths.forEach((word, length) -> out.add(word + " (" + length.column() + ")"));
+        table.columns().keySet().stream()
+                .filter(c -> CountRows.areIn(table) && CountRows.columns().anyMatch(c::equals)
+                        || ShortRows.areIn(table) && ShortRows.columns().anyMatch(c::equals))
+                .forEach(out::add);
         return String.join(", ", out);
     }
 
@@ -148,6 +152,9 @@ final class ShotColumns {
         if (!words.containsKey("club")) {
             missing.add("club");
         }
+        CountRows.lengthsMissing(table).ifPresent(sentence -> {
+            throw new UserFault(table.file() + ", line 1 " + sentence);
+        });
         boolean measured = lengths.containsKey("carry") || lengths.containsKey("total");
         if (!measured && !CountRows.areIn(table) && !ShortRows.areIn(table)) {
             missing.add("carry_yd, carry_m, total_yd or total_m");

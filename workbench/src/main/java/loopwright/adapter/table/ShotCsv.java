@@ -50,7 +50,12 @@ public final class ShotCsv implements ShotFiles {
     }
 
     private static void readFile(Path file, Map<String, String> map, Setting fallback, Gathered all) {
-        CsvTable table = CsvTable.read(file);
+        List<String> lines = CsvTable.linesOf(file);
+        if (CountLines.areIn(lines)) {
+            all.counts.addAll(CountLines.read(file, lines, fallback));
+            return;
+        }
+        CsvTable table = CsvTable.of(file, lines);
         ShotColumns columns = new ShotColumns(table, map);
         ShotRowReader reader = new ShotRowReader(table, columns, fallback);
         List<RowProblem> problems = new ArrayList<>();

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import loopwright.action.CountText;
 import loopwright.action.FitPlayer;
 import loopwright.action.FitResult;
@@ -54,6 +55,8 @@ class FitPlayerTest {
 
         assertThat(result.clubs().stream().mapToInt(ClubResult::balls).sum()).isEqualTo(rows);
         assertThat(result.clubs()).anyMatch(c -> c.source().equals("from the trend"));
+        // fourteen with the putter
+        assertThat(result.clubs().stream().map(ClubResult::club).distinct()).hasSizeLessThanOrEqualTo(13);
         assertThat(result.clubs()).allSatisfy(FitPlayerTest::isSane);
         PlayerProfile read = new JsonPlayerFiles().read(folder.resolve("player.json"));
         assertThat(read.player().swings()).hasSameSizeAs(result.clubs());
@@ -125,6 +128,78 @@ class FitPlayerTest {
 
         assertThat(driver.balls()).isEqualTo(20);
         assertThat(driver.biasDegrees().low()).isPositive();
+    }
+
+    @Test
+    void sentencesInAFileCountAsTheTableDoes() throws IOException {
+        Path table =
+                Files.writeString(folder.resolve("counts.csv"), "club,strip_yd,inside,right,topped\ndriver,30,6,3,1\n");
+        Path sentences = Files.writeString(
+                folder.resolve("counts.txt"), "# Tuesday\n\n10 drives: 6 inside 30 yd, 3 right, 1 topped\n");
+
+        FitResult ofTable = fit(interview(95, 200, Player.Hand.RIGHT), List.of(table));
+        FitResult ofSentences = fit(interview(95, 200, Player.Hand.RIGHT), List.of(sentences));
+
+        assertThat(ofSentences.clubs()).isEqualTo(ofTable.clubs());
+        assertThat(ofTable.notes())
+                .anyMatch(n -> n.contains("understood club, strip_yd, inside, right, topped"))
+                .anyMatch(n -> n.equals("Counted: driver on the range, 10 balls: 6 inside a strip 30 yd wide,"
+                        + " 3 right of a strip 30 yd wide, 1 topped."));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"club,inside,right\ndriver,6,3\n", "club,strip,inside,right\ndriver,30,6,3\n"})
+    void aStripWithoutItsWidthIsToldOnce(String text) throws IOException {
+        Path table = Files.writeString(folder.resolve("counts.csv"), text);
+
+        assertThatThrownBy(() -> fit(interview(95, 200, Player.Hand.RIGHT), List.of(table)))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("line 1 lacks a column strip_yd or strip_m")
+                .hasMessageContaining("beside inside");
+    }
+
+    @Test
+    void aSentenceThatCannotBeReadIsToldWithItsLine() throws IOException {
+        Path sentences =
+                Files.writeString(folder.resolve("counts.txt"), "driver: 6 inside 30 yd\n7-iron: 3 shrt of 140 yd\n");
+
+        assertThatThrownBy(() -> fit(interview(95, 200, Player.Hand.RIGHT), List.of(sentences)))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("line 2: The count")
+                .hasMessageContaining("\"shrt\" is unknown");
+    }
+
+    @Test
+    void aCountedClubTakesThePlaceOfAnUnseenOneInAFullUsualBag() throws IOException {
+        Path counts = Files.writeString(folder.resolve("counts.txt"), "4-iron: 6 inside 30 yd, 4 right\n");
+
+        FitResult result = fit(interview(90, 220, Player.Hand.RIGHT), List.of(counts));
+
+        assertThat(result.clubs().stream().map(ClubResult::club).distinct())
+                .hasSize(13)
+                .contains("4-iron", "5-iron", "5-wood")
+                .doesNotContain("4-hybrid");
+    }
+
+    @Test
+    void fifteenClubsAreRefusedWithTheRule() {
+        List<Club> fourteen = Stream.of(
+                        "driver", "3w", "5w", "7w", "4h", "5i", "6i", "7i", "8i", "9i", "pw", "52", "56", "60")
+                .map(FitPlayerTest::club)
+                .toList();
+
+        assertThatThrownBy(() -> new Interview(
+                        "much",
+                        Player.Hand.RIGHT,
+                        OptionalDouble.of(90),
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        OptionalDouble.empty(),
+                        fourteen))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("15 clubs with the putter; Rule 4.1b allows 14. Leave out one of driver");
     }
 
     @Test
