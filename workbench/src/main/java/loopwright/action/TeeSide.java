@@ -16,7 +16,7 @@ import loopwright.player.ShotPattern;
 record TeeSide(
         String player, int holes, PublishedLength published, List<TeesAnswer.Row> rows, TeesAnswer.Choice choice) {
     /** Share of the approaches into par 4s that are to be a middle iron or less. */
-    static final double ENOUGH = 0.7;
+    static final double ENOUGH = 0.8;
 
     private static final int PUBLISHED_HOLES = 18;
 

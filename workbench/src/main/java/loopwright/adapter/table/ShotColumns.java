@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import loopwright.action.UserFault;
 import loopwright.units.Distance;
 
@@ -70,11 +71,15 @@ final class ShotColumns {
         List<String> out = new ArrayList<>();
         words.forEach((word, column) -> out.add(word.equals(column) ? word : word + " (" + column + ")"));
         lengths.forEach((word, length) -> out.add(word + " (" + length.column() + ")"));
-        table.columns().keySet().stream()
-                .filter(c -> CountRows.areIn(table) && CountRows.columns().anyMatch(c::equals)
-                        || ShortRows.areIn(table) && ShortRows.columns().anyMatch(c::equals))
-                .forEach(out::add);
+        table.columns().keySet().stream().filter(this::isCountedOrShort).forEach(out::add);
         return String.join(", ", out);
+    }
+
+    private boolean isCountedOrShort(String column) {
+        Stream<String> known = Stream.concat(
+                CountRows.areIn(table) ? CountRows.columns() : Stream.of(),
+                ShortRows.areIn(table) ? ShortRows.columns() : Stream.of());
+        return known.anyMatch(column::equals);
     }
 
     private Optional<Length> findLength(String quantity) {
