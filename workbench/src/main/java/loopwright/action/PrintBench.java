@@ -179,8 +179,8 @@ public final class PrintBench {
     }
 
     /** A report, whole or as the player's page. */
-    public byte[] report(PlayerReport report, boolean whole, BookPrinter.Paper paper) {
-        Book sheets = whole ? ReportSheets.full(report) : ReportSheets.page(report);
+    public byte[] report(PlayerReport report, boolean whole, ReadLengths lengths, BookPrinter.Paper paper) {
+        Book sheets = whole ? ReportSheets.full(report, lengths) : ReportSheets.page(report, lengths);
         return pdf(file -> printer.printReport(sheets, paper, file));
     }
 

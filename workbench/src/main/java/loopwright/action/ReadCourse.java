@@ -31,7 +31,7 @@ public final class ReadCourse {
         CourseImport map = files.read(file, choice);
         CourseImport found = terrain.map(t -> withTerrain(map, t)).orElse(map);
         outputs.course().ifPresent(target -> files.write(found.course(), target));
-        outputs.picture().ifPresent(target -> pictures.drawCourse(found.course(), target));
+        outputs.picture().ifPresent(target -> pictures.drawCourse(found.course(), LengthUnit.YARDS, target));
         outputs.report().ifPresent(target -> reports.write(target, report(found)));
         return found;
     }

@@ -1,6 +1,8 @@
 package loopwright.action;
 
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import loopwright.units.Distance;
 
 /** Lengths in sentences as a reader likes them: on the course in one unit, on greens in another. */
@@ -8,13 +10,49 @@ public record ReadLengths(LengthUnit course, boolean metricGreens) {
     /** Yards and feet. */
     public static final ReadLengths USUAL = new ReadLengths(LengthUnit.YARDS, false);
 
+    private static final Pattern TOLD =
+            Pattern.compile("(\\d+(?:\\.\\d+)?(?:(?:, | and | to )\\d+(?:\\.\\d+)?)*) (yd|ft|paces)\\b");
+
+    private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
+
+    /** Words in which lengths stand as "104, 92 and 81 yd", "9 ft" or "4 paces", with the lengths in these units. */
+    public String told(String words) {
+        return TOLD.matcher(words).replaceAll(m -> {
+            boolean near = m.group(2).equals("ft");
+            if (near ? !metricGreens : course == LengthUnit.YARDS) {
+                return Matcher.quoteReplacement(m.group());
+            }
+            String numbers = NUMBER.matcher(m.group(1)).replaceAll(n -> number(Double.parseDouble(n.group()), near));
+            return Matcher.quoteReplacement(
+                    numbers + " " + (near ? "m" : m.group(2).equals("yd") ? course.sign() : m.group(2)));
+        });
+    }
+
+    private String number(double told, boolean near) {
+        return near
+                ? numberOf(near(Distance.ofFeet(told).metres()))
+                : Long.toString(course.whole(Distance.ofYards(told).metres()));
+    }
+
+    private static String numberOf(String length) {
+        return length.substring(0, length.indexOf(' '));
+    }
+
+    /** "18 in" or "46 cm". */
+    public String hand(double metres) {
+        return metricGreens
+                ? String.format(Locale.ROOT, "%.0f cm", 100 * metres)
+                : String.format(
+                        Locale.ROOT, "%.0f in", 12 * Distance.ofMetres(metres).feet());
+    }
+
     /** "150 yd". */
-    String far(double metres) {
+    public String far(double metres) {
         return course.of(metres);
     }
 
     /** "32 ft" or "9.8 m". */
-    String near(double metres) {
+    public String near(double metres) {
         return metricGreens
                 ? String.format(Locale.ROOT, "%.1f m", metres)
                 : String.format(
@@ -28,7 +66,6 @@ public record ReadLengths(LengthUnit course, boolean metricGreens) {
 
     /** "6 to 10 ft". */
     String near(double fromMetres, double toMetres) {
-        String from = near(fromMetres);
-        return from.substring(0, from.indexOf(' ')) + " to " + near(toMetres);
+        return numberOf(near(fromMetres)) + " to " + near(toMetres);
     }
 }

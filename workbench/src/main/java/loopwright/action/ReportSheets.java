@@ -1,11 +1,15 @@
 package loopwright.action;
 
+import static loopwright.action.Messages.number;
+import static loopwright.action.Messages.say;
+
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import loopwright.action.Book.Line;
 import loopwright.action.Book.Role;
 import loopwright.course.Course;
@@ -29,19 +33,21 @@ public final class ReportSheets {
     private static final int PENCIL_LINES = 4;
 
     private final PlayerReport report;
+    private final ReadLengths lengths;
 
-    private ReportSheets(PlayerReport report) {
+    private ReportSheets(PlayerReport report, ReadLengths lengths) {
         this.report = report;
+        this.lengths = lengths;
     }
 
     /** The whole report: the three sentences, the ledgers behind them, the holes as they were played. */
-    public static Book full(PlayerReport report) {
-        return new ReportSheets(report).full();
+    public static Book full(PlayerReport report, ReadLengths lengths) {
+        return new ReportSheets(report, lengths).full();
     }
 
     /** The player's page after a review: what went well, one decision, one thing to practise, what is next. */
-    public static Book page(PlayerReport report) {
-        return new ReportSheets(report).page();
+    public static Book page(PlayerReport report, ReadLengths lengths) {
+        return new ReportSheets(report, lengths).page();
     }
 
     private Book full() {
@@ -52,9 +58,9 @@ public final class ReportSheets {
         misses().ifPresent(out::add);
         causes().ifPresent(out::add);
         ordinary().ifPresent(out::add);
-        out.add(part("Does the model know this player", List.of(new Line(Role.NOTE, standing()))));
+        out.add(part(say("paper.standing"), List.of(new Line(Role.NOTE, standing()))));
         out.addAll(strips());
-        return new Book("Report on " + report.name() + ", " + report.latest().day(), LengthUnit.YARDS, out);
+        return new Book(say("paper.report", report.name(), report.latest().day()), lengths.course(), out);
     }
 
     private Book page() {
@@ -63,7 +69,7 @@ public final class ReportSheets {
         parts().ifPresent(out::add);
         List<Line> next = next();
         if (!next.isEmpty()) {
-            out.add(Book.Page.of(Book.Kind.PLAYER_PAGE, "Until next time", next));
+            out.add(Book.Page.of(Book.Kind.PLAYER_PAGE, say("paper.next"), next));
         }
         List<List<String>> empty = new ArrayList<>();
         for (int i = 0; i < PENCIL_LINES; i++) {
@@ -71,10 +77,10 @@ public final class ReportSheets {
         }
         out.add(Book.Page.of(
                 Book.Kind.PLAYER_PAGE,
-                "What I take along",
+                say("paper.along"),
                 List.of(),
-                new Book.Table("Lines to write on", List.of("\u00a0"), List.of(1.0), empty)));
-        return new Book("Page for " + report.name() + ", " + report.latest().day(), LengthUnit.YARDS, out);
+                new Book.Table(say("paper.lines"), List.of("\u00a0"), List.of(1.0), empty)));
+        return new Book(say("paper.page", report.name(), report.latest().day()), lengths.course(), out);
     }
 
     private static Book.Page part(String title, List<Line> lines) {
@@ -88,26 +94,26 @@ public final class ReportSheets {
     private String title() {
         KeptRound round = report.latest();
         String score = round.lesson()
-                ? "a lesson"
+                ? say("paper.lesson")
                 : round.score().isPresent()
-                        ? round.score().getAsInt() + " on " + round.holes() + " holes"
-                        : "no total, " + round.holes() + " holes";
-        return report.name() + ", " + round.day() + ": " + score;
+                        ? say("paper.score", round.score().getAsInt(), round.holes())
+                        : say("paper.noScore", round.holes());
+        return say("paper.title", report.name(), round.day(), score);
     }
 
     private List<Line> opening() {
         List<Line> out = new ArrayList<>();
         if (!report.latest().course().isEmpty()) {
-            out.add(new Line(Role.NOTE, report.latest().course() + tees()));
+            out.add(new Line(Role.NOTE, where(report.latest())));
         }
-        out.add(new Line(Role.LEAD, ReportWords.doneWell(report)));
+        out.add(new Line(Role.LEAD, ReportWords.doneWell(report, lengths)));
         out.add(new Line(Role.LEAD, ReportWords.decision(report)));
-        out.add(new Line(Role.LEAD, ReportWords.practice(report)));
+        out.add(new Line(Role.LEAD, ReportWords.practice(report, lengths)));
         return out;
     }
 
-    private String tees() {
-        return report.latest().tees().isEmpty() ? "" : ", " + report.latest().tees() + " tees";
+    private static String where(KeptRound round) {
+        return round.tees().isEmpty() ? round.course() : say("paper.where", round.course(), round.tees());
     }
 
     private Optional<Book.Page> gains() {
@@ -119,7 +125,7 @@ public final class ReportSheets {
         List<Book.Bar> bars = new ArrayList<>();
         for (Gain row : report.tour().rows()) {
             rows.add(List.of(
-                    ReportWords.band(row.band()),
+                    ReportWords.band(row.band(), lengths),
                     Integer.toString(row.strokes()),
                     signed(row.gained()),
                     in(report.benchmark(), row),
@@ -128,24 +134,25 @@ public final class ReportSheets {
             bars.add(Book.Bar.of(ReportWords.gained(yardstick.rows(), row.band())));
         }
         rows.add(List.of(
-                "sum",
+                say("paper.sum"),
                 Integer.toString(report.tour().strokes()),
                 signed(report.tour().total()),
                 report.benchmark().map(b -> signed(b.total())).orElse(""),
                 report.past().map(b -> signed(b.total())).orElse(""),
                 ""));
         bars.add(Book.Bar.of(yardstick.total()));
-        String note = "a: " + report.tour().baseline() + ". b: "
-                + report.benchmark().map(RoundReview::baseline).orElse("no benchmark was solved") + ". c: "
-                + report.past().map(RoundReview::baseline).orElse("no round before this one")
-                + ". Each column adds up to what its player needs from the same places less the strokes played. The bars"
-                + " are beside " + yardstick.baseline() + ": right of the axis gained, left lost.";
+        String note = say(
+                "paper.gainsNote",
+                report.tour().baseline(),
+                report.benchmark().map(RoundReview::baseline).orElseGet(() -> say("paper.noBenchmark")),
+                report.past().map(RoundReview::baseline).orElseGet(() -> say("report.noPast")),
+                yardstick.baseline());
         return Optional.of(part(
-                "Strokes gained",
+                say("paper.gains"),
                 List.of(new Line(Role.NOTE, note)),
                 new Book.Table(
-                        "Strokes gained by part of the game",
-                        List.of("", "strokes", "a", "b", "c", ""),
+                        say("paper.gainsTable"),
+                        List.of("", say("paper.strokes"), "a", "b", "c", ""),
                         List.of(0.36, 0.1, 0.09, 0.09, 0.09, 0.27),
                         rows,
                         bars)));
@@ -175,7 +182,7 @@ public final class ReportSheets {
         List<Book.Bar> bars = new ArrayList<>();
         sums.forEach((part, sum) -> {
             rows.add(List.of(
-                    word(part),
+                    say("paper.part." + part),
                     String.format(Locale.ROOT, "%.0f", sum[0]),
                     String.format(Locale.ROOT, "%+.1f", sum[1]),
                     ""));
@@ -184,32 +191,15 @@ public final class ReportSheets {
         return Optional.of(new Book.Page(
                 Book.Kind.PLAYER_PAGE,
                 0,
-                "Where the strokes went",
-                List.of(new Line(
-                        Role.NOTE,
-                        "Beside " + yardstick.baseline()
-                                + ": right of the axis strokes gained, left strokes lost. One round"
-                                + " says little; the coach looks at many.")),
+                say("paper.parts"),
+                List.of(new Line(Role.NOTE, say("paper.partsNote", yardstick.baseline()))),
                 Optional.of(new Book.Table(
-                        "Strokes gained by part of the game",
-                        List.of("", "strokes", "gained", ""),
+                        say("paper.gainsTable"),
+                        List.of("", say("paper.strokes"), say("paper.gained"), ""),
                         List.of(0.36, 0.14, 0.15, 0.35),
                         rows,
                         bars)),
                 Optional.empty()));
-    }
-
-    private static String word(PartOfGame part) {
-        return switch (part) {
-            case TEE_SHOTS -> "tee shots";
-            case APPROACH -> "approaches";
-            case AROUND_THE_GREEN -> "around the green";
-            case PUTTING -> "putts";
-            case PENALTIES -> "penalty strokes";
-            case CONCEDED -> "conceded putts";
-            case TO_THE_GREEN -> "tee to green";
-            case WHOLE_HOLE -> "whole holes";
-        };
     }
 
     private List<Line> next() {
@@ -217,8 +207,9 @@ public final class ReportSheets {
         for (KeptLesson lesson : report.homework()) {
             out.add(new Line(
                     Role.LEAD,
-                    "Homework: " + lesson.homework()
-                            + lesson.due().map(d -> ", until " + d).orElse("") + "."));
+                    lesson.due()
+                            .map(d -> say("paper.homeworkUntil", lesson.homework(), d))
+                            .orElseGet(() -> say("paper.homework", lesson.homework()))));
         }
         report.next().ifPresent(f -> out.add(new Line(Role.LEAD, nextRound(f))));
         return out;
@@ -226,15 +217,13 @@ public final class ReportSheets {
 
     /** A chance without a calibrated model says so. */
     private String nextRound(KeptForecast f) {
-        return String.format(
-                Locale.ROOT,
-                "Next round, %s on %s: about %.0f; %d or better in %.0f of 100 such rounds%s.",
+        return say(
+                report.standing().calibrated() ? "paper.nextRound" : "paper.nextRoundOpen",
                 f.day(),
                 f.course(),
-                f.mean(),
+                number("%.0f", f.mean()),
                 f.target(),
-                100 * f.chance(),
-                report.standing().calibrated() ? "" : " (not yet calibrated)");
+                number("%.0f", 100 * f.chance()));
     }
 
     private Book.Page gap(ScoreGap gap) {
@@ -243,7 +232,7 @@ public final class ReportSheets {
         for (ScoreGap.Row row : gap.rows()) {
             boolean tied = gap.tied().size() > 1 && gap.tied().contains(row.obstacle());
             rows.add(List.of(
-                    ReportWords.obstacle(row.obstacle()) + (tied ? ", tied for the most" : ""),
+                    ReportWords.obstacle(row.obstacle(), lengths) + (tied ? ", " + say("gap.isTied") : ""),
                     String.format(Locale.ROOT, "%+.1f (%+.1f to %+.1f)", row.cost(), row.low(), row.high()),
                     Integer.toString(row.rounds()),
                     ""));
@@ -251,14 +240,11 @@ public final class ReportSheets {
         }
         String note = ReportWords.gapNote(gap);
         return part(
-                "What stands between " + report.name() + " and " + report.target(),
-                List.of(new Line(
-                        Role.NOTE,
-                        "Strokes a round of 18 holes that each costs beside a player of " + report.target()
-                                + " with the same length, and the range that holds it 9 times in 10. " + note)),
+                say("paper.gap", report.name(), report.target()),
+                List.of(new Line(Role.NOTE, say("paper.gapNote", report.target(), note))),
                 new Book.Table(
-                        "What stands between the player and the target",
-                        List.of("", "strokes a round", "rounds", ""),
+                        say("paper.gapTable"),
+                        List.of("", say("paper.strokesARound"), say("paper.rounds"), ""),
                         List.of(0.46, 0.2, 0.09, 0.25),
                         rows,
                         bars));
@@ -277,9 +263,13 @@ public final class ReportSheets {
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(part(
-                        "Misses by club",
-                        List.of(new Line(Role.NOTE, "Against what the plan assumes, over all rounds.")),
-                        new Book.Table("Misses by club", List.of("club", "misses"), List.of(0.2, 0.8), rows)));
+                        say("paper.misses"),
+                        List.of(new Line(Role.NOTE, say("paper.missesNote"))),
+                        new Book.Table(
+                                say("paper.misses"),
+                                List.of(say("paper.club"), say("paper.missed")),
+                                List.of(0.2, 0.8),
+                                rows)));
     }
 
     private Optional<Book.Page> causes() {
@@ -297,23 +287,25 @@ public final class ReportSheets {
             }
         }
         return table(
-                "Decision, execution, luck",
+                say("paper.causes"),
                 report.causes().isEmpty() ? "" : ReportWords.causes(report.causes()),
                 new Book.Table(
-                        "Strokes lost by cause",
-                        List.of("hole / stroke", "club", "lost", "decision", "execution", "luck", "what was known"),
+                        say("paper.causesTable"),
+                        Stream.of("holeStroke", "club", "lost", "decision", "execution", "luck", "known")
+                                .map(column -> say("paper." + column))
+                                .toList(),
                         List.of(0.12, 0.16, 0.09, 0.11, 0.12, 0.09, 0.31),
                         rows));
     }
 
     private Optional<Book.Page> ordinary() {
         List<List<String>> rows = report.ordinary().stream()
-                .map(m -> List.of(ReportWords.ordinaryMiss(m)))
+                .map(m -> List.of(ReportWords.ordinaryMiss(m, lengths)))
                 .toList();
         return table(
-                "How ordinary the shots at the hole were",
-                "On level ground in still air.",
-                new Book.Table("How ordinary each shot was", List.of("shot"), List.of(1.0), rows));
+                say("paper.ordinary"),
+                say("paper.ordinaryNote"),
+                new Book.Table(say("paper.ordinaryTable"), List.of(say("paper.shot")), List.of(1.0), rows));
     }
 
     /** A part with a table, unless that is empty. */
@@ -346,13 +338,8 @@ public final class ReportSheets {
             out.add(new Book.Page(
                     Book.Kind.REPORT,
                     0,
-                    from == 0 ? "The holes as they were played" : "The holes as they were played, continued",
-                    from == 0
-                            ? List.of(new Line(
-                                    Role.NOTE,
-                                    "Full dots: where the ball lay. Open dots: only the distance to the hole was written down;"
-                                            + " they stand on the line of play."))
-                            : List.of(),
+                    say(from == 0 ? "paper.strips" : "paper.stripsMore"),
+                    from == 0 ? List.of(new Line(Role.NOTE, say("paper.stripsNote"))) : List.of(),
                     Optional.empty(),
                     Optional.of(new Book.PlayedGround(ground.course(), some, words(some)))));
         }
@@ -364,8 +351,9 @@ public final class ReportSheets {
     }
 
     private static String words(List<Book.PlayedHole> holes) {
-        return "Strips of holes with where the ball lay before each stroke. "
-                + String.join("; ", holes.stream().map(Book.PlayedHole::heading).toList()) + ".";
+        return say(
+                "paper.stripsPicture",
+                String.join("; ", holes.stream().map(Book.PlayedHole::heading).toList()));
     }
 
     private static Book.PlayedHole played(PlayerReport.Ground ground, HoleRecord record) {
@@ -380,9 +368,9 @@ public final class ReportSheets {
                     .map(at -> new Book.Spot(frame.toPlace(at), true))
                     .orElseGet(() -> new Book.Spot(line.placeAt(along), false)));
         }
-        String score =
-                record.score().isPresent() ? Integer.toString(record.score().getAsInt()) : "no score";
-        return new Book.PlayedHole(
-                hole, tee, "Hole " + record.number() + ": " + score, spots, record.end() == HoleEnd.HOLED);
+        String heading = record.score().isPresent()
+                ? say("paper.played", record.number(), record.score().getAsInt())
+                : say("paper.playedUnscored", record.number());
+        return new Book.PlayedHole(hole, tee, heading, spots, record.end() == HoleEnd.HOLED);
     }
 }

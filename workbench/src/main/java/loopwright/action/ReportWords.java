@@ -1,7 +1,9 @@
 package loopwright.action;
 
+import static loopwright.action.Messages.number;
+import static loopwright.action.Messages.say;
+
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import loopwright.scoring.Band;
 import loopwright.scoring.ClubMiss;
@@ -14,7 +16,7 @@ import loopwright.scoring.ScoreGap;
 import loopwright.scoring.ShotAttribution;
 import loopwright.units.Distance;
 
-/** A report's sentences, the same on every face. */
+/** A report's sentences, the same on every face; the words are in the file of {@link Messages}. */
 public final class ReportWords {
     /** Of fewer swings neither line nor width is told. */
     private static final int FEWEST_SWINGS = 5;
@@ -27,18 +29,19 @@ public final class ReportWords {
 
     /** A shot whose loss is told: its parts, as far as they are known. */
     public static String lost(ShotAttribution s) {
-        String shot = "hole " + s.hole() + ", stroke " + s.shot() + (s.club().isEmpty() ? "" : ", " + s.club());
+        String shot = s.club().isEmpty()
+                ? say("told.shot", s.hole(), s.shot())
+                : say("told.shotClub", s.hole(), s.shot(), s.club());
         if (s.knowledge() == ShotAttribution.Knowledge.PUTT || s.knowledge() == ShotAttribution.Knowledge.UNDIVIDED) {
-            return String.format(Locale.ROOT, "%s: lost %.2f (%s).", shot, s.lost(), knowledge(s.knowledge()));
+            return say("told.lostWhole", shot, number("%.2f", s.lost()), knowledge(s.knowledge()));
         }
-        return String.format(
-                        Locale.ROOT,
-                        "%s: lost %.2f: decision %.2f, execution %.2f, luck %.2f (%s). %s",
+        return say(
+                        "told.lost",
                         shot,
-                        s.lost(),
-                        s.decision(),
-                        s.execution(),
-                        s.luck(),
+                        number("%.2f", s.lost()),
+                        number("%.2f", s.decision()),
+                        number("%.2f", s.execution()),
+                        number("%.2f", s.luck()),
                         knowledge(s.knowledge()),
                         ordinaryMiss(s))
                 .strip();
@@ -50,15 +53,10 @@ public final class ReportWords {
     }
 
     public static String doneWell(PlayerReport report, ReadLengths lengths) {
+        String baseline = report.yardstick().baseline();
         return report.doneWell()
-                .map(g -> String.format(
-                        Locale.ROOT,
-                        "Done well: %s, %.1f strokes better than %s.",
-                        band(g.band(), lengths),
-                        g.gained(),
-                        report.yardstick().baseline()))
-                .orElse("Done well: nothing gained on " + report.yardstick().baseline()
-                        + " over three strokes or more.");
+                .map(g -> say("told.doneWell", band(g.band(), lengths), number("%.1f", g.gained()), baseline))
+                .orElseGet(() -> say("told.doneNothing", baseline));
     }
 
     /** The decision to talk about, or why none can be told. */
@@ -66,24 +64,18 @@ public final class ReportWords {
         Optional<ShotAttribution> worst = report.decision();
         if (worst.isPresent()) {
             ShotAttribution s = worst.get();
-            return String.format(
-                    Locale.ROOT,
-                    "One decision: hole %d, stroke %d (%s) cost %.2f strokes before the ball was hit%s.",
+            boolean inferred = s.knowledge() == ShotAttribution.Knowledge.INFERRED;
+            return say(
+                    inferred ? "told.decisionInferred" : "told.decision",
                     s.hole(),
                     s.shot(),
                     s.club(),
-                    s.decision(),
-                    s.knowledge() == ShotAttribution.Knowledge.INFERRED
-                            ? " (aim inferred from where it finished)"
-                            : "");
+                    number("%.2f", s.decision()));
         }
         if (report.causes().isEmpty() && report.record().tier() == RecordTier.PLACES) {
-            return "One decision: not worked out yet; the strokes of this round can be divided by their causes (report"
-                    + " --causes).";
+            return say("told.decisionLater");
         }
-        return report.causes().isEmpty()
-                ? "One decision: cannot be told; note club, aim and place of your tee shots (loopwright lesson play does)."
-                : "One decision: none that can be told cost more than a tenth of a stroke.";
+        return say(report.causes().isEmpty() ? "told.decisionUnknown" : "told.decisionNone");
     }
 
     /** What to practise, or why it cannot be said yet. */
@@ -93,67 +85,54 @@ public final class ReportWords {
 
     public static String practice(PlayerReport report, ReadLengths lengths) {
         if (report.gap().isEmpty()) {
-            return "One practice item: unknown without a benchmark; the store needs the course and the tees of this round.";
+            return say("told.practiceUnknown");
         }
         if (report.practice().isEmpty()) {
-            return "One practice item: nothing costs more than it costs the benchmark.";
+            return say("told.practiceNothing");
         }
         ScoreGap gap = report.gap().get();
         ScoreGap.Row row = report.practice().get();
-        String cost = String.format(
-                Locale.ROOT,
-                "%s, %.1f (%.1f to %.1f) strokes a round",
+        String cost = say(
+                "told.cost",
                 obstacle(row.obstacle(), lengths),
-                row.cost(),
-                row.low(),
-                row.high());
-        return gap.separated()
-                ? "One practice item: " + cost + "."
-                : "One practice item: " + cost + ", but cannot separate these yet (" + rounds(gap) + ").";
+                number("%.1f", row.cost()),
+                number("%.1f", row.low()),
+                number("%.1f", row.high()));
+        return gap.separated() ? say("told.practice", cost) : say("told.practiceTied", cost, rounds(gap));
     }
 
     /** How many more rounds. */
     public static String rounds(ScoreGap gap) {
         int more = gap.roundsNeeded() - gap.rounds();
         if (gap.roundsNeeded() >= ScoreGap.NEVER) {
-            return "so close that rounds alone will not tell them apart";
+            return say("told.roundsNever");
         }
-        return gap.rounds() + (gap.rounds() == 1 ? " round" : " rounds") + " so far, about " + Math.max(1, more)
-                + " more needed";
+        return say(gap.rounds() == 1 ? "told.roundsOne" : "told.rounds", gap.rounds(), Math.max(1, more));
     }
 
     /** Whether the rows of a gap can be told apart. */
     public static String gapNote(ScoreGap gap) {
-        return (gap.separated() ? "" : "Cannot separate these yet: " + rounds(gap) + ". ")
-                + "The rows overlap (a penalty can make a double), so they do not add up.";
+        String overlap = say("gap.overlap");
+        return gap.separated() ? overlap : say("told.gapTied", rounds(gap), overlap);
     }
 
     /** "12 swings with aim: 1.3 degrees left of the assumed line (within 0.8), 1.1 times as wide". */
     public static String swings(ClubMiss m) {
         if (m.noted() < FEWEST_SWINGS) {
-            return m.noted() + (m.noted() == 1 ? " swing" : " swings") + " with aim: too few to tell";
+            return say(m.noted() == 1 ? "told.swingsFewOne" : "told.swingsFew", m.noted());
         }
-        return String.format(
-                Locale.ROOT,
-                "%d swings with aim: %.1f degrees %s of the assumed line (within %.1f), %.1f times as wide",
+        return say(
+                "told.swings",
                 m.noted(),
-                Math.toDegrees(Math.abs(m.bias())),
-                m.bias() < 0 ? "left" : "right",
-                Math.toDegrees(2 * m.biasError()),
-                m.spread());
+                number("%.1f", Math.toDegrees(Math.abs(m.bias()))),
+                say(m.bias() < 0 ? "side.left" : "side.right"),
+                number("%.1f", Math.toDegrees(2 * m.biasError())),
+                number("%.1f", m.spread()));
     }
 
     /** "12 approaches counted: 5 on the green, 3 left, 1 right, 3 short, 0 long". */
     public static String approaches(ClubMiss m) {
-        return String.format(
-                Locale.ROOT,
-                "%d approaches counted: %d on the green, %d left, %d right, %d short, %d long",
-                m.approaches(),
-                m.onGreen(),
-                m.left(),
-                m.right(),
-                m.shortOf(),
-                m.longOf());
+        return say("told.approaches", m.approaches(), m.onGreen(), m.left(), m.right(), m.shortOf(), m.longOf());
     }
 
     /** What all divided strokes lost, and its parts. */
@@ -162,22 +141,19 @@ public final class ReportWords {
         double execution =
                 causes.stream().mapToDouble(ShotAttribution::execution).sum();
         double luck = causes.stream().mapToDouble(ShotAttribution::luck).sum();
-        return String.format(
-                Locale.ROOT,
-                "Strokes lost against the best this player could expect, on the holes with places: %.2f = decision %.2f"
-                        + " + execution %.2f + luck of the lie %.2f. Bounces are not recorded and stand in execution.",
-                decision + execution + luck,
-                decision,
-                execution,
-                luck);
+        return say(
+                "told.causes",
+                number("%.2f", decision + execution + luck),
+                number("%.2f", decision),
+                number("%.2f", execution),
+                number("%.2f", luck));
     }
 
     /** How the chances that were foretold came true. */
     public static String brier(Standing standing) {
-        return String.format(
-                Locale.ROOT,
-                "Forecasts of the target so far: Brier score %.3f over %d (0 is perfect, a coin earns 0.25).",
-                standing.brier(),
+        return say(
+                "told.brier",
+                number("%.3f", standing.brier()),
                 standing.foretold().size());
     }
 
@@ -185,8 +161,7 @@ public final class ReportWords {
     public static String ordinaryMiss(ShotAttribution shot) {
         return shot.fartherMisses().isEmpty()
                 ? ""
-                : share(shot.fartherMisses().getAsDouble()) + " of your " + shot.club()
-                        + " shots from there miss by more than this.";
+                : say("told.missOfYour", capital(share(shot.fartherMisses().getAsDouble())), shot.club());
     }
 
     /** "hole 3, stroke 2: 7-iron from 150 yd to 32 ft; 6 in 10 of yours from there finish farther off." */
@@ -196,33 +171,31 @@ public final class ReportWords {
 
     public static String ordinaryMiss(OrdinaryMiss m, ReadLengths lengths) {
         double rest = m.left().metres();
-        String left =
-                rest == 0 ? "into the hole" : "to " + (m.left().yards() < 20 ? lengths.near(rest) : lengths.far(rest));
-        return String.format(
-                Locale.ROOT,
-                "hole %d, stroke %d: %s from %s %s; %s of yours from there finish farther off.",
+        String left = rest == 0
+                ? say("told.into")
+                : say("told.to", m.left().yards() < 20 ? lengths.near(rest) : lengths.far(rest));
+        return say(
+                "told.ordinary",
                 m.hole(),
                 m.shot(),
                 m.club(),
                 lengths.far(m.from().metres()),
                 left,
-                share(m.farther()).toLowerCase(Locale.ROOT));
+                share(m.farther()));
     }
 
     private static String share(double share) {
         long tenths = Math.round(10 * share);
-        return tenths == 0 ? "Almost none" : tenths == 10 ? "Almost all" : tenths + " in 10";
+        return tenths == 0 ? say("told.almostNone") : tenths == 10 ? say("told.almostAll") : say("told.inTen", tenths);
+    }
+
+    private static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     /** How much was known of a choice. */
     public static String knowledge(ShotAttribution.Knowledge knowledge) {
-        return switch (knowledge) {
-            case NOTED -> "aim noted";
-            case INFERRED -> "aim inferred";
-            case TWO_PARTS -> "two parts only: the aim was not noted and stands in execution";
-            case UNDIVIDED -> "not divided: no club that the plan knows was noted";
-            case PUTT -> "a putt, not divided";
-        };
+        return say("told.knowledge." + knowledge);
     }
 
     /** An obstacle as the row of a table. */
@@ -232,13 +205,9 @@ public final class ReportWords {
 
     public static String obstacle(Obstacle obstacle, ReadLengths lengths) {
         return switch (obstacle) {
-            case DOUBLES -> "double bogeys and worse (strokes beyond bogey)";
-            case PENALTIES -> "penalty strokes";
-            case THREE_PUTTS -> "three-putts";
-            case SHORT_PUTTS -> "missed putts of up to " + lengths.near(SHORT_PUTT_METRES);
-            case UP_AND_DOWNS -> "around the green to the hole";
-            case WEDGES -> "approaches of " + lengths.far(SHORT_GAME_METRES, WEDGES_METRES);
-            case TEE -> "tee shots";
+            case SHORT_PUTTS -> say("told.obstacle.SHORT_PUTTS", lengths.near(SHORT_PUTT_METRES));
+            case WEDGES -> say("told.obstacle.WEDGES", lengths.far(SHORT_GAME_METRES, WEDGES_METRES));
+            default -> say("told.obstacle." + obstacle);
         };
     }
 
@@ -248,15 +217,12 @@ public final class ReportWords {
     }
 
     public static String band(Band band, ReadLengths lengths) {
+        String key = "told.band." + band.part();
         return switch (band.part()) {
-            case TEE_SHOTS -> "tee shots (par 4 and longer)";
-            case APPROACH -> "approach " + range(band, lengths, false);
-            case AROUND_THE_GREEN -> "around the green (within " + lengths.far(SHORT_GAME_METRES) + ")";
-            case PUTTING -> "putts " + range(band, lengths, true);
-            case PENALTIES -> "penalty strokes";
-            case CONCEDED -> "conceded putts, unseen";
-            case TO_THE_GREEN -> "tee to green, not divided";
-            case WHOLE_HOLE -> "whole holes, not divided";
+            case APPROACH -> say(key, range(band, lengths, false));
+            case AROUND_THE_GREEN -> say(key, lengths.far(SHORT_GAME_METRES));
+            case PUTTING -> say(key, range(band, lengths, true));
+            default -> say(key);
         };
     }
 
@@ -264,11 +230,11 @@ public final class ReportWords {
         double from = band.from().metres();
         double low = band.part() == PartOfGame.APPROACH && from == 0 ? SHORT_GAME_METRES : from;
         if (band.isOpen()) {
-            return (putts ? lengths.near(low) : lengths.far(low)) + " and more";
+            return say("told.more", putts ? lengths.near(low) : lengths.far(low));
         }
         double below = band.below().metres();
         if (low == 0) {
-            return "under " + (putts ? lengths.near(below) : lengths.far(below));
+            return say("told.under", putts ? lengths.near(below) : lengths.far(below));
         }
         return putts ? lengths.near(low, below) : lengths.far(low, below);
     }

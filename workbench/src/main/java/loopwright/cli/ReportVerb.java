@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import loopwright.action.BenchStore;
 import loopwright.action.BookPrinter;
 import loopwright.action.PlayerReport;
+import loopwright.action.ReadLengths;
 import loopwright.action.ReportPlayer;
 import loopwright.action.ReportSheets;
 import loopwright.action.ResultFile;
@@ -108,11 +109,11 @@ public final class ReportVerb implements Runnable {
                                 new ProgressLine(err, "hole")));
         new ReportPage(out).print(report);
         if (pdf != null) {
-            printer.printReport(ReportSheets.full(report), sheets, pdf);
+            printer.printReport(ReportSheets.full(report, ReadLengths.USUAL), sheets, pdf);
             out.println("The whole report was written to " + pdf + ".");
         }
         if (page != null) {
-            printer.printReport(ReportSheets.page(report), sheets, page);
+            printer.printReport(ReportSheets.page(report, ReadLengths.USUAL), sheets, page);
             out.println("The player's page was written to " + page + ".");
         }
         out.flush();

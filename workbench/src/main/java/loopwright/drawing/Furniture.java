@@ -2,7 +2,6 @@ package loopwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import loopwright.units.Distance;
 
 /** What every chart carries beside the ground: border, scale bar, north arrow, pennant, surveyor's cross. */
 public final class Furniture {
@@ -16,10 +15,11 @@ public final class Furniture {
                 Mark.drawn(Pen.of(Ink.LINE, 0.4), Trace.rectangle(frame.grown(-3.2))));
     }
 
-    /** A scale bar in yards, four parts, its left end at {@code at}. */
-    public static List<Mark> scaleBar(Point at, double pointsPerMetre, double longestPoints) {
-        double step = niceStep(longestPoints / pointsPerMetre / Distance.METRES_PER_YARD / 4);
-        double width = step * Distance.METRES_PER_YARD * pointsPerMetre;
+    /** A scale bar in a unit, four parts, its left end at {@code at}. */
+    public static List<Mark> scaleBar(
+            Point at, double pointsPerMetre, double longestPoints, double unitMetres, String unit) {
+        double step = niceStep(longestPoints / pointsPerMetre / unitMetres / 4);
+        double width = step * unitMetres * pointsPerMetre;
         List<Mark> out = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
             Trace part =
@@ -27,7 +27,7 @@ public final class Furniture {
             out.add(new Mark.Shape(List.of(part), i % 2 == 0 ? Ink.LINE : Ink.PAPER, Pen.of(Ink.LINE, 0.6)));
         }
         for (int i = 0; i <= 4; i += 2) {
-            String text = Math.round(i * step) + (i == 4 ? " yd" : "");
+            String text = Math.round(i * step) + (i == 4 ? " " + unit : "");
             out.add(Mark.text(text, new Point(at.x() + i * width, at.y() - 4), Mark.Anchor.MIDDLE, 8.5));
         }
         return out;

@@ -57,7 +57,7 @@ public final class AnswerPlace implements Place {
     }
 
     private Units units() {
-        return Units.of(room.store().listPreferences());
+        return Units.of(room);
     }
 
     private void tees(Context ctx) {

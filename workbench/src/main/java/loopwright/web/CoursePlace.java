@@ -97,7 +97,7 @@ public final class CoursePlace implements Place {
     }
 
     private DomContent[] whole(Context ctx, Shelf.Entry entry, Course course) {
-        Units units = Units.of(room.store().listPreferences());
+        Units units = units();
         CourseCard card = new CourseCard(course, entry, units);
         return new DomContent[] {
             h1(course.name()),
@@ -205,7 +205,7 @@ public final class CoursePlace implements Place {
         return screens.screen(
                 HolePicture.ofGround(
                         course, hole, back.name(), back.getPlace(hole.number()).place()),
-                Units.of(room.store().listPreferences()).lengths());
+                units().lengths());
     }
 
     private static DomContent newForm() {
@@ -237,7 +237,7 @@ public final class CoursePlace implements Place {
         Course course = room.course(
                 PlanQuery.text(ctx, "course", ""), PlanQuery.whole("version", PlanQuery.text(ctx, "version", "1")));
         String svg = room.withFile(new byte[0], ".svg", file -> {
-            pictures.drawCourse(course, file);
+            pictures.drawCourse(course, units().lengths(), file);
             try {
                 return Files.readString(file, StandardCharsets.UTF_8);
             } catch (IOException e) {
@@ -314,7 +314,7 @@ public final class CoursePlace implements Place {
     }
 
     private Units units() {
-        return Units.of(room.store().listPreferences());
+        return Units.of(room);
     }
 
     private static JsonNode body(Context ctx) {

@@ -66,7 +66,7 @@ public final class EntryPlace implements loopwright.web.Place {
         Place tee = tees.getPlace(hole.number()).place();
         Screen screen = screens.screen(
                 HolePicture.ofGround(course, hole, tees.name(), tee),
-                Units.of(room.store().listPreferences()).lengths());
+                Units.of(room).lengths());
         return new Asked(course, hole, tee, screen);
     }
 
@@ -97,7 +97,7 @@ public final class EntryPlace implements loopwright.web.Place {
         double[] at = asked.screen().at(place);
         Surface surface = new CourseMap(asked.course(), asked.hole()).surfaceAt(place);
         double metres = place.distanceTo(asked.hole().holeLocation());
-        Units units = Units.of(room.store().listPreferences());
+        Units units = Units.of(room);
         LatLon where = SurveyCourse.frameOf(asked.course()).toLatLon(place);
         Map<String, Object> out = new LinkedHashMap<>();
         out.put("x", Math.round(10 * at[0]) / 10.0);
@@ -140,7 +140,7 @@ public final class EntryPlace implements loopwright.web.Place {
                         "lesson.club",
                         typed,
                         spot.ways().stream().map(RoundPlan.Alternative::club).collect(Collectors.joining(", ")))));
-        Units units = Units.of(room.store().listPreferences());
+        Units units = Units.of(room);
         ctx.html(new HolePanel(hole, units)
                 .meant(spot, club, hole.aimed(ball, club, aim))
                 .render());

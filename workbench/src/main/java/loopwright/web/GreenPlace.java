@@ -126,7 +126,7 @@ public final class GreenPlace implements Place {
                         GreenSpeed.ofRollMetres(Distance.ofFeet(a.speedFeet()).metres()),
                         a.slopePercent(),
                         a.falls(),
-                        Units.of(room.store().listPreferences())));
+                        Units.of(room)));
             }
         }
         new Page("green", Texts.say("green.title")).with("green").answer(ctx, content.toArray(DomContent[]::new));
@@ -209,7 +209,7 @@ public final class GreenPlace implements Place {
         }
         PuttQuestion putt = question(a, feet);
         PuttAnswer answer = adviser.answer(putt);
-        PuttText words = new PuttText(answer, Units.of(room.store().listPreferences()));
+        PuttText words = new PuttText(answer, Units.of(room));
         List<DomContent> rows = new ArrayList<>();
         words.rows().forEach((name, value) -> rows.add(tr(th(name).attr("scope", "row"), td(value))));
         return div(

@@ -70,7 +70,7 @@ public final class HolePlace implements loopwright.web.Place {
         return new Asked(
                 PlanQuery.get(ctx, room.store()),
                 PlanQuery.whole("hole", PlanQuery.text(ctx, "hole", "1")),
-                Units.of(room.store().listPreferences()));
+                Units.of(room));
     }
 
     private void page(Context ctx) {

@@ -70,6 +70,7 @@ public final class JobPlace implements Place {
                         button(Texts.say("job.cancel")).withType("button").withClass("quiet"))
                 .withClass("job")
                 .attr("data-key", job.key())
-                .attr("data-events", "/jobs/events?key=" + key);
+                .attr("data-events", "/jobs/events?key=" + key)
+                .attr("data-stopped", Texts.say("job.stopped"));
     }
 }

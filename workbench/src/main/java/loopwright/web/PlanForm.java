@@ -80,7 +80,7 @@ final class PlanForm {
                                                         .isRequired()))
                                 .withClass("fields"),
                         hole.isEmpty() ? goal() : hiddenGoal(),
-                        new DayFields(choice.day(), Units.of(room.store().listPreferences())).fields(),
+                        new DayFields(choice.day(), Units.of(room)).fields(),
                         today(),
                         details(
                                 summary(Texts.say(details ? "plan.moreSaid" : "plan.more")),

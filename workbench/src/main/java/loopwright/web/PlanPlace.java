@@ -80,7 +80,7 @@ public final class PlanPlace implements Place {
         if (plan.isEmpty()) {
             return JobPlace.waiting(job, Texts.say("plan.working"));
         }
-        Units units = Units.of(room.store().listPreferences());
+        Units units = Units.of(room);
         return div(
                         cautions(plan.get()),
                         new TargetPanel(plan.get(), units).lead(),

@@ -62,7 +62,7 @@ public final class PlayerPlace implements Place {
                                         "/player/new",
                                         new InterviewAnswers(Map.of()),
                                         Optional.empty(),
-                                        Units.of(room.store().listPreferences()))));
+                                        Units.of(room))));
         routes.post("/player/new", this::add);
         routes.post("/player/answers", this::change);
         routes.post("/player/list", this::addList);
@@ -78,7 +78,7 @@ public final class PlayerPlace implements Place {
         }
         Shelf.Entry entry = found.get();
         Player player = room.player(entry.id(), entry.version()).player();
-        Units units = Units.of(room.store().listPreferences());
+        Units units = Units.of(room);
         new Page("player", player.name())
                 .with("drop")
                 .answer(
@@ -245,7 +245,7 @@ public final class PlayerPlace implements Place {
     }
 
     private InterviewAnswers typed(Context ctx) {
-        Units units = Units.of(room.store().listPreferences());
+        Units units = Units.of(room);
         Map<String, String> out = new HashMap<>();
         for (String question : InterviewAnswers.QUESTIONS) {
             String answer = ctx.formParam(question);
@@ -301,7 +301,6 @@ public final class PlayerPlace implements Place {
         String id = PlanQuery.text(ctx, "player", "");
         int version = PlanQuery.whole("version", PlanQuery.text(ctx, "version", "1"));
         ctx.contentType("image/svg+xml")
-                .result(keeping.patterns(
-                        id, version, Units.of(room.store().listPreferences()).lengths()));
+                .result(keeping.patterns(id, version, Units.of(room).lengths()));
     }
 }

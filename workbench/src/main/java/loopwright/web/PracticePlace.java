@@ -30,6 +30,7 @@ import loopwright.action.PracticeBench;
 import loopwright.action.PracticeChoice;
 import loopwright.action.PracticePictures.DrillCard;
 import loopwright.action.PracticePlan;
+import loopwright.action.ReadLengths;
 import loopwright.action.Shelf;
 import loopwright.action.UserFault;
 import loopwright.action.Workroom;
@@ -237,6 +238,12 @@ public final class PracticePlace implements Place {
         return PlanQuery.entry(room.store().players(), ctx.queryParam("player"), "player");
     }
 
+    /** The drills of a player with what to expect, in the reader's units. */
+    private List<DrillCard> cards(Shelf.Entry player) {
+        ReadLengths lengths = Units.of(room).sentences();
+        return practice.cards(player).stream().map(c -> c.told(lengths)).toList();
+    }
+
     private Shelf.Entry player(Context ctx) {
         return findPlayer(ctx).orElseThrow(() -> new UserFault(Texts.say("today.nobody")));
     }
@@ -253,8 +260,7 @@ public final class PracticePlace implements Place {
                         parts(entry.id(), Part.DRILLS),
                         Said.on(ctx),
                         p(Texts.say("drill.means")),
-                        div(each(practice.cards(entry), c -> pages.drill(c, player)))
-                                .withClass("drills"),
+                        div(each(cards(entry), c -> pages.drill(c, player))).withClass("drills"),
                         pages.own(practice.own().findFile(entry.id())));
     }
 
@@ -280,7 +286,7 @@ public final class PracticePlace implements Place {
         Shelf.Entry entry = player(ctx);
         String name = DrillCards.get(practice.drills(entry), PlanQuery.text(ctx, "drill", ""))
                 .name();
-        DrillCard card = practice.cards(entry).stream()
+        DrillCard card = cards(entry).stream()
                 .filter(c -> c.drill().name().equals(name))
                 .findFirst()
                 .orElseThrow();
@@ -310,7 +316,7 @@ public final class PracticePlace implements Place {
                                 .attr("hidden", ""),
                         div().withId("entry")
                                 .withClass("entry")
-                                .attr("data-sheet", new DrillSheet(entry, practice.cards(entry)).page(drill))
+                                .attr("data-sheet", new DrillSheet(entry, cards(entry)).page(drill))
                                 .attr("data-texts", DrillSheet.texts()),
                         h2(Texts.say("drill.played")),
                         pages.played(room.store().records().listDrills(entry.id())),
@@ -321,7 +327,7 @@ public final class PracticePlace implements Place {
         Shelf.Entry entry = player(ctx);
         ctx.contentType("text/html; charset=utf-8")
                 .header("Content-Disposition", "attachment; filename=\"drill-sheet.html\"")
-                .result(new DrillSheet(entry, practice.cards(entry)).file());
+                .result(new DrillSheet(entry, cards(entry)).file());
     }
 
     /** What the log or a sheet gave: all of it or nothing, and every playing once. */

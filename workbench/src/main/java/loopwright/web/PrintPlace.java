@@ -45,6 +45,7 @@ import loopwright.action.PlayerReport;
 import loopwright.action.PlayerReports;
 import loopwright.action.PrintBench;
 import loopwright.action.PrintBench.Piece;
+import loopwright.action.ReadLengths;
 import loopwright.action.Shelf;
 import loopwright.action.UserFault;
 import loopwright.action.Workroom;
@@ -102,7 +103,7 @@ public final class PrintPlace implements Place {
     }
 
     private Units units() {
-        return Units.of(room.store().listPreferences());
+        return Units.of(room);
     }
 
     private PrintBench.Order order(Context ctx, PlanChoice choice) {
@@ -315,7 +316,14 @@ public final class PrintPlace implements Place {
             case "walk" -> pdf(ctx, what, prints.walk(choice.course(), choice.tees(), order.unit(), order.paper()));
             case "measuring" -> pdf(ctx, what, prints.measuring(order.paper()));
             case "page", "report" ->
-                pdf(ctx, what, prints.report(report(choice), what.equals("report"), order.paper()));
+                pdf(
+                        ctx,
+                        what,
+                        prints.report(
+                                report(choice),
+                                what.equals("report"),
+                                new ReadLengths(order.unit(), units().metricGreens()),
+                                order.paper()));
             default -> {
                 Piece piece = piece(what);
                 pdf(ctx, what, prints.print(made(order), piece, order.paper()));

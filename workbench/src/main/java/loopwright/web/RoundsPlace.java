@@ -79,7 +79,7 @@ public final class RoundsPlace implements Place {
     }
 
     private Units units() {
-        return Units.of(room.store().listPreferences());
+        return Units.of(room);
     }
 
     private static boolean isCoach(Context ctx) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import loopwright.action.LengthUnit;
 import loopwright.action.ReadLengths;
+import loopwright.action.Workroom;
 import loopwright.units.Distance;
 import loopwright.units.Speed;
 
@@ -51,6 +52,11 @@ record Units(boolean metric, boolean metricGreens, WindUnit wind, boolean celsiu
         out.put(WIND, Arrays.stream(WindUnit.values()).map(u -> u.word).toList());
         out.put(AIR, List.of("F", "C"));
         return out;
+    }
+
+    /** As the person of this room likes them. */
+    static Units of(Workroom room) {
+        return of(room.store().listPreferences());
     }
 
     static Units of(Map<String, String> preferences) {

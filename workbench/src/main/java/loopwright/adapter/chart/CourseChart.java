@@ -3,6 +3,7 @@ package loopwright.adapter.chart;
 import java.util.ArrayList;
 import java.util.List;
 import loopwright.action.HoleScreens;
+import loopwright.action.LengthUnit;
 import loopwright.course.AreaKind;
 import loopwright.course.Course;
 import loopwright.course.Hole;
@@ -57,8 +58,8 @@ final class CourseChart {
                 perMetre);
     }
 
-    static Drawing of(Course course) {
-        return new CourseChart(course).draw();
+    static Drawing of(Course course, LengthUnit lengths) {
+        return new CourseChart(course).draw(lengths);
     }
 
     /** The ground with its holes alone, for a screen. */
@@ -94,15 +95,15 @@ final class CourseChart {
         }
     }
 
-    private Drawing draw() {
+    private Drawing draw(LengthUnit lengths) {
         double width = window.right() + PANEL + MARGIN;
         double height = window.bottom() + MARGIN;
         List<Mark> marks = new ArrayList<>();
         marks.add(new Mark.Window(Trace.rectangle(window), ground()));
         marks.add(Mark.drawn(Pen.of(Ink.LINE, 0.6), Trace.rectangle(window)));
         marks.addAll(Furniture.neatLine(new Extent(0, 0, width, height).grown(-12)));
-        marks.addAll(new CoursePanel(course, new Extent(window.right() + 18, MARGIN, width - MARGIN, window.bottom()))
-                .marks(view, scale));
+        Extent panel = new Extent(window.right() + 18, MARGIN, width - MARGIN, window.bottom());
+        marks.addAll(new CoursePanel(course, lengths, panel).marks(view, scale));
         return new Drawing("Chart of " + course.name(), width, height, marks);
     }
 

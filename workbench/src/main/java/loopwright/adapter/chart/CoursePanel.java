@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
+import loopwright.action.LengthUnit;
 import loopwright.course.Area;
 import loopwright.course.AreaKind;
 import loopwright.course.Course;
@@ -20,7 +21,6 @@ import loopwright.drawing.Pen;
 import loopwright.drawing.Point;
 import loopwright.drawing.SheetView;
 import loopwright.drawing.Trace;
-import loopwright.units.Distance;
 
 /** The panel beside the chart of a course: name, table of holes, key to the textures, scale and north. */
 final class CoursePanel {
@@ -28,12 +28,14 @@ final class CoursePanel {
     private static final int MOST_SETS = 5;
 
     private final Course course;
+    private final LengthUnit lengths;
     private final Extent frame;
     private final List<Mark> out = new ArrayList<>();
     private double y;
 
-    CoursePanel(Course course, Extent frame) {
+    CoursePanel(Course course, LengthUnit lengths, Extent frame) {
         this.course = course;
+        this.lengths = lengths;
         this.frame = frame;
     }
 
@@ -63,7 +65,7 @@ final class CoursePanel {
         String tees = course.teeSets().size() == 1
                 ? "one set of tees"
                 : course.teeSets().size() + " sets of tees";
-        say(course.holes().size() + " holes, par " + course.par() + ", " + tees, 10, Ink.LINE);
+        say(course.holes().size() + " holes, par " + course.par() + ", " + tees + ", " + lengths.words(), 10, Ink.LINE);
         unsurveyed();
         y += 8;
     }
@@ -94,7 +96,7 @@ final class CoursePanel {
         out.add(Mark.text(text, new Point(frame.left(), y), Mark.Anchor.START, size, Face.REGULAR, ink));
     }
 
-    /** Holes down, sets of tees across, yards. */
+    /** Holes down, sets of tees across. */
     private void table() {
         List<TeeSet> sets = shownSets();
         y += ROW;
@@ -117,7 +119,7 @@ final class CoursePanel {
                     sums[i] += metres;
                     boolean borrowed =
                             sets.get(i).getPlace(hole.number()).standsIn().isPresent();
-                    cell(yards(metres), 52 + (i + 1) * columns, borrowed ? Face.ITALIC : Face.REGULAR);
+                    cell(length(metres), 52 + (i + 1) * columns, borrowed ? Face.ITALIC : Face.REGULAR);
                     anyBorrowed |= borrowed;
                 }
             }
@@ -127,7 +129,7 @@ final class CoursePanel {
         cell("all", 22, Face.BOLD);
         cell(Integer.toString(course.par()), 48, Face.BOLD);
         for (int i = 0; i < sums.length; i++) {
-            cell(yards(sums[i]), 52 + (i + 1) * columns, Face.BOLD);
+            cell(length(sums[i]), 52 + (i + 1) * columns, Face.BOLD);
         }
         if (anyBorrowed) {
             y += ROW;
@@ -148,9 +150,8 @@ final class CoursePanel {
         return text;
     }
 
-    private static String yards(double metres) {
-        return String.format(
-                Locale.ROOT, "%,d", Math.round(Distance.ofMetres(metres).yards()));
+    private String length(double metres) {
+        return String.format(Locale.ROOT, "%,d", lengths.whole(metres));
     }
 
     private void cell(String text, double right, Face face) {
@@ -172,7 +173,12 @@ final class CoursePanel {
 
     private void foot(SheetView view, int scale) {
         double bottom = frame.bottom();
-        out.addAll(Furniture.scaleBar(new Point(frame.left() + 8, bottom - 26), view.pointsPerMetre(), 140));
+        out.addAll(Furniture.scaleBar(
+                new Point(frame.left() + 8, bottom - 26),
+                view.pointsPerMetre(),
+                140,
+                lengths.inMetres(),
+                lengths.sign()));
         out.add(Mark.text(
                 "1:" + String.format(Locale.ROOT, "%,d", scale) + " when printed at full size",
                 new Point(frame.left(), bottom - 4),

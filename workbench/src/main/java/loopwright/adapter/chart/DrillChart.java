@@ -22,7 +22,6 @@ import loopwright.practice.ShotStation;
 import loopwright.practice.Station;
 import loopwright.practice.UpAndDownStation;
 import loopwright.practice.Zone;
-import loopwright.units.Distance;
 
 /** A drill on one sheet: what to lay out, drawn to scale from above with play running up, how to score, a sheet to write on. */
 final class DrillChart {
@@ -33,6 +32,10 @@ final class DrillChart {
     private static final double TOP = 250;
     private static final double BOTTOM = 505;
     private static final int SCORES = 8;
+    /** Shorter lengths are told in inches or centimetres: two and a half feet. */
+    private static final double HAND_METRES = 0.762;
+    /** Depth of the box behind a hole: 3 ft. */
+    private static final double BEHIND_METRES = 0.9144;
 
     private final DrillCard card;
     private final Drill drill;
@@ -126,7 +129,7 @@ final class DrillChart {
             marks.add(Mark.drawn(
                     Pen.of(Ink.DO_THIS, 1.4), Trace.rectangle(new Extent(x - 26, TOP + 10, x + 26, TOP + 46))));
             hole(hole);
-            label("3 ft", new Point(x + 40, TOP + 24));
+            label(feet(BEHIND_METRES), new Point(x + 40, TOP + 24));
         }
     }
 
@@ -247,18 +250,17 @@ final class DrillChart {
         }
     }
 
-    private static String feet(double metres) {
-        double feet = Distance.ofMetres(metres).feet();
-        return feet < 2.5
-                ? String.format(Locale.ROOT, "%.0f in", 12 * feet)
-                : String.format(Locale.ROOT, "%.0f ft", feet);
+    private String feet(double metres) {
+        return metres < HAND_METRES
+                ? card.lengths().hand(metres)
+                : card.lengths().near(metres);
     }
 
-    private static String yards(double metres) {
-        return String.format(Locale.ROOT, "%.0f yd", Distance.ofMetres(metres).yards());
+    private String yards(double metres) {
+        return card.lengths().far(metres);
     }
 
-    private static String radius(double metres) {
+    private String radius(double metres) {
         return "within " + (metres < 5 ? feet(metres) : yards(metres));
     }
 }

@@ -19,6 +19,7 @@ import loopwright.drawing.Pen;
 import loopwright.drawing.Point;
 import loopwright.drawing.SheetView;
 import loopwright.drawing.Trace;
+import loopwright.units.Distance;
 
 /** The plan of a hole in words beside its chart: each shot, its room, its alternatives; below, what the marks mean. */
 final class HolePanel {
@@ -135,7 +136,8 @@ final class HolePanel {
     /** What the marks mean, the scale and north, at the bottom. */
     private void foot(SheetView view) {
         double bottom = frame.bottom();
-        out.addAll(Furniture.scaleBar(new Point(frame.left() + 6, bottom - 8), view.pointsPerMetre(), 118));
+        out.addAll(Furniture.scaleBar(
+                new Point(frame.left() + 6, bottom - 8), view.pointsPerMetre(), 118, Distance.METRES_PER_YARD, "yd"));
         out.addAll(Furniture.northArrow(new Point(frame.right() - 22, bottom - 30), 44, view.up()));
         if (picture.shots().isEmpty()) {
             Extent below = new Extent(frame.left(), frame.top(), frame.right(), bottom - 80);

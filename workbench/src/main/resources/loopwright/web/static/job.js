@@ -15,7 +15,7 @@ export function follow(box) {
       source.close();
       bar.remove();
       box.querySelector("button").remove();
-      status.textContent = "Stopped. Nothing was kept; make the plan again when you like.";
+      status.textContent = box.dataset.stopped;
       box.classList.add("stopped");
     }
   });

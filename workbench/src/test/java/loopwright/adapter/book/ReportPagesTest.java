@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import loopwright.action.Book;
 import loopwright.action.BookPrinter.Paper;
+import loopwright.action.LengthUnit;
+import loopwright.action.ReadLengths;
 import loopwright.action.ReportSheets;
 import loopwright.action.SyntheticReport;
 import loopwright.drawing.Drawing;
@@ -30,8 +32,9 @@ class ReportPagesTest {
     @ParameterizedTest
     @EnumSource(Paper.class)
     void everythingFitsAndNoTextCoversAnother(Paper paper) {
-        for (Book book :
-                List.of(ReportSheets.full(SyntheticReport.create()), ReportSheets.page(SyntheticReport.create()))) {
+        for (Book book : List.of(
+                ReportSheets.full(SyntheticReport.create(), ReadLengths.USUAL),
+                ReportSheets.page(SyntheticReport.create(), ReadLengths.USUAL))) {
             for (Drawing sheet : ReportPages.of(book, paper)) {
                 Extent clear = sheet.sheet().grown(-BARE);
                 List<Mark.Label> labels = Labels.of(sheet.marks());
@@ -43,13 +46,13 @@ class ReportPagesTest {
 
     @Test
     void thePlayersPageIsOnePage() {
-        assertThat(ReportPages.of(ReportSheets.page(SyntheticReport.create()), Paper.LETTER))
+        assertThat(ReportPages.of(ReportSheets.page(SyntheticReport.create(), ReadLengths.USUAL), Paper.LETTER))
                 .hasSize(1);
     }
 
     @Test
     void everyLineAndCellOfTheReportIsOnItsSheetsInOrder() {
-        Book book = ReportSheets.full(SyntheticReport.create());
+        Book book = ReportSheets.full(SyntheticReport.create(), ReadLengths.USUAL);
         String printed =
                 Labels.of(ReportPages.of(book, Paper.A4).stream()
                                 .flatMap(d -> d.marks().stream())
@@ -98,7 +101,24 @@ class ReportPagesTest {
     @Test
     void theFileIsArchivable() throws Exception {
         Path pdf = folder.resolve("report.pdf");
-        new PrintedBook().printReport(ReportSheets.full(SyntheticReport.create()), Paper.A4, pdf);
+        new PrintedBook().printReport(ReportSheets.full(SyntheticReport.create(), ReadLengths.USUAL), Paper.A4, pdf);
         assertThat(PreflightParser.validate(pdf.toFile()).getErrorsList()).isEmpty();
+    }
+
+    @Test
+    void aReaderOfMetresReadsNoYards() {
+        ReadLengths metres = new ReadLengths(LengthUnit.METRES, true);
+        for (Book book : List.of(
+                ReportSheets.full(SyntheticReport.create(), metres),
+                ReportSheets.page(SyntheticReport.create(), metres))) {
+            assertThat(book.unit()).isEqualTo(LengthUnit.METRES);
+            // homework stays in the coach's own words
+            String words = book.pages().toString().replace("50 putts from 4 ft", "");
+            assertThat(words).doesNotContainPattern("\\d (yd|ft)\\b");
+        }
+        assertThat(ReportSheets.full(SyntheticReport.create(), ReadLengths.USUAL)
+                        .pages()
+                        .toString())
+                .containsPattern("\\d yd\\b");
     }
 }

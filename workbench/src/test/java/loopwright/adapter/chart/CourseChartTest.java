@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import loopwright.action.LengthUnit;
 import loopwright.action.UserFault;
 import loopwright.demo.DemoCourse;
 import loopwright.drawing.Drawing;
@@ -18,8 +20,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CourseChartTest {
-    private static final Drawing CHART = CourseChart.of(SyntheticCourse.twoHoles());
-    private static final Drawing DEMO = CourseChart.of(DemoCourse.create());
+    private static final Drawing CHART = CourseChart.of(SyntheticCourse.twoHoles(), LengthUnit.YARDS);
+    private static final Drawing DEMO = CourseChart.of(DemoCourse.create(), LengthUnit.YARDS);
 
     @Test
     void everyTextLiesOnTheSheetAndOverNoOther() {
@@ -54,8 +56,8 @@ class CourseChartTest {
     void sameCourseSameBytes(String name, @TempDir Path folder) throws Exception {
         Path first = folder.resolve("1-" + name);
         Path second = folder.resolve("2-" + name);
-        new ChartedCourses().drawCourse(SyntheticCourse.twoHoles(), first);
-        new ChartedCourses().drawCourse(SyntheticCourse.twoHoles(), second);
+        new ChartedCourses().drawCourse(SyntheticCourse.twoHoles(), LengthUnit.YARDS, first);
+        new ChartedCourses().drawCourse(SyntheticCourse.twoHoles(), LengthUnit.YARDS, second);
         assertThat(Files.readAllBytes(first)).isEqualTo(Files.readAllBytes(second));
         try (var files = Files.list(folder)) {
             assertThat(new ArrayList<>(files.toList())).hasSize(2);
@@ -64,7 +66,8 @@ class CourseChartTest {
 
     @Test
     void anotherEndingIsRefusedInOneSentence(@TempDir Path folder) {
-        assertThatThrownBy(() -> new ChartedCourses().drawCourse(SyntheticCourse.twoHoles(), folder.resolve("c.gif")))
+        assertThatThrownBy(() -> new ChartedCourses()
+                        .drawCourse(SyntheticCourse.twoHoles(), LengthUnit.YARDS, folder.resolve("c.gif")))
                 .isInstanceOf(UserFault.class)
                 .hasMessage("The picture's name \"c.gif\" must end in .png, .svg or .pdf, which says how to draw it.");
     }
@@ -72,8 +75,18 @@ class CourseChartTest {
     @Test
     void aMissingFolderIsNamed(@TempDir Path folder) {
         Path missing = folder.resolve("none");
-        assertThatThrownBy(() -> new ChartedCourses().drawCourse(SyntheticCourse.twoHoles(), missing.resolve("c.png")))
+        assertThatThrownBy(() -> new ChartedCourses()
+                        .drawCourse(SyntheticCourse.twoHoles(), LengthUnit.YARDS, missing.resolve("c.png")))
                 .isInstanceOf(UserFault.class)
                 .hasMessageContaining(missing.toString());
+    }
+
+    @Test
+    void aReaderOfMetresReadsMetres() {
+        String words = CourseChart.of(SyntheticCourse.twoHoles(), LengthUnit.METRES).marks().stream()
+                .filter(m -> m instanceof Mark.Label)
+                .map(m -> ((Mark.Label) m).text())
+                .collect(Collectors.joining("\n"));
+        assertThat(words).contains("metres").containsPattern("\\d m\\b").doesNotContainPattern("\\d yd|yards");
     }
 }

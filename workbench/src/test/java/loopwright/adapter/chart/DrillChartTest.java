@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import loopwright.action.LengthUnit;
 import loopwright.action.PracticePictures.DrillCard;
 import loopwright.action.PracticePictures.Expected;
+import loopwright.action.ReadLengths;
 import loopwright.drawing.Drawing;
 import loopwright.drawing.Ink;
 import loopwright.drawing.Labels;
@@ -70,5 +73,27 @@ class DrillChartTest {
                         .isEmpty();
             }
         }
+    }
+
+    @Test
+    void aReaderOfMetresReadsNoYards() {
+        ReadLengths metres = new ReadLengths(LengthUnit.METRES, true);
+        Expected some = new Expected(5, 3, 7);
+        for (Drill drill : DrillBook.all(30)) {
+            DrillCard usual = new DrillCard(drill, "synthetic", Player.Hand.RIGHT, some, "another", some);
+            Drawing told = DrillChart.of(usual.told(metres));
+            assertThat(words(told)).as(drill.name()).doesNotContainPattern("\\d (yd|ft)\\b");
+            assertThat(Labels.listOverlaps(Labels.of(told.marks())))
+                    .as(drill.name())
+                    .isEmpty();
+            assertThat(words(DrillChart.of(usual.told(ReadLengths.USUAL)))).isEqualTo(words(DrillChart.of(usual)));
+        }
+    }
+
+    private static String words(Drawing chart) {
+        return chart.marks().stream()
+                .filter(m -> m instanceof Mark.Label)
+                .map(m -> ((Mark.Label) m).text())
+                .collect(Collectors.joining("\n"));
     }
 }

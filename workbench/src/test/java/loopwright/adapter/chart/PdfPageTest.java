@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
 import java.util.List;
+import loopwright.action.LengthUnit;
 import loopwright.demo.DemoCourse;
 import loopwright.drawing.Drawing;
 import loopwright.drawing.Mark;
@@ -33,8 +34,8 @@ class PdfPageTest {
 
     @Test
     void everyTypefaceIsEmbedded() throws Exception {
-        try (PDDocument document =
-                Loader.loadPDF(PdfFile.of("a chart", List.of(CourseChart.of(SyntheticCourse.twoHoles()))))) {
+        try (PDDocument document = Loader.loadPDF(
+                PdfFile.of("a chart", List.of(CourseChart.of(SyntheticCourse.twoHoles(), LengthUnit.YARDS))))) {
             var resources = document.getPage(0).getResources();
             int fonts = 0;
             for (var name : resources.getFontNames()) {
@@ -48,7 +49,7 @@ class PdfPageTest {
 
     @Test
     void looksLikeThePixelPicture() throws Exception {
-        Drawing chart = CourseChart.of(SyntheticCourse.twoHoles());
+        Drawing chart = CourseChart.of(SyntheticCourse.twoHoles(), LengthUnit.YARDS);
         BufferedImage pixels = Raster.of(chart, 72);
         try (PDDocument document = Loader.loadPDF(PdfFile.of("a chart", List.of(chart)))) {
             BufferedImage rendered = new PDFRenderer(document).renderImageWithDPI(0, 72);

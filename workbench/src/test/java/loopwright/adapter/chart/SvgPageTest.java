@@ -6,6 +6,7 @@ import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
+import loopwright.action.LengthUnit;
 import loopwright.drawing.Drawing;
 import loopwright.drawing.Face;
 import loopwright.drawing.Mark;
@@ -19,7 +20,7 @@ import org.w3c.dom.Document;
 class SvgPageTest {
     @Test
     void aCourseIsWellFormedXmlWithItsNameAsTitle() throws Exception {
-        String svg = SvgPage.of(CourseChart.of(SyntheticCourse.twoHoles()));
+        String svg = SvgPage.of(CourseChart.of(SyntheticCourse.twoHoles(), LengthUnit.YARDS));
         Document xml = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
@@ -34,7 +35,7 @@ class SvgPageTest {
 
     @Test
     void carriesNeitherStyleSheetNorScript() {
-        assertThat(SvgPage.of(CourseChart.of(SyntheticCourse.twoHoles())))
+        assertThat(SvgPage.of(CourseChart.of(SyntheticCourse.twoHoles(), LengthUnit.YARDS)))
                 .doesNotContain("<style", " style=", "<script");
     }
 
