@@ -42,7 +42,7 @@ public record Habit(Map<HoleKind, String> teeClubs, Aim aim, ChipChoice chip, do
 
     /** What a player does from just off the green. */
     public enum ChipChoice {
-        /** A chip where the ground from its landing on is fairway or green, else a pitch. */
+        /** A chip where it would land on the green, or just short of it on fairway, and run there; else a pitch. */
         GROUND_WHERE_CLEAR,
         ALWAYS_CHIP,
         ALWAYS_PITCH

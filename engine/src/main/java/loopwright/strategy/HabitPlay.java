@@ -25,6 +25,8 @@ public final class HabitPlay {
     private static final double IN_REACH_METRES = 20;
 
     private static final double LOOK_METRES = 1;
+    /** A chip is meant to land on the green, or no further short of it than this on the fairway (common practice, no source). */
+    private static final double FRINGE_METRES = 3;
 
     private final MeanSolution plan;
     private final HoleProblem problem;
@@ -141,12 +143,14 @@ public final class HabitPlay {
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
-    /** True if the last {@code runShare} of the way lies over fairway and green. */
+    /** True if a ball that runs the last {@code runShare} of the way runs on the green, but for its first steps on fairway. */
     private boolean isClear(Place ball, double toTarget, double runShare) {
         double bearing = ball.bearingTo(target);
-        for (double s = toTarget * (1 - runShare); s < toTarget; s += LOOK_METRES) {
+        double landing = toTarget * (1 - runShare);
+        for (double s = landing; s < toTarget; s += LOOK_METRES) {
             Surface there = problem.raster.surface(problem.raster.cell(ball.along(bearing, s)));
-            if (there != Surface.GREEN && there != Surface.FAIRWAY) {
+            boolean fringe = there == Surface.FAIRWAY && s - landing < FRINGE_METRES;
+            if (there != Surface.GREEN && !fringe) {
                 return false;
             }
         }

@@ -14,7 +14,7 @@ import loopwright.player.PlayerProfile;
  *
  * <p>Recommended is the longest set that leaves a middle iron or less into {@link TeeSide#ENOUGH} of the par 4s, mishits included,
  * and has no forced carry beyond the player; where none does, the shortest. That the right tees let most par 4s be reached
- * with a middle or short iron is common practice, no source; the share is ours.
+ * with a middle or short iron is common practice, no source; the share is set on the published lengths.
  */
 public final class CompareTees {
     private final CourseFiles courses;

@@ -15,7 +15,10 @@ import loopwright.player.ShotPattern;
 /** One player's side of a comparison of tees. */
 record TeeSide(
         String player, int holes, PublishedLength published, List<TeesAnswer.Row> rows, TeesAnswer.Choice choice) {
-    /** Share of the approaches into par 4s that are to be a middle iron or less. */
+    /**
+     * Share of the approaches into par 4s that are to be a middle iron or less: one share for every player, set so that the
+     * rows of {@link PublishedLength} are met best ({@code docs/validation.md}).
+     */
     static final double ENOUGH = 0.8;
 
     private static final int PUBLISHED_HOLES = 18;
