@@ -133,7 +133,7 @@ final class Evaluator {
     /** Under Model Local Rule E-5 a ball lost or out of bounds has drops of its own, as one in a penalty area has. */
     private void splitByLocalRule(int sector) {
         int cell = code[size - 1];
-        if (cell >= cells) {
+        if (cell >= cells || !HoleRaster.Ground.mayReplay(raster.ground(cell))) {
             return;
         }
         if (raster.surface(cell) == Surface.OUT_OF_BOUNDS) {

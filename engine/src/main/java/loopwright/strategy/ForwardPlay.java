@@ -5,13 +5,14 @@ import java.util.Arrays;
 /**
  * A fixed policy played forward from the tee, all its chances at once: the probability of being in every state after n
  * strokes is sent on stroke by stroke, and what arrives on the green is putted out. Penalties arrive a stroke later.
- * Chances of less than 1e-12 are let go and count as the most strokes. Where only the difference of two players counts, less
- * than 1e-6 is let go as if it had never been: one step of a skill comes out the same to 2e-4 strokes a hole.
+ * Chances of less than 1e-8, some 1e-4 in all, are not followed and score what is expected of them; of less than 1e-12
+ * where the nodes are few and the answer exact. Where only the difference of two players counts, less than 1e-6 is let go
+ * as if it had never been: one step of a skill comes out the same to 2e-4 strokes a hole.
  */
 final class ForwardPlay {
     private static final int MOST = PolicyEvaluation.MOST_STROKES;
-    private static final double NEGLIGIBLE = 1e-12;
-
+    private static final double NEGLIGIBLE = 1e-8;
+    private static final double NEGLIGIBLE_ON_NODES_ALONE = 1e-12;
     private static final double NEGLIGIBLE_TO_COMPARE = 1e-6;
     /** A stroke with its penalties is over within this many counts. */
     private static final int AHEAD = 4;
@@ -20,6 +21,7 @@ final class ForwardPlay {
     private final OutcomeRows rows;
     private final PolicyEvaluation decider;
     private final ReliefField relief;
+    private final boolean toCompare;
     private final double negligible;
     private final double[][] inState = new double[AHEAD][];
     private final double[][] inCell = new double[AHEAD][];
@@ -39,7 +41,7 @@ final class ForwardPlay {
 
     /** {@code decider} chooses between the reliefs; its policy is the one the rows belong to. */
     ForwardPlay(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green) {
-        this(nodes, rows, decider, green, rows, 1, NEGLIGIBLE);
+        this(nodes, rows, decider, green, rows, 1, false);
     }
 
     /**
@@ -47,7 +49,7 @@ final class ForwardPlay {
      * go sooner. Whoever putts then, {@link #puttedOut} tells the scores.
      */
     static double[][] arrivals(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green) {
-        ForwardPlay play = new ForwardPlay(nodes, rows, decider, green, rows, 1, NEGLIGIBLE_TO_COMPARE);
+        ForwardPlay play = new ForwardPlay(nodes, rows, decider, green, rows, 1, true);
         return play.arrived;
     }
 
@@ -63,7 +65,7 @@ final class ForwardPlay {
 
     /** The same with the first stroke spread evenly over all of {@code tee}. */
     ForwardPlay(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green, OutcomeRows tee) {
-        this(nodes, rows, decider, green, tee, tee.cost.length, NEGLIGIBLE);
+        this(nodes, rows, decider, green, tee, tee.cost.length, false);
     }
 
     private ForwardPlay(
@@ -73,8 +75,9 @@ final class ForwardPlay {
             GreenCells green,
             OutcomeRows tee,
             int teeRows,
-            double negligible) {
-        this.negligible = negligible;
+            boolean toCompare) {
+        this.toCompare = toCompare;
+        negligible = toCompare ? NEGLIGIBLE_TO_COMPARE : decider.isAllRound() ? NEGLIGIBLE : NEGLIGIBLE_ON_NODES_ALONE;
         this.nodes = nodes;
         this.rows = rows;
         this.decider = decider;
@@ -91,7 +94,7 @@ final class ForwardPlay {
         for (int n = 1; n < MOST && n <= under; n++) {
             play(n, green);
         }
-        if (negligible == NEGLIGIBLE) {
+        if (!toCompare) {
             for (int n = 0; n < arrived.length; n++) {
                 puttOut(arrived[n], n, green, scores);
             }
@@ -107,9 +110,19 @@ final class ForwardPlay {
             if (Math.abs(states[s]) > negligible) {
                 visits[s] += states[s];
                 send(rows, s, s, states[s], strokes);
+            } else if (states[s] != 0 && !toCompare) {
+                expect(strokes + decider.value[s], states[s]);
             }
         }
         Arrays.fill(states, 0);
+    }
+
+    /** A chance scores the whole numbers either side of what is expected of it. */
+    private void expect(double score, double mass) {
+        int low = (int) Math.min(MOST, score);
+        double share = Math.min(1, score - low);
+        scores[low] += (1 - share) * mass;
+        scores[Math.min(MOST, low + 1)] += share * mass;
     }
 
     private static double[] onGreen(double[] cells, GreenCells green) {
@@ -187,7 +200,7 @@ final class ForwardPlay {
         }
     }
 
-    /** What is left belongs to the last count. */
+    /** What is still under way belongs to the last count. */
     private void close() {
         double sum = 0;
         for (int k = 0; k < MOST; k++) {

@@ -15,6 +15,9 @@ final class GroundRun {
     /** Length of a step where the ground's slope counts, cells. */
     private static final double SLOPE_STEP = 5;
 
+    /** Cells of level fairway that a climb of one metre costs. */
+    private static final double CLIMB_CELLS = 1 / (HoleRaster.CELL_METRES * RunResistance.CLIMB);
+
     private static final double LONGEST_RUN = RunResistance.LONGEST_RUN_METRES / HoleRaster.CELL_METRES;
 
     private final HoleRaster raster;
@@ -46,42 +49,53 @@ final class GroundRun {
         boolean onGreen = HoleRaster.Ground.surfaceIndex(raster.ground(landed)) == Surface.GREEN.ordinal();
         double left = onGreen ? greenRun : run;
         return heights == null
-                ? level(column, row, left, east, north, sector)
-                : sloping(heights, column, row, left, east, north, sector);
+                ? level(landed, column, row, left, east, north, sector)
+                : sloping(heights, landed, column, row, left, east, north, sector);
     }
 
-    private int outcome(double x, double y, int sector) {
-        int cell = raster.cell(x, y);
-        return raster.isPenaltyArea(cell) ? raster.restCells() + relief.crossing(cell, sector) : raster.restCell(x, y);
+    private int outcome(int cell, double x, double y, int sector) {
+        return raster.isPenaltyArea(cell)
+                ? raster.restCells() + relief.crossing(cell, sector)
+                : raster.restCell(cell, x, y);
     }
 
-    private int level(double column, double row, double run, double east, double north, int sector) {
+    private int level(int landed, double column, double row, double run, double east, double north, int sector) {
         double x = column;
         double y = row;
         double left = run;
-        short ground = raster.ground(raster.cell(x, y));
+        int cell = landed;
+        short ground = raster.ground(cell);
         while (left > 0 && !HoleRaster.Ground.isPenaltyArea(ground)) {
-            double cost = resistance[HoleRaster.Ground.surfaceIndex(ground)];
-            double step = Math.max(SHORTEST_STEP, HoleRaster.Ground.sameSurfaceDistance(ground));
-            boolean last = cost * step >= left;
-            if (last) {
-                step = left / cost;
+            double perCell = resistance[HoleRaster.Ground.surfaceIndex(ground)];
+            double step = HoleRaster.Ground.sameSurfaceDistance(ground);
+            double cost = perCell * step;
+            if (cost >= left) {
+                step = left / perCell;
+                cost = left;
             }
-            left = last ? 0 : left - cost * step;
+            left -= cost;
             x += east * step;
             y += north * step;
-            ground = raster.ground(raster.cell(x, y));
+            cell = raster.cell(x, y);
+            ground = raster.ground(cell);
         }
-        return outcome(x, y, sector);
+        return outcome(cell, x, y, sector);
     }
 
     private int sloping(
-            GroundHeights heights, double column, double row, double run, double east, double north, int sector) {
+            GroundHeights heights,
+            int landed,
+            double column,
+            double row,
+            double run,
+            double east,
+            double north,
+            int sector) {
         double x = column;
         double y = row;
         double left = run;
         double gone = 0;
-        int cell = raster.cell(x, y);
+        int cell = landed;
         short ground = raster.ground(cell);
         double height = heights.metres(cell);
         while (left > 0 && gone < LONGEST_RUN && !HoleRaster.Ground.isPenaltyArea(ground)) {
@@ -89,7 +103,7 @@ final class GroundRun {
             double step = Math.max(SHORTEST_STEP, Math.min(SLOPE_STEP, same));
             cell = raster.cell(x + east * step, y + north * step);
             double ahead = heights.metres(cell);
-            double climb = (ahead - height) / HoleRaster.CELL_METRES / RunResistance.CLIMB;
+            double climb = (ahead - height) * CLIMB_CELLS;
             double cost = resistance[HoleRaster.Ground.surfaceIndex(ground)] * step + climb;
             if (cost >= left) {
                 step *= left / cost;
@@ -101,6 +115,6 @@ final class GroundRun {
             height = ahead;
             ground = raster.ground(cell);
         }
-        return outcome(x, y, sector);
+        return outcome(raster.cell(x, y), x, y, sector);
     }
 }

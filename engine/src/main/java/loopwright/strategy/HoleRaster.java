@@ -2,6 +2,7 @@ package loopwright.strategy;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import loopwright.course.CourseMap;
 import loopwright.course.LocalRule;
 import loopwright.course.Tree;
@@ -23,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class HoleRaster {
     static final double CELL_METRES = Distance.METRES_PER_YARD;
-    /** Longest distance to trees that is kept, cells. */
+    /** Longest distance that is kept, cells. */
     private static final int FAR = 120;
 
     /** Fine cells stand for this many cells either side of the hole's. */
@@ -47,8 +48,8 @@ final class HoleRaster {
     private final float[] notFound;
     /** Trees over a cell, or null. */
     private final @Nullable TreeCover[] trees;
-    /** Distance to the nearest cell with trees, cells, rounded down and never too long; 0 under trees. */
-    private final byte[] treeDistance;
+    /** See {@link #sameTrees(int)}. */
+    private final byte[] sameTrees;
 
     private final short[] ground;
     /** The south-western cell with fine cells. */
@@ -71,17 +72,27 @@ final class HoleRaster {
             paint(layers.get(i));
         }
         plantTrees(map.course().trees());
-        treeDistance = chessboardDistance((cell, beside) -> trees[cell] != null ? 0 : FAR);
-        byte[] sameSurface = chessboardDistance((cell, beside) -> surface[cell] != surface[beside] ? 1 : FAR);
-        ground = new short[restCells()];
-        Arrays.fill(ground, Ground.of(Surface.GREEN, false, 1));
+        sameTrees = chessboardDistance((cell, beside) -> Objects.equals(trees[cell], trees[beside]) ? FAR : 1);
         for (int i = 0; i < cells(); i++) {
-            boolean mayReplay = notFound[i] > 0 || surface(i) == Surface.OUT_OF_BOUNDS;
-            ground[i] = Ground.of(surface(i), mayReplay, sameSurface[i]);
+            sameTrees[i] = (byte) (trees[i] == null ? sameTrees[i] : -sameTrees[i]);
         }
+        byte[] sameSurface = chessboardDistance((cell, beside) -> surface[cell] != surface[beside] ? 1 : FAR);
         Place hole = map.hole().holeLocation();
         fineColumn = columnOf(cell(hole)) - FINE_REACH;
         fineRow = rowOf(cell(hole)) - FINE_REACH;
+        ground = new short[restCells()];
+        Arrays.fill(ground, Ground.of(Surface.GREEN, false, false, 1));
+        for (int i = 0; i < cells(); i++) {
+            boolean mayReplay = notFound[i] > 0 || surface(i) == Surface.OUT_OF_BOUNDS;
+            ground[i] = Ground.of(surface(i), mayReplay, hasFineCells(i), sameSurface[i]);
+        }
+    }
+
+    private boolean hasFineCells(int cell) {
+        int c = columnOf(cell) - fineColumn;
+        int r = rowOf(cell) - fineRow;
+        boolean near = c >= 0 && r >= 0 && c <= 2 * FINE_REACH && r <= 2 * FINE_REACH;
+        return near && surface(cell) == Surface.GREEN;
     }
 
     int cells() {
@@ -97,13 +108,14 @@ final class HoleRaster {
         return cell >= cells();
     }
 
-    /** Where a ball rests at a place: a fine cell on the green round the hole, elsewhere the cell. */
-    int restCell(double column, double row) {
-        int cell = cell(column, row);
-        double c = (column - fineColumn) * FINE;
-        double r = (row - fineRow) * FINE;
-        boolean fine = c >= 0 && r >= 0 && c < FINE_COLUMNS && r < FINE_COLUMNS && surface(cell) == Surface.GREEN;
-        return fine ? cells() + ((int) r) * FINE_COLUMNS + ((int) c) : cell;
+    /** Where a ball rests at a place in a cell: a fine cell on the green round the hole, elsewhere the cell itself. */
+    int restCell(int cell, double column, double row) {
+        if (!Ground.hasFineCells(ground[cell])) {
+            return cell;
+        }
+        int c = (int) ((column - fineColumn) * FINE);
+        int r = (int) ((row - fineRow) * FINE);
+        return cells() + r * FINE_COLUMNS + c;
     }
 
     /** Length of a side of a cell, in cells: 1, or less for a fine one. */
@@ -176,6 +188,7 @@ final class HoleRaster {
         private static final int SURFACE = 15;
         private static final int PENALTY_AREA = 16;
         private static final int MAY_REPLAY = 32;
+        private static final int FINE_CELLS = 64;
 
         private Ground() {}
 
@@ -192,15 +205,21 @@ final class HoleRaster {
             return (ground & MAY_REPLAY) != 0;
         }
 
+        /** True where fine cells tell better where a ball rests. */
+        static boolean hasFineCells(short ground) {
+            return (ground & FINE_CELLS) != 0;
+        }
+
         /** Every cell nearer than this along any ray, in cells, has the same surface; 1 or more. */
         static int sameSurfaceDistance(short ground) {
             return ground >> 8;
         }
 
-        static short of(Surface surface, boolean mayReplay, int sameSurfaceDistance) {
+        static short of(Surface surface, boolean mayReplay, boolean fine, int sameSurfaceDistance) {
             return (short) (surface.ordinal()
                     | (surface.isPenaltyArea() ? PENALTY_AREA : 0)
                     | (mayReplay ? MAY_REPLAY : 0)
+                    | (fine ? FINE_CELLS : 0)
                     | sameSurfaceDistance << 8);
         }
     }
@@ -228,8 +247,9 @@ final class HoleRaster {
         return trees[cell];
     }
 
-    int treeDistance(int cell) {
-        return treeDistance[cell];
+    /** Every cell nearer than this along any ray, in cells, has no trees; where below zero, the same trees. */
+    int sameTrees(int cell) {
+        return sameTrees[cell];
     }
 
     private void paint(CourseMap.SurfaceLayer layer) {

@@ -22,9 +22,6 @@ import loopwright.numerics.Watch;
 public final class MeanSolver {
     private static final double COARSE_AIM_CELLS = 10;
     private static final double FULL_AIM_CELLS = 4;
-    /** Aims so far apart that only the ways ahead are left. */
-    private static final double AHEAD_ONLY = 1000;
-
     private static final int MOST_STEPS = 3;
     /** Swings that end this near each other, cells either way, cannot be told apart. */
     private static final double SAME_AIM_CELLS = 1.5;
@@ -46,8 +43,12 @@ public final class MeanSolver {
     static final double SOMETIMES = 1e-4;
     /** Up to which it is left as the coarser nodes found it: all such states together are met once in some thirty holes. */
     private static final double SELDOM = 3e-5;
-    /** The tee shot is chosen on this many times the points. */
+    /** The tee shot is looked for on this many times the points. */
+    private static final int TEE_SEARCH = 4;
+    /** And at last chosen on so many times the points, among those that near each other. */
     private static final int TEE_POINTS = 16;
+
+    private static final double TEE_TOSS_UP = 0.1;
     /** The tee shot is reported from this many times the points. */
     private static final int TEE_REPORT = 16;
     /** Points of the tee shot that tell where play comes by. */
@@ -104,7 +105,7 @@ public final class MeanSolver {
         SolverSettings settings = problem.settings;
         MeanSolver coarse = new MeanSolver(problem, settings.coarseCells(), settings.coarsePoints());
         coarse.start();
-        coarse.searchEverything(COARSE_AIM_CELLS, watch);
+        coarse.searchEverything(COARSE_AIM_CELLS, s -> !coarse.isFarOff(s), watch);
         coarse.pass(watch, s -> s == 0 ? coarse.everything(0) : coarse.shortlists[s].options(), s -> false);
         watch.at(25, 100);
         MeanSolver middle = new MeanSolver(problem, settings.middleCells(), settings.coarsePoints());
@@ -129,7 +130,7 @@ public final class MeanSolver {
         MeanSolver all = new MeanSolver(problem, problem.settings.fineCells(), problem.settings.finePoints());
         all.start();
         for (int pass = 0; pass < 3; pass++) {
-            all.searchEverything(FULL_AIM_CELLS, watch);
+            all.searchEverything(FULL_AIM_CELLS, s -> true, watch);
         }
         all.pass(watch, s -> all.shortlists[s].options(), s -> true);
         return all.solution(0);
@@ -205,7 +206,8 @@ public final class MeanSolver {
         int base = problem.settings.finePoints();
         for (int s = 0; s < points.length; s++) {
             if (s == 0) {
-                points[s] = TEE_POINTS * base;
+                points[s] = TEE_SEARCH * base;
+                runOffPoints[s] = TEE_POINTS * base;
             } else if (isMet(s)) {
                 points[s] = base;
                 runOffPoints[s] = importance[s] > OFTEN ? RUN_OFF * base : 0;
@@ -306,19 +308,25 @@ public final class MeanSolver {
         return coarse.nodes.atCell(cell, nodes.situation[state], coarse.value);
     }
 
-    private void searchEverything(double aimCells, Watch watch) {
+    /** @param fans where the better swings are aimed all over the fan, not ahead only */
+    private void searchEverything(double aimCells, IntPredicate fans, Watch watch) {
         inBands(watch, s -> {
             Best best = new Best(s);
             if (isVariant(s)) {
                 best.tryAll(likeTheOrdinaryLie(s));
             } else {
-                best.tryAll(space.all(spots[s], AHEAD_ONLY));
-                for (int shot : swingsOf(best.shortlist)) {
-                    best.tryAll(space.fan(shot, spots[s], aimCells));
+                best.tryOthers(space.all(spots[s], OptionSpace.AHEAD_ONLY));
+                for (int shot : fans.test(s) ? swingsOf(best.shortlist) : List.<Integer>of()) {
+                    best.tryOthers(space.fan(shot, spots[s], aimCells));
                 }
             }
             take(best);
         });
+    }
+
+    /** Far off the line of play, where nodes are wider apart: what is best there is found on the finer nodes. */
+    private boolean isFarOff(int state) {
+        return nodes.spacing[nodes.nodeOfState[state]] > cells;
     }
 
     private List<Integer> swingsOf(Shortlist shortlist) {
@@ -415,7 +423,7 @@ public final class MeanSolver {
 
         /** Chooses again, on more points, among the options that the points so far can hardly tell apart. */
         void runOff(int morePoints) {
-            List<Option> close = shortlist.within(TOSS_UP);
+            List<Option> close = shortlist.within(state == 0 ? TEE_TOSS_UP : TOSS_UP);
             if (close.size() < 2) {
                 return;
             }

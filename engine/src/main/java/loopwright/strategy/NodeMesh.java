@@ -1,8 +1,6 @@
 package loopwright.strategy;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import loopwright.geo.Line;
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
@@ -21,31 +19,53 @@ final class NodeMesh {
     private static final double CORRIDOR_METRES = 45;
 
     private static final double LARGEST_WEIGHT = 1.6;
+    private static final int[] NOTHING = {};
+
     final HoleRaster raster;
     private final int base;
     private final Line line;
-    private final List<Integer>[] buckets;
+    /** The nodes of one surface in one square of the ground, and how many there are. */
+    private final int[][] buckets;
+
+    private final int[] inBucket;
     private final int bucketColumns;
+    private final int bucketRows;
     private final int bucketCells;
 
-    final List<double[]> places = new ArrayList<>();
-    final List<Surface> surfaces = new ArrayList<>();
+    /** Nodes of the grid by place, half the base apart; -1 where there is none. */
+    private final int[] grid;
+
+    private final int gridColumns;
+    /** Weights at the places of a square, squares of all sizes one after the other; empty until asked for. */
+    private final double[][] inSquare;
+
+    /** Number of nodes, the first so many of each array. */
+    int nodes;
+
+    double[] column = new double[1 << 10];
+    double[] row = new double[1 << 10];
+    Surface[] surface = new Surface[1 << 10];
     /** Distance to the next nodes of the grid, cells; 0 for the tee and for nodes of patches. */
-    final List<Integer> spacings = new ArrayList<>();
+    int[] spacing = new int[1 << 10];
 
     /** For cell i: its nodes at 4 i to 4 i + 3 (or -1) and their weights. */
     final int[] cellNodes;
 
     final double[] cellWeights;
 
-    @SuppressWarnings({"unchecked", "rawtypes"})
     NodeMesh(HoleRaster raster, Line line, int baseCells) {
         this.raster = raster;
         this.line = line;
         this.base = baseCells;
         bucketCells = 2 * baseCells;
         bucketColumns = raster.columns / bucketCells + 1;
-        buckets = new List[bucketColumns * (raster.rows / bucketCells + 1)];
+        bucketRows = raster.rows / bucketCells + 1;
+        buckets = new int[Surface.values().length * bucketColumns * bucketRows][0];
+        inBucket = new int[buckets.length];
+        inSquare = new double[8 * base * base][0];
+        gridColumns = raster.columns / (base / 2) + 1;
+        grid = new int[gridColumns * (raster.rows / (base / 2) + 1)];
+        Arrays.fill(grid, -1);
         cellNodes = new int[CORNERS * raster.restCells()];
         cellWeights = new double[CORNERS * raster.restCells()];
         Arrays.fill(cellNodes, -1);
@@ -67,13 +87,19 @@ final class NodeMesh {
             for (int c = 0; c < raster.columns; c += base / 2) {
                 int cell = r * raster.columns + c;
                 if (isDecided(cell)) {
-                    int spacing = spacing(cell);
-                    if (c % spacing == 0 && r % spacing == 0) {
-                        register(addNode(c + 0.5, r + 0.5, raster.surface(cell), spacing), cell);
+                    int toNext = spacing(cell);
+                    if (c % toNext == 0 && r % toNext == 0) {
+                        int node = addNode(c + 0.5, r + 0.5, raster.surface(cell), toNext);
+                        register(node, cell);
+                        grid[gridIndex(c, r)] = node;
                     }
                 }
             }
         }
+    }
+
+    private int gridIndex(int c, int r) {
+        return r / (base / 2) * gridColumns + c / (base / 2);
     }
 
     private int spacing(int cell) {
@@ -84,28 +110,40 @@ final class NodeMesh {
         return line.distanceTo(p) <= CORRIDOR_METRES ? base : 2 * base;
     }
 
-    private int addNode(double c, double r, Surface s, int spacing) {
-        places.add(new double[] {c, r});
-        spacings.add(spacing);
-        surfaces.add(s);
-        return places.size() - 1;
+    private int addNode(double c, double r, Surface on, int toNext) {
+        if (nodes == column.length) {
+            column = Arrays.copyOf(column, 2 * nodes);
+            row = Arrays.copyOf(row, 2 * nodes);
+            surface = Arrays.copyOf(surface, 2 * nodes);
+            spacing = Arrays.copyOf(spacing, 2 * nodes);
+        }
+        column[nodes] = c;
+        row[nodes] = r;
+        surface[nodes] = on;
+        spacing[nodes] = toNext;
+        return nodes++;
     }
 
     private void register(int node, int cell) {
-        int bucket = bucketOf(cell);
-        if (buckets[bucket] == null) {
-            buckets[bucket] = new ArrayList<>(8);
+        int bucket = bucket(surface[node], raster.rowOf(cell) / bucketCells, raster.columnOf(cell) / bucketCells);
+        if (inBucket[bucket] == buckets[bucket].length) {
+            buckets[bucket] = Arrays.copyOf(buckets[bucket], 2 * inBucket[bucket] + 4);
         }
-        buckets[bucket].add(node);
+        buckets[bucket][inBucket[bucket]++] = node;
     }
 
-    private int bucketOf(int cell) {
-        return raster.rowOf(cell) / bucketCells * bucketColumns + raster.columnOf(cell) / bucketCells;
+    private int bucket(Surface on, int bucketRow, int bucketColumn) {
+        return (on.ordinal() * bucketRows + bucketRow) * bucketColumns + bucketColumn;
     }
 
     private void connect(int cell) {
         double c = raster.columnOf(cell) + 0.5;
         double r = raster.rowOf(cell) + 0.5;
+        int[] corners = square(cell);
+        if (corners.length == CORNERS) {
+            set(cell, corners, CORNERS, squareWeights(corners, c, r));
+            return;
+        }
         int[] nearest = nearestByQuarter(cell, c, r);
         int found = 0;
         for (int n : nearest) {
@@ -117,11 +155,57 @@ final class NodeMesh {
             nearest[found++] = addNode(c, r, raster.surface(cell), 0);
             register(nearest[0], cell);
         }
-        double[] weights = weights(nearest, found, c, r);
-        for (int i = 0; i < found; i++) {
-            cellNodes[CORNERS * cell + i] = nearest[i];
+        set(cell, nearest, found, weights(nearest, found, c, r));
+    }
+
+    private void set(int cell, int[] near, int n, double[] weights) {
+        for (int i = 0; i < n; i++) {
+            cellNodes[CORNERS * cell + i] = near[i];
             cellWeights[CORNERS * cell + i] = weights[i];
         }
+    }
+
+    /** Squares of one size have the same weights at the same place of the square. */
+    private double[] squareWeights(int[] corners, double c, double r) {
+        int side = spacing[corners[0]];
+        int east = (int) (c - column[corners[0]]) - 1;
+        int north = (int) (r - row[corners[0]]) - 1;
+        int place = side * side + east * side + north;
+        if (inSquare[place].length == 0) {
+            inSquare[place] = weights(corners, CORNERS, c, r);
+        }
+        return inSquare[place];
+    }
+
+    /** The nodes at the corners of the square of the grid round a cell, if all are of its surface; else nothing. */
+    private int[] square(int cell) {
+        for (int side = base / 2; side <= 2 * base; side *= 2) {
+            int east = (raster.columnOf(cell) + side - 1) / side * side;
+            int north = (raster.rowOf(cell) + side - 1) / side * side;
+            int west = east - side;
+            int south = north - side;
+            if (west >= 0 && south >= 0 && east < raster.columns && north < raster.rows) {
+                int[] corners = {
+                    grid[gridIndex(west, south)],
+                    grid[gridIndex(east, south)],
+                    grid[gridIndex(west, north)],
+                    grid[gridIndex(east, north)]
+                };
+                if (allOf(corners, raster.surface(cell), side)) {
+                    return corners;
+                }
+            }
+        }
+        return NOTHING;
+    }
+
+    private boolean allOf(int[] corners, Surface own, int side) {
+        for (int node : corners) {
+            if (node < 0 || surface[node] != own || spacing[node] != side) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private int[] nearestByQuarter(int cell, double c, double r) {
@@ -130,18 +214,16 @@ final class NodeMesh {
         Surface own = raster.surface(cell);
         int bucketColumn = raster.columnOf(cell) / bucketCells;
         int bucketRow = raster.rowOf(cell) / bucketCells;
-        for (int br = Math.max(0, bucketRow - 1); br <= bucketRow + 1; br++) {
+        for (int br = Math.max(0, bucketRow - 1); br <= Math.min(bucketRows - 1, bucketRow + 1); br++) {
             for (int bc = Math.max(0, bucketColumn - 1); bc <= Math.min(bucketColumns - 1, bucketColumn + 1); bc++) {
-                int bucket = br * bucketColumns + bc;
-                if (bucket >= buckets.length || buckets[bucket] == null) {
-                    continue;
-                }
-                for (int node : buckets[bucket]) {
-                    double dx = places.get(node)[0] - c;
-                    double dy = places.get(node)[1] - r;
+                int bucket = bucket(own, br, bc);
+                for (int i = 0; i < inBucket[bucket]; i++) {
+                    int node = buckets[bucket][i];
+                    double dx = column[node] - c;
+                    double dy = row[node] - r;
                     int quarter = (dx >= 0 ? 1 : 0) + (dy >= 0 ? 2 : 0);
                     double squared = dx * dx + dy * dy;
-                    if (surfaces.get(node) == own && squared < best[quarter]) {
+                    if (squared < best[quarter]) {
                         best[quarter] = squared;
                         nearest[quarter] = node;
                     }
@@ -158,8 +240,8 @@ final class NodeMesh {
         double[] kernel = new double[n];
         double sum = 0;
         for (int i = 0; i < n; i++) {
-            dx[i] = places.get(found[i])[0] - c;
-            dy[i] = places.get(found[i])[1] - r;
+            dx[i] = column[found[i]] - c;
+            dy[i] = row[found[i]] - r;
             double squared = dx[i] * dx[i] + dy[i] * dy[i];
             if (squared < 1e-6) {
                 double[] only = new double[n];

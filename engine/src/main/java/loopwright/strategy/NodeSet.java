@@ -41,7 +41,9 @@ final class NodeSet {
     final int[] cellNodes;
 
     final double[] cellWeights;
-    /** Cells that read nodes, by the band in which their last node is solved. */
+    /** By cell: the band in which the last of its nodes is solved; -1 where it reads none. */
+    final int[] bandOfCell;
+    /** Cells that read nodes, by that band. */
     final int[][] cellsOfBand;
 
     NodeSet(HoleRaster raster, Line line, int baseCells) {
@@ -49,11 +51,11 @@ final class NodeSet {
         NodeMesh mesh = new NodeMesh(raster, line, baseCells);
         cellNodes = mesh.cellNodes;
         cellWeights = mesh.cellWeights;
-        nodes = mesh.places.size();
-        column = mesh.places.stream().mapToDouble(p -> p[0]).toArray();
-        row = mesh.places.stream().mapToDouble(p -> p[1]).toArray();
-        surface = mesh.surfaces.toArray(Surface[]::new);
-        spacing = mesh.spacings.stream().mapToInt(Integer::intValue).toArray();
+        nodes = mesh.nodes;
+        column = Arrays.copyOf(mesh.column, nodes);
+        row = Arrays.copyOf(mesh.row, nodes);
+        surface = Arrays.copyOf(mesh.surface, nodes);
+        spacing = Arrays.copyOf(mesh.spacing, nodes);
         firstState = new int[nodes + 1];
         List<SituationTable.Chance> all = new ArrayList<>();
         for (int n = 0; n < nodes; n++) {
@@ -74,6 +76,8 @@ final class NodeSet {
                 .sorted(Comparator.comparingInt(n -> band[n]))
                 .mapToInt(Integer::intValue)
                 .toArray();
+        bandOfCell = new int[raster.cells()];
+        placeCells();
         cellsOfBand = sortCells();
     }
 
@@ -83,34 +87,35 @@ final class NodeSet {
                 .toArray();
     }
 
+    private void placeCells() {
+        for (int cell = 0; cell < bandOfCell.length; cell++) {
+            int last = -1;
+            for (int i = NodeMesh.CORNERS * cell; i < NodeMesh.CORNERS * (cell + 1) && cellNodes[i] >= 0; i++) {
+                last = Math.max(last, band[cellNodes[i]]);
+            }
+            bandOfCell[cell] = last;
+        }
+    }
+
     private int[][] sortCells() {
         int bands = Arrays.stream(band).max().orElse(0) + 1;
         int[] size = new int[bands];
-        int[] of = new int[raster.cells()];
-        for (int cell = 0; cell < of.length; cell++) {
-            of[cell] = lastBand(cell);
-            if (of[cell] >= 0) {
-                size[of[cell]]++;
+        for (int of : bandOfCell) {
+            if (of >= 0) {
+                size[of]++;
             }
         }
         int[][] out = new int[bands][];
         for (int b = 0; b < bands; b++) {
             out[b] = new int[size[b]];
         }
-        for (int cell = of.length - 1; cell >= 0; cell--) {
-            if (of[cell] >= 0) {
-                out[of[cell]][--size[of[cell]]] = cell;
+        for (int cell = bandOfCell.length - 1; cell >= 0; cell--) {
+            int of = bandOfCell[cell];
+            if (of >= 0) {
+                out[of][--size[of]] = cell;
             }
         }
         return out;
-    }
-
-    private int lastBand(int cell) {
-        int last = -1;
-        for (int i = 0; i < NodeMesh.CORNERS && cellNodes[NodeMesh.CORNERS * cell + i] >= 0; i++) {
-            last = Math.max(last, band[cellNodes[NodeMesh.CORNERS * cell + i]]);
-        }
-        return last;
     }
 
     /** Mean of a value of states over the situations of a node. */

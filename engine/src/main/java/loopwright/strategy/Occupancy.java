@@ -7,6 +7,8 @@ package loopwright.strategy;
 final class Occupancy {
     private static final int MOST_STROKES = 40;
     private static final double LEFT_OVER = 1e-7;
+    /** A state this seldom met at one stroke is let go: all of them together are far below what play is searched for. */
+    private static final double NEGLIGIBLE = 1e-9;
 
     private final NodeSet nodes;
     private final OutcomeRows rows;
@@ -36,7 +38,7 @@ final class Occupancy {
             next = new double[nodes.states];
             left = 0;
             for (int s = 0; s < here.length; s++) {
-                if (here[s] != 0) {
+                if (Math.abs(here[s]) > NEGLIGIBLE) {
                     visits[s] += here[s];
                     left += here[s];
                     send(s, here[s]);

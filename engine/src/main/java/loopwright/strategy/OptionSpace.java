@@ -16,6 +16,9 @@ import loopwright.rules.Relief;
  * where longer ones exist, are left out.
  */
 final class OptionSpace {
+    /** Instead of a distance between aims: swings straight at the hole and along it alone. */
+    static final double AHEAD_ONLY = Double.POSITIVE_INFINITY;
+
     private static final double PAST_CELLS = 35;
     private static final double SHORTEST_SHARE = 0.45;
     private static final double FAN = Math.toRadians(25);
@@ -108,7 +111,7 @@ final class OptionSpace {
         double low = Math.min(direct, along) - fan;
         double high = Math.max(direct, along) + fan;
         double step = stepCells / length;
-        for (double bearing = low; bearing <= high; bearing += step) {
+        for (double bearing = low; bearing <= high && stepCells < AHEAD_ONLY; bearing += step) {
             out.add(swing(shot, spot, bearing));
         }
         out.add(swing(shot, spot, held(shot, direct)));

@@ -11,7 +11,7 @@ import loopwright.numerics.Watch;
  */
 final class OutcomeRows {
     /** A state with fewer points is looked at from one place only. */
-    private static final int LEAST_TO_SPLIT = 32;
+    private static final int LEAST_TO_SPLIT = 64;
 
     final int[] start;
     int[] code = new int[1 << 16];

@@ -25,7 +25,7 @@ public final class PolicyEvaluation {
     /** Points of a state where players are compared: a step of a skill then comes out within 0.002 strokes a hole. */
     private static final double POINTS_A_VISIT = 4_000;
 
-    private static final int MOST_PASSES = 60;
+    private static final int MOST_PASSES = 100;
     private static final double SETTLED = 1e-7;
 
     private final HoleProblem problem;
@@ -39,6 +39,8 @@ public final class PolicyEvaluation {
     final double[] value;
     private final double[] visits;
     private final double[] scores;
+    /** Nodes whose value was still changing when they were last looked at. */
+    private final boolean[] moves;
     /** Largest change of a node in the pass under way. */
     private double change;
 
@@ -62,6 +64,7 @@ public final class PolicyEvaluation {
         OutcomeRows outcomes = rows();
         field = problem.values(nodes);
         value = start.clone();
+        moves = new boolean[nodes.nodes];
         for (int n = 0; n < nodes.nodes; n++) {
             field.nodeValue[n] = nodes.average(n, value);
         }
@@ -91,6 +94,11 @@ public final class PolicyEvaluation {
         return problem.relief;
     }
 
+    /** True if values are reported for balls all round the nodes. */
+    boolean isAllRound() {
+        return problem.settings.allRound();
+    }
+
     /** Expected strokes from the tee. */
     public double expected() {
         return value[0];
@@ -103,12 +111,24 @@ public final class PolicyEvaluation {
         return Double.isFinite(strokes) ? strokes : Double.NaN;
     }
 
+    /** Goes through all nodes, then through those that still move until they rest, and again through all. */
     private void settle(OutcomeRows rows, Watch watch) {
-        change = Double.POSITIVE_INFINITY;
-        for (int pass = 0; pass < MOST_PASSES && change > SETTLED; pass++) {
+        boolean all = true;
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
             watch.check();
             change = 0;
-            nodes.inBands(n -> update(n, rows), field::refreshBand);
+            boolean every = all;
+            nodes.inBands(
+                    n -> {
+                        if (every || moves[n]) {
+                            update(n, rows);
+                        }
+                    },
+                    field::refreshBand);
+            if (every && change <= SETTLED) {
+                return;
+            }
+            all = change <= SETTLED;
         }
     }
 
@@ -118,7 +138,9 @@ public final class PolicyEvaluation {
             value[s] = valueOfRow(s, rows);
         }
         field.nodeValue[node] = nodes.average(node, value);
-        change = Math.max(change, Math.abs(field.nodeValue[node] - before));
+        double moved = Math.abs(field.nodeValue[node] - before);
+        moves[node] = moved > SETTLED;
+        change = Math.max(change, moved);
     }
 
     private double valueOfRow(int s, OutcomeRows rows) {

@@ -15,7 +15,7 @@ final class TreeFan {
     static final int SECTORS = 240;
     static final double SECTORS_PER_RADIAN = SECTORS / (2 * Math.PI);
 
-    private static final double REACH_CELLS = 330;
+    private static final float REACH_CELLS = 330;
     private static final Stretch[] CLEAR = {};
 
     private final HoleRaster raster;
@@ -31,7 +31,36 @@ final class TreeFan {
     private final float[] edgeMetres;
 
     /** A stretch of one kind of trees, from and to in cells from the ball. */
-    private record Stretch(float from, float to, TreeCover trees) {}
+    private static final class Stretch {
+        final float from;
+        final float to;
+        private final double topMetres;
+        private final double gapMetres;
+        /** Expected stops in a cell's length of crowns, and of trunks. */
+        private final double crownStops;
+
+        private final double trunkStops;
+
+        Stretch(float from, float to, TreeCover trees) {
+            this.from = from;
+            this.to = to;
+            topMetres = trees.heightMetres();
+            gapMetres = trees.gapMetres();
+            crownStops = trees.stopsPerMetre(topMetres) * HoleRaster.CELL_METRES;
+            trunkStops = trees.stopsPerMetre(0) * HoleRaster.CELL_METRES;
+        }
+
+        /** True if a flight is above the tops at both ends of the stretch, so all along it: it rises and falls once. */
+        boolean isBelow(double apexMetres, double start, double end) {
+            return FlightShape.heightMetres(apexMetres, start) > topMetres
+                    && FlightShape.heightMetres(apexMetres, end) > topMetres;
+        }
+
+        /** Expected stops in a cell's length of flight at this height. */
+        double stops(double heightMetres) {
+            return heightMetres > topMetres ? 0 : heightMetres >= gapMetres ? crownStops : trunkStops;
+        }
+    }
 
     /** @param face of the bunker that the ball lies in, or null */
     TreeFan(HoleRaster raster, double column, double row, double openMetres, @Nullable BunkerFace face) {
@@ -54,15 +83,19 @@ final class TreeFan {
             return 0;
         }
         Stretch[] trees = stretches(sector);
-        float left = patience;
+        if (trees.length == 0 || trees[0].from >= carryCells) {
+            return carryCells;
+        }
+        double share = 1 / carryCells;
+        double left = patience;
         for (int i = 0; i < trees.length && trees[i].from < carryCells; i++) {
-            float end = Math.min(trees[i].to, carryCells);
-            if (passesOver(trees[i], end, carryCells, apexMetres)) {
+            Stretch stretch = trees[i];
+            float end = Math.min(stretch.to, carryCells);
+            if (stretch.isBelow(apexMetres, stretch.from * share, end * share)) {
                 continue;
             }
-            for (float s = trees[i].from + 0.5f; s < end; s++) {
-                double height = FlightShape.heightMetres(apexMetres, s / carryCells);
-                left -= (float) (trees[i].trees.stopsPerMetre(height) * HoleRaster.CELL_METRES);
+            for (float s = stretch.from + 0.5f; s < end; s++) {
+                left -= stretch.stops(FlightShape.heightMetres(apexMetres, s * share));
                 if (left < 0) {
                     return s;
                 }
@@ -91,13 +124,6 @@ final class TreeFan {
         stretches = NOTHING;
     }
 
-    /** True if the flight is above the tops at both ends of the stretch, so all along it: it rises and falls once. */
-    private static boolean passesOver(Stretch stretch, float end, float carryCells, float apexMetres) {
-        double top = stretch.trees.heightMetres();
-        return FlightShape.heightMetres(apexMetres, stretch.from / carryCells) > top
-                && FlightShape.heightMetres(apexMetres, end / carryCells) > top;
-    }
-
     /** The luck that a ball has with trees, exponential, serves once more as its luck with the face. */
     private boolean clears(BunkerFace face, int sector, double carryMetres, double apexMetres, double patience) {
         double bearing = bearing(sector);
@@ -121,10 +147,13 @@ final class TreeFan {
         float from = openCells;
         float s = openCells;
         double chessboard = 1 / Math.max(Math.abs(dx), Math.abs(dy));
-        while (s < REACH_CELLS) {
-            int cell = raster.cell(column + dx * (s + 0.5), row + dy * (s + 0.5));
-            int free = raster.treeDistance(cell);
-            TreeCover trees = free > 0 ? null : raster.trees(cell);
+        boolean inside = true;
+        while (inside && s < REACH_CELLS) {
+            double x = column + dx * (s + 0.5);
+            double y = row + dy * (s + 0.5);
+            int cell = raster.cell(x, y);
+            int same = raster.sameTrees(cell);
+            TreeCover trees = same > 0 ? null : raster.trees(cell);
             if (under != null && !under.equals(trees)) {
                 found = with(found, new Stretch(from, s, under));
             }
@@ -132,9 +161,10 @@ final class TreeFan {
                 from = s;
             }
             under = trees;
-            s += free > 0 ? (float) (free * chessboard) : 1;
+            s += (float) Math.max(1, Math.abs(same) * chessboard);
+            inside = raster.covers(x, y);
         }
-        return under == null ? found : with(found, new Stretch(from, s, under));
+        return under == null ? found : with(found, new Stretch(from, REACH_CELLS, under));
     }
 
     private static Stretch[] with(Stretch[] found, Stretch next) {

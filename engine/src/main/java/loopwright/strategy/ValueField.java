@@ -1,7 +1,10 @@
 package loopwright.strategy;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.DoubleBinaryOperator;
+import java.util.stream.Stream;
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
 import loopwright.putting.ChipIn;
@@ -20,6 +23,10 @@ final class ValueField {
     private double[] relief = new double[0];
     /** By crossing: the cell of the best drop. */
     private int[] reliefCell = new int[0];
+    /** Crossings known when the reliefs were last read. */
+    private int known;
+    /** By band: the crossings with a drop in one of its cells. */
+    private final List<List<Integer>> reliefsOfBand;
 
     private final HoleRaster raster;
     private final ReliefField crossings;
@@ -28,6 +35,9 @@ final class ValueField {
         this.nodes = nodes;
         this.raster = nodes.raster;
         this.crossings = crossings;
+        reliefsOfBand = Stream.generate(() -> (List<Integer>) new ArrayList<Integer>())
+                .limit(nodes.cellsOfBand.length)
+                .toList();
         nodeValue = new double[nodes.nodes];
         found = new double[raster.restCells()];
         replay = new float[raster.restCells()];
@@ -43,14 +53,18 @@ final class ValueField {
     /** Reads the nodes into the cells whose last node lies in this band, and into the reliefs. */
     void refreshBand(int band) {
         refreshCells(band);
-        refreshRelief();
+        reliefsOfBand.get(band).forEach(this::refreshRelief);
+        learnReliefs();
     }
 
     void refreshAll() {
         for (int band = 0; band < nodes.cellsOfBand.length; band++) {
             refreshCells(band);
         }
-        refreshRelief();
+        for (int r = 0; r < known; r++) {
+            refreshRelief(r);
+        }
+        learnReliefs();
     }
 
     private void refreshCells(int band) {
@@ -64,15 +78,26 @@ final class ValueField {
         return replay[cell] < 1 ? found[cell] / (1 - replay[cell]) : Double.POSITIVE_INFINITY;
     }
 
-    private void refreshRelief() {
+    private void refreshRelief(int record) {
+        reliefCell[record] = cheapestDrop(record);
+        relief[record] = reliefOf(record, reliefCell[record]);
+    }
+
+    /** Takes in the crossings that were found since the last time. */
+    private void learnReliefs() {
         int n = crossings.size();
         if (relief.length < n) {
             relief = Arrays.copyOf(relief, Math.max(n, 2 * relief.length));
             reliefCell = Arrays.copyOf(reliefCell, relief.length);
         }
-        for (int r = 0; r < n; r++) {
-            reliefCell[r] = cheapestDrop(r);
-            relief[r] = reliefOf(r, reliefCell[r]);
+        for (; known < n; known++) {
+            refreshRelief(known);
+            int record = known;
+            Arrays.stream(crossings.drops(record))
+                    .map(cell -> nodes.bandOfCell[cell])
+                    .filter(band -> band >= 0)
+                    .distinct()
+                    .forEach(band -> reliefsOfBand.get(band).add(record));
         }
     }
 
@@ -88,7 +113,7 @@ final class ValueField {
 
     /** False for a crossing that was found after the last refresh. */
     private boolean isRefreshed(int record) {
-        return record < relief.length && relief[record] > 0;
+        return record < known;
     }
 
     private int cheapestDrop(int record) {

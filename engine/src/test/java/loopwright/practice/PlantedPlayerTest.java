@@ -36,7 +36,7 @@ class PlantedPlayerTest {
 
     @Test
     void aWildDriverGoesToTheRangeWithHisDriver() {
-        assertThat(firsts(Skill.DRIVER_DIRECTION.of(USUAL, 1.8))).contains(Skill.DRIVER_DIRECTION);
+        assertThat(firsts(Skill.DRIVER_DIRECTION.of(USUAL, 1.6))).contains(Skill.DRIVER_DIRECTION);
     }
 
     @Test
