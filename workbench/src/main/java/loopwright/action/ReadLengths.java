@@ -10,28 +10,40 @@ public record ReadLengths(LengthUnit course, boolean metricGreens) {
     /** Yards and feet. */
     public static final ReadLengths USUAL = new ReadLengths(LengthUnit.YARDS, false);
 
-    private static final Pattern TOLD =
-            Pattern.compile("(\\d+(?:\\.\\d+)?(?:(?:, | and | to )\\d+(?:\\.\\d+)?)*) (yd|ft|paces)\\b");
+    /** Inches only where what follows cannot be read as "8 in 10". */
+    private static final Pattern TOLD = Pattern.compile("(\\d+(?:\\.\\d+)?(?:(?:, | and | to )\\d+(?:\\.\\d+)?)*) "
+            + "(yd|ft|paces|in(?= before| behind| past| apart| wide|[.,;]|$))\\b");
 
     private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
 
-    /** Words in which lengths stand as "104, 92 and 81 yd", "9 ft" or "4 paces", with the lengths in these units. */
+    /** Words in which lengths stand as "104, 92 and 81 yd", "9 ft", "18 in" or "4 paces", with the lengths in these units. */
     public String told(String words) {
         return TOLD.matcher(words).replaceAll(m -> {
-            boolean near = m.group(2).equals("ft");
+            boolean near = m.group(2).equals("ft") || m.group(2).equals("in");
             if (near ? !metricGreens : course == LengthUnit.YARDS) {
                 return Matcher.quoteReplacement(m.group());
             }
-            String numbers = NUMBER.matcher(m.group(1)).replaceAll(n -> number(Double.parseDouble(n.group()), near));
-            return Matcher.quoteReplacement(
-                    numbers + " " + (near ? "m" : m.group(2).equals("yd") ? course.sign() : m.group(2)));
+            return Matcher.quoteReplacement(NUMBER.matcher(m.group(1))
+                            .replaceAll(n -> number(Double.parseDouble(n.group()), m.group(2)))
+                    + " " + sign(m.group(2)));
         });
     }
 
-    private String number(double told, boolean near) {
-        return near
-                ? numberOf(near(Distance.ofFeet(told).metres()))
-                : Long.toString(course.whole(Distance.ofYards(told).metres()));
+    private String number(double told, String sign) {
+        return switch (sign) {
+            case "ft" -> numberOf(near(Distance.ofFeet(told).metres()));
+            case "in" -> numberOf(hand(Distance.ofFeet(told / 12).metres()));
+            default -> Long.toString(course.whole(Distance.ofYards(told).metres()));
+        };
+    }
+
+    private String sign(String told) {
+        return switch (told) {
+            case "ft" -> "m";
+            case "in" -> "cm";
+            case "yd" -> course.sign();
+            default -> told;
+        };
     }
 
     private static String numberOf(String length) {

@@ -174,7 +174,9 @@ public final class CoursePlace implements Place {
             Said.on(ctx),
             div(
                             editor.chart(marked(ctx, course, screen), image, imageShown(ctx)),
-                            div(editor.tools(AreaEditor.switchOf(image, imageShown(ctx))))
+                            div(
+                                            editor.tools(AreaEditor.switchOf(image, imageShown(ctx))),
+                                            new CourseTable(course, units()).content())
                                     .withClass("words"))
                     .withClass("hole")
         };

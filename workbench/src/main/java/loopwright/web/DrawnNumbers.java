@@ -1,8 +1,10 @@
 package loopwright.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Numbers of marks and areas as a person of the bench reads and types them, by what they say. */
 record DrawnNumbers(Units units) {
@@ -41,6 +43,13 @@ record DrawnNumbers(Units units) {
             case "toward" -> Math.toRadians(value);
             default -> value;
         };
+    }
+
+    /** Known numbers in words, as SI has them: "Height, m: 12.0; Density: 1.0". */
+    String said(Map<String, Double> known) {
+        return read(known).entrySet().stream()
+                .map(e -> words(e.getKey()) + ": " + String.format(Locale.ROOT, "%.1f", e.getValue()))
+                .collect(Collectors.joining("; "));
     }
 
     /** The words for a number, with its unit. */

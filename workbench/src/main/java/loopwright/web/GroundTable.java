@@ -15,8 +15,6 @@ import j2html.tags.DomContent;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -59,7 +57,7 @@ final class GroundTable {
         return details(
                 summary(Texts.say("ground.title")),
                 div(table(
-                                caption(Texts.say("ground.means")),
+                                caption(Texts.say("ground.means", units.length(BESIDE_METRES))),
                                 ColumnHeads.of("ground.what", "ground.along", "ground.side", "ground.more"),
                                 tbody(each(
                                         rows,
@@ -89,13 +87,7 @@ final class GroundTable {
         Line line = hole.line();
         double along = line.along(mark.at());
         String what = Texts.say("mark." + mark.kind().name()) + (mark.name().isEmpty() ? "" : ", " + mark.name());
-        return new Row(what, along, along, sideOf(mark.at()), more(mark.numbers()));
-    }
-
-    private String more(Map<String, Double> known) {
-        return numbers.read(known).entrySet().stream()
-                .map(e -> numbers.words(e.getKey()) + ": " + String.format(Locale.ROOT, "%.1f", e.getValue()))
-                .collect(Collectors.joining("; "));
+        return new Row(what, along, along, sideOf(mark.at()), numbers.said(mark.numbers()));
     }
 
     /** The stretch of the line an area lies beside, if it lies near enough. */
@@ -112,7 +104,7 @@ final class GroundTable {
                         corners.stream().mapToDouble(line::along).min().orElseThrow(),
                         corners.stream().mapToDouble(line::along).max().orElseThrow(),
                         crosses(area) ? 0 : sideOf(nearest),
-                        Stream.of(area.id(), more(AreaNumbers.of(area)))
+                        Stream.of(area.id(), numbers.said(AreaNumbers.of(area)))
                                 .filter(w -> !w.isEmpty())
                                 .collect(Collectors.joining("; "))));
     }

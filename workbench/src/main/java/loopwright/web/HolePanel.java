@@ -35,6 +35,9 @@ import loopwright.player.PlayingLength;
 
 /** The words beside the chart of a hole. */
 final class HolePanel {
+    /** Across a green that the map lacks: 12 yd. */
+    private static final double ASSUMED_GREEN_METRES = 10.97;
+
     private final SolvedHole hole;
     private final Units units;
 
@@ -67,7 +70,8 @@ final class HolePanel {
                     .withClass("beware"));
         }
         if (h.greenAssumed()) {
-            out.add(p(Texts.say("hole.greenAssumed")).withClass("beware"));
+            out.add(p(Texts.say("hole.greenAssumed", units.length(ASSUMED_GREEN_METRES)))
+                    .withClass("beware"));
         }
         if (!h.standIn().isEmpty()) {
             out.add(p(Texts.say("hole.standIn", h.standIn())).withClass("note"));

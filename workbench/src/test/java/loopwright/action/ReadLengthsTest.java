@@ -18,6 +18,7 @@ class ReadLengthsTest {
                 "Tees at 30, 40 and 50 ft from a hole | Tees at 9.1, 12.2 and 15.2 m from a hole",
                 "chips from 8 to 16 yd, two from sand | chips from 7 to 15 m, two from sand",
                 "twelve balls, 9 paces | twelve balls, 8 paces",
+                "a ball and a half apart, 18 in before the ball | a ball and a half apart, 46 cm before the ball",
                 "8 in 10 of 12 balls | 8 in 10 of 12 balls"
             })
     void wordsAreToldInMetres(String words, String told) {

@@ -252,14 +252,12 @@ abstract class StoreContract {
 
     @Test
     void readsTheFormatBeforeRoundsWereKept() throws Exception {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (ZipOutputStream zip = new ZipOutputStream(out)) {
-            entry(zip, "format.csv", "loopwright store,1\n");
-            entry(zip, "players/abc/versions.csv", "1,A,,1790000000123\n");
-            entry(zip, "players/abc/v1.json", "{}");
-            entry(zip, "end.csv", "complete\n");
-        }
-        store().importZip(new ByteArrayInputStream(out.toByteArray()), "old.zip", false);
+        byte[] zip = zip(
+                "format.csv", "loopwright store,1\n",
+                "players/abc/versions.csv", "1,A,,1790000000123\n",
+                "players/abc/v1.json", "{}",
+                "end.csv", "complete\n");
+        store().importZip(new ByteArrayInputStream(zip), "old.zip", false);
         assertThat(store().players().get("abc").name()).isEqualTo("A");
         assertThat(store().records().listRounds("abc")).isEmpty();
     }
@@ -299,33 +297,28 @@ abstract class StoreContract {
 
     @Test
     void readsTheFormatBeforeSeveralImagesWereKept() throws Exception {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (ZipOutputStream zip = new ZipOutputStream(out)) {
-            entry(zip, "format.csv", "loopwright store,3\n");
-            entry(zip, "courses/abc/versions.csv", "1,A,,1790000000123\n");
-            entry(zip, "courses/abc/v1.geojson", "{}");
-            entry(zip, "courses/abc/image.csv", "a.png,1790000000123,50.1,8,50.1,8.1,50,8\n");
-            zip.putNextEntry(new ZipEntry("courses/abc/image.png"));
-            zip.write(PNG);
-            entry(zip, "end.csv", "complete\n");
-        }
-        store().importZip(new ByteArrayInputStream(out.toByteArray()), "old.zip", false);
+        byte[] zip = zip(
+                "format.csv", "loopwright store,3\n",
+                "courses/abc/versions.csv", "1,A,,1790000000123\n",
+                "courses/abc/v1.geojson", "{}",
+                "courses/abc/image.csv", "a.png,1790000000123,50.1,8,50.1,8.1,50,8\n",
+                "courses/abc/image.png", new String(PNG, StandardCharsets.ISO_8859_1),
+                "end.csv", "complete\n");
+        store().importZip(new ByteArrayInputStream(zip), "old.zip", false);
         assertThat(store().findImage("abc").orElseThrow().png()).isEqualTo(PNG);
         assertThat(store().listImages("abc")).hasSize(1);
     }
 
     @Test
     void refusesAnImageThatIsNone() throws Exception {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (ZipOutputStream zip = new ZipOutputStream(out)) {
-            entry(zip, "format.csv", "loopwright store,3\n");
-            entry(zip, "courses/abc/versions.csv", "1,A,,1790000000123\n");
-            entry(zip, "courses/abc/v1.geojson", "{}");
-            entry(zip, "courses/abc/image.csv", "a.png,1790000000123,50.1,8,50.1,8.1,50,8\n");
-            entry(zip, "courses/abc/image.png", "<script>");
-            entry(zip, "end.csv", "complete\n");
-        }
-        assertThatThrownBy(() -> store().importZip(new ByteArrayInputStream(out.toByteArray()), "odd.zip", false))
+        byte[] zip = zip(
+                "format.csv", "loopwright store,3\n",
+                "courses/abc/versions.csv", "1,A,,1790000000123\n",
+                "courses/abc/v1.geojson", "{}",
+                "courses/abc/image.csv", "a.png,1790000000123,50.1,8,50.1,8.1,50,8\n",
+                "courses/abc/image.png", "<script>",
+                "end.csv", "complete\n");
+        assertThatThrownBy(() -> store().importZip(new ByteArrayInputStream(zip), "odd.zip", false))
                 .isInstanceOf(UserFault.class)
                 .hasMessageContaining("image.png");
         assertThat(store().courses().list()).isEmpty();
@@ -372,16 +365,15 @@ abstract class StoreContract {
         return out.toByteArray();
     }
 
-    private static byte[] zip(String name, String text) throws Exception {
+    /** A zip of files: name and content in turn, every character of a content one byte. */
+    private static byte[] zip(String... files) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(out)) {
-            entry(zip, name, text);
+            for (int i = 0; i < files.length; i += 2) {
+                zip.putNextEntry(new ZipEntry(files[i]));
+                zip.write(files[i + 1].getBytes(StandardCharsets.ISO_8859_1));
+            }
         }
         return out.toByteArray();
-    }
-
-    private static void entry(ZipOutputStream zip, String name, String text) throws IOException {
-        zip.putNextEntry(new ZipEntry(name));
-        zip.write(text.getBytes(StandardCharsets.UTF_8));
     }
 }
