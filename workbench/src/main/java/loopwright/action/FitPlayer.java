@@ -4,9 +4,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import loopwright.numerics.Watch;
 import loopwright.player.BallCount;
@@ -79,6 +81,7 @@ public final class FitPlayer {
     }
 
     public FitResult fit(Request request, Targets targets, Watch watch) {
+        requireOnce(request.files());
         ShotImport read = request.files().isEmpty()
                 ? ShotImport.NOTHING
                 : shots.read(request.files(), request.map(), request.setting());
@@ -108,6 +111,16 @@ public final class FitPlayer {
         targets.player().ifPresent(file -> players.write(profile, file));
         targets.json().ifPresent(file -> results.write(file, result));
         return result;
+    }
+
+    /** Balls of a file that is named twice would count twice. */
+    private static void requireOnce(List<Path> files) {
+        Set<Path> seen = new HashSet<>();
+        for (Path file : files) {
+            if (!seen.add(file.toAbsolutePath().normalize())) {
+                throw new UserFault(file + " is named twice; name the file of each session once.");
+            }
+        }
     }
 
     /** Counted balls of the files, and those that were said: a session of their own behind all others. */

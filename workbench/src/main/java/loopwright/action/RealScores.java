@@ -13,6 +13,12 @@ import loopwright.handicap.TeeRating;
  * @param setAside what could not be used, one sentence each, beginning with the line
  */
 record RealScores(List<Double> scores, int converted, List<String> setAside) {
+    /** Fewest and most strokes a hole that a whole round can mean, as of a player's last scores. */
+    private static final int LEAST_A_HOLE = 3;
+
+    private static final int MOST_A_HOLE = 10;
+    private static final int WHOLE_ROUND = 9;
+
     RealScores {
         scores = List.copyOf(scores);
         setAside = List.copyOf(setAside);
@@ -33,6 +39,11 @@ record RealScores(List<Double> scores, int converted, List<String> setAside) {
             return sameCourse && sameTees;
         }
 
+        /** False for what nobody scores over a round; of a few holes anything is believed. */
+        boolean canBe(int score) {
+            return holes < WHOLE_ROUND || (score >= LEAST_A_HOLE * holes && score <= MOST_A_HOLE * holes);
+        }
+
         private static String plain(String name) {
             return name.strip().toLowerCase(Locale.ROOT);
         }
@@ -47,6 +58,10 @@ record RealScores(List<Double> scores, int converted, List<String> setAside) {
             if (round.holes().isPresent() && round.holes().getAsInt() != here.holes) {
                 setAside.add(line + round.holes().getAsInt() + " holes were played, " + here.holes
                         + " are modelled; name them with --holes.");
+            } else if (!here.canBe(round.score())) {
+                setAside.add(line + round.score() + " is no score of " + here.holes + " holes; "
+                        + LEAST_A_HOLE * here.holes + " to " + MOST_A_HOLE * here.holes
+                        + " is, and a round of other holes says so in a column holes.");
             } else if (here.isOf(round)) {
                 scores.add((double) round.score());
             } else if (round.rating().isPresent() && here.rating.isPresent()) {

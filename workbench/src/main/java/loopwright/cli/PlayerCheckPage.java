@@ -21,7 +21,7 @@ final class PlayerCheckPage {
         check.setAside().forEach(s -> line("Set aside: %s", s));
         if (check.converted() > 0) {
             line(
-                    "%d of %d scores were brought here from other tees by course rating and slope.",
+                    "Brought here from other tees by course rating and slope: %d of %d scores.",
                     check.converted(), check.scores().size());
         }
         out.println();

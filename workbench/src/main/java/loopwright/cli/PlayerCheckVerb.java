@@ -100,6 +100,10 @@ public final class PlayerCheckVerb implements Runnable {
         if (rating == null || slope == null) {
             throw new UserFault("--rating and --slope go together; give both, as on the score card.");
         }
+        if (!(rating >= 20 && rating <= 90)) {
+            throw new UserFault(
+                    "--rating " + rating + " is no course rating; 20 (nine short holes) to 90 is accepted.");
+        }
         try {
             return Optional.of(new TeeRating(rating, slope));
         } catch (IllegalArgumentException e) {

@@ -49,7 +49,7 @@ class PlayerCheckIT {
                 .contains("Not yet calibrated: 7 real scores run")
                 .contains("line 8: played from other tees")
                 .contains("line 10, column 1 (score): \"x\" is not a whole number")
-                .contains("1 of 7 scores were brought here");
+                .contains("Brought here from other tees by course rating and slope: 1 of 7 scores.");
         Schema.assertFits("player-check.schema.json", json);
         JsonNode all = new ObjectMapper().readTree(json.toFile());
         // the same slope: 0.4 strokes between the two ratings

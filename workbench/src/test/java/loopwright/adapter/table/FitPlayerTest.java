@@ -182,6 +182,15 @@ class FitPlayerTest {
     }
 
     @Test
+    void aFileNamedTwiceIsRefused() throws IOException {
+        Path session = Files.writeString(folder.resolve("session.csv"), "club,carry_yd\n7-iron,140\n");
+
+        assertThatThrownBy(() -> fit(interview(90, 220, Player.Hand.RIGHT), List.of(session, session)))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("session.csv is named twice");
+    }
+
+    @Test
     void fifteenClubsAreRefusedWithTheRule() {
         List<Club> fourteen = Stream.of(
                         "driver", "3w", "5w", "7w", "4h", "5i", "6i", "7i", "8i", "9i", "pw", "52", "56", "60")
