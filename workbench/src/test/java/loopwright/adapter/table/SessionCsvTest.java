@@ -60,7 +60,7 @@ class SessionCsvTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "club,inside,right;driver,6,3 | line 2 | the width of the strip",
+                "club,inside,right;driver,6,3 | line 1 | the width of the strip",
                 "club,strip_yd,inside,flag_yd,short;driver,30,6,140,2 | line 2, column 5 (short) | in a row of its own",
                 "club,strip_yd,inside,balls;driver,30,6,10 | line 2, column 4 (balls): \"10\" | add up to, 6",
                 "club,strip_yd,inside;driver,30,six | line 2, column 3 (inside): \"six\" | a whole number from 0 to 500",
