@@ -32,7 +32,7 @@ public final class PolicyVariations {
     private PolicyVariations(PolicyVariations fine, Ability ability, Watch watch) {
         policy = fine.policy;
         rough = true;
-        greens = fine.greens;
+        greens = new ConcurrentHashMap<>(); // he putts by himself: nobody else will ask for his green
         usual = policy.rowsToCompare(ability, fine.usual, shot -> true, false, watch);
         arrivals = policy.arrivalsToCompare(usual);
         scores = ForwardPlay.puttedOut(arrivals, green(ability));
