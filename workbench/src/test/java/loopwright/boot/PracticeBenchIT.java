@@ -1,6 +1,7 @@
 package loopwright.boot;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -217,8 +218,7 @@ class PracticeBenchIT extends InBrowser {
                 b.get("#keep").click();
                 b.await("#played li:nth-child(" + (drill + 1) + ")");
             }
-            b.driver().navigate().refresh();
-            b.await("#played li:nth-child(2)");
+            reload(b);
             b.assertAccessible();
             b.screenshots("drill-sheet");
             Path file = folder().resolve("given.json");
@@ -227,6 +227,18 @@ class PracticeBenchIT extends InBrowser {
         } finally {
             offline(false);
         }
+    }
+
+    /** What was kept is there again; the browser may hand it to the next page a moment later. */
+    private static void reload(Browser b) {
+        for (int look = 0; look < 5; look++) {
+            b.driver().navigate().refresh();
+            b.await("[data-more=score]");
+            if (b.all("#played li").size() == 2) {
+                return;
+            }
+        }
+        fail("what was kept is gone after a reload: " + b.text("#entry"));
     }
 
     private static void offline(boolean off) {
