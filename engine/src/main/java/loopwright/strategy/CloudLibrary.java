@@ -48,8 +48,7 @@ final class CloudLibrary {
      */
     Cloud cloud(
             int shot, Surface surface, Situation situation, double metres, int bearing, int points, boolean report) {
-        int length = strikes.isTouch(shot) ? lengthStep(shot, metres) : 0;
-        Key key = new Key(shot, surface, situation, length, bearing, points, report);
+        Key key = new Key(shot, surface, situation, length(shot, metres), bearing, points, report);
         SoftReference<Cloud> kept = clouds.get(key);
         Cloud cloud = kept == null ? null : kept.get();
         if (cloud == null) {
@@ -57,6 +56,11 @@ final class CloudLibrary {
             clouds.put(key, new SoftReference<>(cloud));
         }
         return cloud;
+    }
+
+    /** The steps of the table that a touch shot is meant to go; 0 for other shots. */
+    int length(int shot, double metres) {
+        return strikes.isTouch(shot) ? lengthStep(shot, metres) : 0;
     }
 
     /** The length nearest to a wanted one for which there is a cloud of a touch shot. */

@@ -18,7 +18,8 @@ final class CloudReader {
     private float share;
 
     /** What the two clouds were asked for; a fan of aims asks for the same again and again. */
-    private record Asked(int shot, Surface surface, Situation situation, int bearing, int points, boolean report) {}
+    private record Asked(
+            int shot, Surface surface, Situation situation, int bearingOrLength, int points, boolean report) {}
 
     CloudReader(CloudLibrary library) {
         this.library = library;
@@ -32,16 +33,21 @@ final class CloudReader {
     Cloud open(
             int shot, Surface surface, Situation situation, double metres, double turns, int points, boolean report) {
         if (!library.turnsWithTheWind(shot)) {
-            before = null;
-            return library.cloud(shot, surface, situation, metres, 0, points, report);
+            after = null;
+            Asked ask = new Asked(shot, surface, situation, library.length(shot, metres), points, report);
+            if (before == null || !ask.equals(asked)) {
+                before = library.cloud(shot, surface, situation, metres, 0, points, report);
+                asked = ask;
+            }
+            return before;
         }
         double x = turns * CloudLibrary.BEARINGS;
         int cell = (int) x;
         share = (float) (x - cell);
         Asked ask = new Asked(shot, surface, situation, cell % CloudLibrary.BEARINGS, points, report);
-        if (before == null || !ask.equals(asked)) {
-            int next = (ask.bearing + 1) % CloudLibrary.BEARINGS;
-            before = library.cloud(shot, surface, situation, metres, ask.bearing, points, report);
+        if (before == null || after == null || !ask.equals(asked)) {
+            int next = (ask.bearingOrLength + 1) % CloudLibrary.BEARINGS;
+            before = library.cloud(shot, surface, situation, metres, ask.bearingOrLength, points, report);
             after = library.cloud(shot, surface, situation, metres, next, points, report);
             asked = ask;
         }

@@ -35,6 +35,7 @@ final class Evaluator {
     int size;
     private double sin;
     private double cos;
+    private double cellsToAim;
     private double sectorOfAim;
     /** Height of the ground at the spot, metres. */
     private double spotHeight;
@@ -87,7 +88,7 @@ final class Evaluator {
     }
 
     private Cloud cloud(Spot spot, Option o, int points, boolean report) {
-        double metres = Math.hypot(o.column() - spot.column(), o.row() - spot.row()) * HoleRaster.CELL_METRES;
+        double metres = cellsToAim * HoleRaster.CELL_METRES;
         double turns = sectorOfAim / TreeFan.SECTORS;
         Cloud cloud = reader.open(o.shot(), spot.surface(), spot.situation(), metres, turns, points, report);
         int most = 2 * cloud.size; // a ball that may be lost counts twice
@@ -103,9 +104,9 @@ final class Evaluator {
     private void aim(Spot spot, Option o) {
         double east = o.column() - spot.column();
         double north = o.row() - spot.row();
-        double length = Math.sqrt(east * east + north * north);
-        sin = length > 0 ? east / length : 0;
-        cos = length > 0 ? north / length : 1;
+        cellsToAim = Math.sqrt(east * east + north * north);
+        sin = cellsToAim > 0 ? east / cellsToAim : 0;
+        cos = cellsToAim > 0 ? north / cellsToAim : 1;
         sectorOfAim = Math.atan2(sin, cos) * TreeFan.SECTORS_PER_RADIAN + 2 * TreeFan.SECTORS;
         spotHeight = heights == null ? 0 : heights.metres(spot.column(), spot.row());
     }

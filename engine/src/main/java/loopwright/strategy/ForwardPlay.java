@@ -23,13 +23,13 @@ final class ForwardPlay {
     private final ReliefField relief;
     private final boolean toCompare;
     private final double negligible;
-    private final double[][] inState = new double[AHEAD][];
-    private final double[][] inCell = new double[AHEAD][];
+    private final double[][] inState;
+    private final double[][] inCell;
     /** By count: the cells with something in them, and how many there are. */
-    private final int[][] touched = new int[AHEAD][1 << 10];
+    private final int[][] touched;
 
-    private final int[] size = new int[AHEAD];
-    /** By strokes, what has arrived in each cell of the green. */
+    private final int[] size;
+    /** By strokes, what has arrived at each place on the green. */
     private final double[][] arrived = new double[MOST][0];
     /** The last count at which something still arrives. */
     private int under;
@@ -40,21 +40,21 @@ final class ForwardPlay {
     final double[] scores = new double[MOST + 1];
 
     /** {@code decider} chooses between the reliefs; its policy is the one the rows belong to. */
-    ForwardPlay(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green) {
+    ForwardPlay(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCount green) {
         this(nodes, rows, decider, green, rows, 1, false);
     }
 
     /**
-     * For comparing players: how likely the ball arrives in each cell of the green, by strokes, seldom seen chances being let
+     * For comparing players: how likely the ball arrives at each place on the green, by strokes, seldom seen chances being let
      * go sooner. Whoever putts then, {@link #puttedOut} tells the scores.
      */
-    static double[][] arrivals(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green) {
+    static double[][] arrivals(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCount green) {
         ForwardPlay play = new ForwardPlay(nodes, rows, decider, green, rows, 1, true);
         return play.arrived;
     }
 
     /** Scores of arrivals on the green if they are putted out; what was let go before is as if it had never been. */
-    static double[] puttedOut(double[][] arrivals, GreenCells green) {
+    static double[] puttedOut(double[][] arrivals, GreenCount green) {
         double[] scores = new double[MOST + 1];
         for (int strokes = 0; strokes < arrivals.length; strokes++) {
             puttOut(arrivals[strokes], strokes, green, scores);
@@ -64,7 +64,7 @@ final class ForwardPlay {
     }
 
     /** The same with the first stroke spread evenly over all of {@code tee}. */
-    ForwardPlay(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCells green, OutcomeRows tee) {
+    ForwardPlay(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCount green, OutcomeRows tee) {
         this(nodes, rows, decider, green, tee, tee.cost.length, false);
     }
 
@@ -72,7 +72,7 @@ final class ForwardPlay {
             NodeSet nodes,
             OutcomeRows rows,
             PolicyEvaluation decider,
-            GreenCells green,
+            GreenCount green,
             OutcomeRows tee,
             int teeRows,
             boolean toCompare) {
@@ -83,10 +83,11 @@ final class ForwardPlay {
         this.decider = decider;
         relief = decider.relief();
         visits = new double[nodes.states];
-        for (int i = 0; i < AHEAD; i++) {
-            inState[i] = new double[nodes.states];
-            inCell[i] = new double[nodes.raster.restCells()];
-        }
+        Room room = Room.take(nodes);
+        inState = room.inState;
+        inCell = room.inCell;
+        touched = room.touched;
+        size = room.size;
         visits[0] = 1;
         for (int row = 0; row < teeRows; row++) {
             send(tee, row, 0, 1.0 / teeRows, 0);
@@ -94,6 +95,7 @@ final class ForwardPlay {
         for (int n = 1; n < MOST && n <= under; n++) {
             play(n, green);
         }
+        room.giveBack();
         if (!toCompare) {
             for (int n = 0; n < arrived.length; n++) {
                 puttOut(arrived[n], n, green, scores);
@@ -102,11 +104,11 @@ final class ForwardPlay {
         }
     }
 
-    private void play(int strokes, GreenCells green) {
-        arrived[strokes] = onGreen(inCell[strokes % AHEAD], green);
+    private void play(int strokes, GreenCount green) {
+        arrived[strokes] = green.gather(inCell[strokes % AHEAD]);
         double[] states = inState[strokes % AHEAD];
         arrive(strokes % AHEAD, states);
-        for (int s = 0; s < states.length; s++) {
+        for (int s = 0; s < nodes.states; s++) {
             if (Math.abs(states[s]) > negligible) {
                 visits[s] += states[s];
                 send(rows, s, s, states[s], strokes);
@@ -114,7 +116,7 @@ final class ForwardPlay {
                 expect(strokes + decider.value[s], states[s]);
             }
         }
-        Arrays.fill(states, 0);
+        Arrays.fill(states, 0, nodes.states, 0);
     }
 
     /** A chance scores the whole numbers either side of what is expected of it. */
@@ -125,20 +127,12 @@ final class ForwardPlay {
         scores[Math.min(MOST, low + 1)] += share * mass;
     }
 
-    private static double[] onGreen(double[] cells, GreenCells green) {
-        double[] out = new double[green.cells.length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = cells[green.cells[i]];
-        }
-        return out;
-    }
-
-    private static void puttOut(double[] onGreen, int strokes, GreenCells green, double[] scores) {
+    private static void puttOut(double[] onGreen, int strokes, GreenCount green, double[] scores) {
         for (int i = 0; i < onGreen.length; i++) {
             double mass = onGreen[i];
             if (mass != 0) {
-                for (int putts = 0; putts <= GreenCells.MOST_PUTTS; putts++) {
-                    scores[Math.min(MOST, strokes + putts)] += mass * green.putts[i][putts];
+                for (int putts = 0; putts <= GreenCount.MOST_PUTTS; putts++) {
+                    scores[Math.min(MOST, strokes + putts)] += mass * green.chance(i, putts);
                 }
             }
         }
@@ -156,7 +150,7 @@ final class ForwardPlay {
             cells[c] = 0;
         }
         size[slot] = 0;
-        for (int s = 0; s < states.length; s++) {
+        for (int s = 0; s < nodes.states; s++) {
             states[s] += ofNode[nodes.nodeOfState[s]] * nodes.probability[s];
         }
     }
@@ -219,6 +213,43 @@ final class ForwardPlay {
         }
         for (int k = 0; k < scores.length; k++) {
             scores[k] /= all;
+        }
+    }
+
+    /** Where chances wait for their count, empty between two plays; thousands of plays of a thread use one room. */
+    private static final class Room {
+        private static final ThreadLocal<Room> OF_THREAD = new ThreadLocal<>();
+
+        final double[][] inState;
+        final double[][] inCell;
+        final int[][] touched = new int[AHEAD][1 << 10];
+        final int[] size = new int[AHEAD];
+
+        private Room(int states, int cells) {
+            inState = new double[AHEAD][states];
+            inCell = new double[AHEAD][cells];
+        }
+
+        /** Nobody else's until it is given back; one that is not, because its play failed, is forgotten. */
+        static Room take(NodeSet nodes) {
+            Room room = OF_THREAD.get();
+            OF_THREAD.remove();
+            int cells = nodes.raster.restCells();
+            return room == null || room.inState[0].length < nodes.states || room.inCell[0].length < cells
+                    ? new Room(nodes.states, cells)
+                    : room;
+        }
+
+        /** What was to come after the last count is let go. */
+        void giveBack() {
+            for (int slot = 0; slot < AHEAD; slot++) {
+                Arrays.fill(inState[slot], 0);
+                for (int k = 0; k < size[slot]; k++) {
+                    inCell[slot][touched[slot][k]] = 0;
+                }
+                size[slot] = 0;
+            }
+            OF_THREAD.set(this);
         }
     }
 }

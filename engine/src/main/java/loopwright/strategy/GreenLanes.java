@@ -29,7 +29,7 @@ interface GreenLanes {
                 for (int i = 0; i < green.cells.length; i++) {
                     double sum = 0;
                     for (int putts = 0; putts < chance.length; putts++) {
-                        sum += green.putts[i][putts] * chance[putts];
+                        sum += green.chance(i, putts) * chance[putts];
                     }
                     cells[green.cells[i]] = sum;
                 }

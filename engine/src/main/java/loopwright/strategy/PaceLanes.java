@@ -77,12 +77,7 @@ final class PaceLanes implements GreenLanes {
         double[] values = ofNode.get(lane.number);
         double holed = after.at(lane.inHand);
         for (int i = 0; i < green.cells.length; i++) {
-            double sum = green.putts[i][0] * holed;
-            int[] at = green.node[i];
-            for (int j = 0; j < at.length; j++) {
-                sum += green.nodeWeight[i][j] * values[at[j]];
-            }
-            cells[green.cells[i]] = sum;
+            cells[green.cells[i]] = green.mean(i, holed, values);
         }
     }
 }

@@ -197,8 +197,8 @@ public final class PolicyEvaluation {
     }
 
     /** How the green is reached with outcomes that are known, to be compared with others of their kind. */
-    double[][] arrivalsToCompare(OutcomeRows outcomes) {
-        return ForwardPlay.arrivals(nodes, outcomes, this, green);
+    double[][] arrivalsToCompare(OutcomeRows outcomes, GreenCount count) {
+        return ForwardPlay.arrivals(nodes, outcomes, this, count);
     }
 
     /**
@@ -239,9 +239,12 @@ public final class PolicyEvaluation {
     /** The green as a player of this ability putts it. */
     GreenCells greenWith(Ability ability) {
         HoleProblem other = problem.with(ability);
-        return other.green.equals(problem.green)
-                ? green
-                : GreenCells.toCount(problem.raster, problem.hole(), other.green);
+        return other.green.equals(problem.green) ? green : new GreenCells(problem.raster, problem.hole(), other.green);
+    }
+
+    /** The same to compare players, whose arrivals are then at the same places. */
+    GreenCount greenToCompare(Ability ability) {
+        return green.isByDistance() ? new GreenNodes(green, ability.putting()) : greenWith(ability);
     }
 
     double[] scoresOf(OutcomeRows outcomes) {

@@ -1,10 +1,7 @@
 package loopwright.strategy;
 
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntPredicate;
 import loopwright.numerics.Watch;
-import loopwright.putting.PuttingOdds;
 
 /**
  * A fixed policy played by players who differ from one of them in some of their shots. What all other shots lead to is worked
@@ -17,25 +14,23 @@ public final class PolicyVariations {
     private final OutcomeRows usual;
     private final double[][] arrivals;
     private final double[] scores;
-    /** The green by who putts it: many players differ in other shots only. */
-    private final Map<PuttingOdds, GreenCells> greens;
 
     PolicyVariations(PolicyEvaluation policy, Ability ability, Watch watch) {
         this.policy = policy;
         rough = false;
-        greens = new ConcurrentHashMap<>();
         usual = policy.rowsToCompare(ability, watch);
-        arrivals = policy.arrivalsToCompare(usual);
-        scores = ForwardPlay.puttedOut(arrivals, green(ability));
+        GreenCount green = policy.greenToCompare(ability);
+        arrivals = policy.arrivalsToCompare(usual, green);
+        scores = ForwardPlay.puttedOut(arrivals, green);
     }
 
     private PolicyVariations(PolicyVariations fine, Ability ability, Watch watch) {
         policy = fine.policy;
         rough = true;
-        greens = new ConcurrentHashMap<>(); // he putts by himself: nobody else will ask for his green
         usual = policy.rowsToCompare(ability, fine.usual, shot -> true, false, watch);
-        arrivals = policy.arrivalsToCompare(usual);
-        scores = ForwardPlay.puttedOut(arrivals, green(ability));
+        GreenCount green = policy.greenToCompare(ability);
+        arrivals = policy.arrivalsToCompare(usual, green);
+        scores = ForwardPlay.puttedOut(arrivals, green);
     }
 
     /**
@@ -58,10 +53,7 @@ public final class PolicyVariations {
      */
     public double[] with(Ability other, IntPredicate changed, Watch watch) {
         OutcomeRows rows = policy.rowsToCompare(other, usual, changed, !rough, watch);
-        return ForwardPlay.puttedOut(rows == usual ? arrivals : policy.arrivalsToCompare(rows), green(other));
-    }
-
-    private GreenCells green(Ability ability) {
-        return greens.computeIfAbsent(ability.putting(), odds -> policy.greenWith(ability));
+        GreenCount green = policy.greenToCompare(other);
+        return ForwardPlay.puttedOut(rows == usual ? arrivals : policy.arrivalsToCompare(rows, green), green);
     }
 }
