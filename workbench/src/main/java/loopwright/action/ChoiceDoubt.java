@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
-import loopwright.numerics.NormalShare;
 import loopwright.player.StrikeModel;
 import loopwright.strategy.Ability;
 import loopwright.strategy.Advice;
@@ -62,16 +61,11 @@ final class ChoiceDoubt {
         List<HowSure.Beats> out = new ArrayList<>();
         for (int i = 0; i < pairs.size(); i++) {
             int pair = i;
-            double mean = drawn.stream().mapToDouble(d -> d.get(pair)).average().orElse(0);
-            double square = drawn.stream()
-                    .mapToDouble(d -> (d.get(pair) - mean) * (d.get(pair) - mean))
-                    .sum();
-            double sd = Math.sqrt(square / Math.max(1, drawn.size() - 1));
             out.add(new HowSure.Beats(
                     plan.holes().get(pairs.get(i).hole).number(),
                     pairs.get(i).plan.club(),
                     pairs.get(i).next.club(),
-                    NormalShare.below(mean / Math.max(1e-9, sd))));
+                    DrawnPlayers.beats(drawn.stream().map(d -> d.get(pair)).toList())));
         }
         return out;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.function.Supplier;
 import loopwright.course.Course;
 import loopwright.course.CourseMap;
 import loopwright.course.Hole;
@@ -141,8 +142,8 @@ final class HolePlanner {
         return new Planned(plan, byDay, simulated, solved);
     }
 
-    /** The hole solved and kept to answer questions; the referee does not play it. */
-    SolvedHole solved(String tees, PlannedRound round, Watch watch) {
+    /** The hole solved and kept to answer questions; the referee does not play it. {@code drawn} are the players he may be as well. */
+    SolvedHole solved(String tees, PlannedRound round, Supplier<List<Ability>> drawn, Watch watch) {
         RoundGreens.Green green = greens.of(hole);
         MeanSolution solution = solve(SolverSettings.STANDARD, rules, green.odds(), watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
@@ -154,14 +155,14 @@ final class HolePlanner {
         RoundPlan.HolePlan plan = describe(
                 solution, evaluation, round, averaged(byDay, round), usual, advice, habit, byHabit, green, watch);
         evaluation.forgetRows();
-        return new SolvedHole(map.course(), tees, this, evaluation, advice, habit, plan, false);
+        return new SolvedHole(map.course(), tees, this, solution, evaluation, habit, plan, drawn, false);
     }
 
     /**
      * A first answer in a fraction of the time: coarser nodes and clouds, an ordinary day for the player instead of good
      * and bad ones, no other start lines, no value of the habit (NaN) and none of the locks.
      */
-    SolvedHole first(String tees, PlannedRound round, Watch watch) {
+    SolvedHole first(String tees, PlannedRound round, Supplier<List<Ability>> drawn, Watch watch) {
         RoundGreens.Green green = greens.of(hole);
         MeanSolution solution = solve(FIRST_ANSWER, rules, green.odds(), watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
@@ -180,7 +181,7 @@ final class HolePlanner {
                 green,
                 watch);
         evaluation.forgetRows();
-        return new SolvedHole(map.course(), tees, this, evaluation, advice, habit, plan, true);
+        return new SolvedHole(map.course(), tees, this, solution, evaluation, habit, plan, drawn, true);
     }
 
     /** {@code scores} over good and bad days, {@code usual} the mean score of an ordinary one. */
@@ -495,6 +496,10 @@ final class HolePlanner {
             }
         }
         throw new UserFault("\"" + label + "\" is no shot of this player.");
+    }
+
+    boolean isTouch(int shot) {
+        return strikes.isTouch(shot);
     }
 
     /** Where a shot towards an aim is meant to end: a swing at its own length, a touch shot as near as it may. */

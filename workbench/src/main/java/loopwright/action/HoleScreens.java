@@ -35,5 +35,8 @@ public interface HoleScreens {
 
         /** SVG elements of the lines of equal strokes to hole out, each with its number. */
         String contours(HolePicture.StrokesField strokes);
+
+        /** SVG elements of the lines of equal expected strokes over the aims from a spot. */
+        String aims(AimField field);
     }
 }

@@ -3,6 +3,7 @@ package loopwright.action;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** A measuring session of about 40 minutes, told in steps, and the list it is written into. */
 public final class MeasuringSheet {
@@ -19,14 +20,18 @@ public final class MeasuringSheet {
             new Step(6, "pitching wedge", "three-quarter", "hands to shoulder height"),
             new Step(6, "pitching wedge", "half", "hands to hip height"));
 
-    /** Short shots and putts: what is written into {@code to_hole}, and how. */
-    private record ShortStep(int balls, String club, String yards, String feet, boolean straight, String how) {}
+    /** Short shots and putts: how far off the hole in a round number of each unit, and how. */
+    private record ShortStep(int balls, String club, String usual, String metric, boolean straight, String how) {
+        boolean isPutt() {
+            return club.equals("putt");
+        }
+    }
 
     private static final List<ShortStep> SHORT_STEPS = List.of(
-            new ShortStep(6, "chip", "12", "", false, "to one hole from 12 yd; pace what each one leaves"),
-            new ShortStep(6, "sand", "12", "", false, "from a bunker 12 yd off; write down fat and bladed ones"),
-            new ShortStep(6, "putt", "", "6", true, "from 6 ft on a line that you have checked is straight"),
-            new ShortStep(6, "putt", "", "30", false, "from 30 ft, a new line each time; pace what each one leaves"));
+            new ShortStep(6, "chip", "12", "11", false, "to one hole from %s; pace what each one leaves"),
+            new ShortStep(6, "sand", "12", "11", false, "from a bunker %s off; write down fat and bladed ones"),
+            new ShortStep(6, "putt", "6", "2", true, "from %s on a line that you have checked is straight"),
+            new ShortStep(6, "putt", "30", "9", false, "from %s, a new line each time; pace what each one leaves"));
 
     private final TextFile files;
 
@@ -34,8 +39,16 @@ public final class MeasuringSheet {
         this.files = files;
     }
 
+    private static String off(ShortStep step, ReadLengths lengths) {
+        return isMetric(step, lengths) ? step.metric() + " m" : step.usual() + (step.isPutt() ? " ft" : " yd");
+    }
+
+    private static boolean isMetric(ShortStep step, ReadLengths lengths) {
+        return step.isPutt() ? lengths.metricGreens() : lengths.course() == LengthUnit.METRES;
+    }
+
     /** The session in plain sentences. */
-    public List<String> description() {
+    public List<String> description(ReadLengths lengths) {
         List<String> out = new ArrayList<>();
         out.add("Measuring session, about 40 minutes. Warm up first; stop if anything hurts, and rest between clubs.");
         out.add(
@@ -46,34 +59,30 @@ public final class MeasuringSheet {
         int number = 1;
         for (Step s : STEPS) {
             out.add(String.format(
-                    java.util.Locale.ROOT,
-                    "%d. %d balls, %s %s: %s.",
-                    number++,
-                    s.balls(),
-                    s.club(),
-                    s.effort(),
-                    s.how()));
+                    Locale.ROOT, "%d. %d balls, %s %s: %s.", number++, s.balls(), s.club(), s.effort(), s.how()));
         }
         for (ShortStep s : SHORT_STEPS) {
             out.add(number++ + ". " + s.balls() + " " + (s.club().equals("sand") ? "bunker shots" : s.club() + "s")
-                    + " " + s.how() + ".");
+                    + " " + String.format(Locale.ROOT, s.how(), off(s, lengths)) + ".");
         }
         out.add("Fill in every row you can; rows left empty are set aside. \"fit --shots FILE\" reads all of it back.");
         return List.copyOf(out);
     }
 
     /** The session and its list as sheets to print and write on. */
-    public Book sheets() {
-        List<Book.Line> how = description().stream()
+    public Book sheets(ReadLengths lengths) {
+        List<Book.Line> how = description(lengths).stream()
                 .map(text -> new Book.Line(Book.Role.EXPECTATION, text))
                 .toList();
         Book.Line note = new Book.Line(
                 Book.Role.NOTE,
-                "Carry: how far it flew. Side: right (+) or left (-) of the aim. Write down the bad ones too; type the list"
+                "Carry: how far it flew, in " + lengths.course().words()
+                        + ". Side: right (+) or left (-) of the aim. Write down the"
+                        + " bad ones too; type the list"
                         + " into the CSV of \"player sheet --out\".");
         return new Book(
                 "Measuring session",
-                LengthUnit.YARDS,
+                lengths.course(),
                 List.of(
                         Book.Page.of(Book.Kind.SHEET, "Measuring session", how),
                         Book.Page.of(Book.Kind.SHEET, "Where the balls landed", List.of(note), list())));
@@ -101,18 +110,29 @@ public final class MeasuringSheet {
     }
 
     /** The list to fill in: a row per ball; rows left empty are set aside when it is read. */
-    public void write(Path file) {
-        StringBuilder text = new StringBuilder(
-                "club,effort,carry_yd,side_yd,ball,surface,to_hole_yd,to_hole_ft,holed,leave_ft,mishit,miss,drill\n");
+    public void write(Path file, ReadLengths lengths) {
+        String far = lengths.course().sign();
+        String near = lengths.metricGreens() ? "m" : "ft";
+        // a column is named once: in metres everywhere shots and putts share it
+        boolean shared = far.equals(near);
+        StringBuilder text = new StringBuilder("club,effort,carry_" + far + ",side_" + far + ",ball,surface,to_hole_"
+                + far + (shared ? "" : ",to_hole_" + near) + ",holed,leave_" + near + ",mishit,miss,drill\n");
+        String none = shared ? "" : ",";
         for (Step s : STEPS) {
             for (int i = 0; i < s.balls(); i++) {
-                text.append(s.club()).append(',').append(s.effort()).append(",,,range,mat,,,,,,,\n");
+                text.append(s.club())
+                        .append(',')
+                        .append(s.effort())
+                        .append(",,,range,mat,,,,,,")
+                        .append(none)
+                        .append('\n');
             }
         }
         for (ShortStep s : SHORT_STEPS) {
-            String row =
-                    s.club() + ",,,,,," + s.yards() + "," + s.feet() + ",,,,," + (s.straight() ? "yes" : "") + "\n";
-            text.append(row.repeat(s.balls()));
+            String off = isMetric(s, lengths) ? s.metric() : s.usual();
+            String toHole = shared ? off : s.isPutt() ? "," + off : off + ",";
+            text.append(
+                    (s.club() + ",,,,,," + toHole + ",,,,," + (s.straight() ? "yes" : "") + "\n").repeat(s.balls()));
         }
         files.write(file, text.toString());
     }

@@ -14,6 +14,8 @@ public final class PlanBench {
     private static final int KEPT_HOLES = 8;
     /** A planned hole takes some 100 kB. */
     private static final int KEPT_PLANNED = 200;
+    /** Each is a number. */
+    private static final int KEPT_CHANCES = 200;
 
     private final Workroom room;
     private final PlanRound planning;
@@ -22,6 +24,7 @@ public final class PlanBench {
     private final Remembered<String, HolePlanner.Planned> planned = new Remembered<>(KEPT_PLANNED);
     private final Jobs rounds;
     private final Jobs holes;
+    private final Jobs chances;
 
     /** {@code engine} is the version of the program, which is kept with every plan. */
     public PlanBench(Workroom room, PlanRound planning, JobBoard board, Clock clock, String engine) {
@@ -31,6 +34,7 @@ public final class PlanBench {
         this.engine = engine;
         rounds = board.rounds();
         holes = board.open(HOLES_AT_ONCE, KEPT_HOLES);
+        chances = board.open(1, KEPT_CHANCES);
     }
 
     /** The plan of a round; {@code page} is who asks. */
@@ -93,6 +97,13 @@ public final class PlanBench {
                 .filter(j -> j.state() == Jobs.State.DONE)
                 .isPresent();
         return solved ? hole(choice, number, page) : coarse(choice, number, page);
+    }
+
+    /** How likely the first of two choices is the better one for this player; {@code solving} made the hole. */
+    public Job<Double> chance(Job<SolvedHole> solving, SolvedHole hole, SolvedHole.Pair pair, String page) {
+        String of = solving.key().substring(solving.key().indexOf(' ') + 1);
+        String kind = hole.isFirst() ? "firstchance " : "chance ";
+        return chances.submit(kind + of + " " + pair, page + " chance", w -> hole.chanceFirstIsBetter(pair, w));
     }
 
     private PlanRequest request(PlanChoice choice) {

@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import loopwright.course.Hole;
 import loopwright.numerics.Watch;
+import loopwright.strategy.Ability;
 import loopwright.strategy.ScoreDistribution;
 import loopwright.strategy.ScoreTable;
 import loopwright.strategy.ShotRules;
@@ -28,6 +29,8 @@ public final class PlanRound {
     private final HolePictures pictures;
     private final Function<Path, AuditFiles> audits;
     private final Flights flights = new Flights();
+    /** A bag flown for every draw takes some MB: those of the player asked about last. */
+    private final Remembered<DrawnPlayers.Key, List<Ability>> drawnLast = new Remembered<>(1);
 
     /** {@code audits} opens the audit files of a folder. */
     public PlanRound(
@@ -105,13 +108,19 @@ public final class PlanRound {
     /** The first of the holes asked for, solved on the first day and ready to answer; the referee does not play it. */
     public SolvedHole solveHole(PlanRequest request, Watch watch) {
         RoundSetup setup = setup(request, request.days().get(0));
-        return planners(request, setup).get(0).solved(setup.tees().name(), setup.round(), watch);
+        return planners(request, setup).get(0).solved(setup.tees().name(), setup.round(), drawn(setup), watch);
     }
 
     /** The same at once and coarser; see {@link SolvedHole#isFirst}. */
     public SolvedHole firstAnswer(PlanRequest request, Watch watch) {
         RoundSetup setup = setup(request, request.days().get(0));
-        return planners(request, setup).get(0).first(setup.tees().name(), setup.round(), watch);
+        return planners(request, setup).get(0).first(setup.tees().name(), setup.round(), drawn(setup), watch);
+    }
+
+    /** The players that one of a round may be as well, worked out when somebody asks. */
+    private Supplier<List<Ability>> drawn(RoundSetup setup) {
+        DrawnPlayers players = new DrawnPlayers(setup);
+        return () -> drawnLast.get(players.key(), players::abilities);
     }
 
     private RoundSetup setup(PlanRequest request, PlanDay day) {

@@ -174,8 +174,8 @@ public final class PrintBench {
     }
 
     /** The sheets of the measuring session. */
-    public byte[] measuring(BookPrinter.Paper paper) {
-        return pdf(file -> printer.printSheets(measuring.sheets(), paper, file));
+    public byte[] measuring(BookPrinter.Paper paper, ReadLengths lengths) {
+        return pdf(file -> printer.printSheets(measuring.sheets(lengths), paper, file));
     }
 
     /** A report, whole or as the player's page. */

@@ -6,14 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SplittableRandom;
 import loopwright.numerics.DrawnBand;
 import loopwright.numerics.Watch;
 import loopwright.player.Player;
 import loopwright.player.SkillDoubt;
 import loopwright.player.StrikeModel;
 import loopwright.player.Swing;
-import loopwright.putting.LevelGreenOdds;
 import loopwright.strategy.Ability;
 import loopwright.strategy.ScoreDistribution;
 import loopwright.strategy.TargetHole;
@@ -24,12 +22,12 @@ import loopwright.strategy.TargetHole;
  * and bad days.
  */
 final class SkillDoubts {
-    private static final int DRAWS = 24;
     private static final int MOST_SWINGS = 4;
 
     private final RoundSetup setup;
     private final List<TargetHole> holes;
     private final SkillDoubt doubt;
+    private final DrawnPlayers drawn;
     private final Watch watch;
 
     SkillDoubts(RoundSetup setup, List<TargetHole> holes, Watch watch) {
@@ -37,29 +35,25 @@ final class SkillDoubts {
         this.holes = holes;
         this.watch = watch;
         doubt = new SkillDoubt(setup.profile().player());
+        drawn = new DrawnPlayers(setup);
     }
 
     /** {@code usual} is what the round counts on the ordinary day, {@code plan} averaged over the days. */
     HowSure of(RoundPlan plan, ScoreDistribution usual) {
-        SplittableRandom random = new SplittableRandom(setup.round().seed());
         int limit = plan.counting().limit(plan.target());
-        List<Player> players = new ArrayList<>();
-        for (int i = 0; i < DRAWS; i++) {
-            players.add(doubt.draw(random));
-        }
         ChoiceDoubt choices =
                 new ChoiceDoubt(plan, holes, setup.round().ordinary().strikes());
-        List<Valued> valued = Cores.all(players, p -> valued(p, choices), watch);
-        List<ScoreDistribution> drawn = valued.stream().map(Valued::round).toList();
+        List<Valued> valued = Cores.all(drawn.draw(), p -> valued(p, choices), watch);
+        List<ScoreDistribution> rounds = valued.stream().map(Valued::round).toList();
         DrawnBand shift = DrawnBand.of(
-                drawn.stream().mapToDouble(d -> d.mean() - usual.mean()).toArray());
+                rounds.stream().mapToDouble(d -> d.mean() - usual.mean()).toArray());
         double base = logOdds(usual.probabilityAtMost(limit));
-        DrawnBand odds = DrawnBand.of(drawn.stream()
+        DrawnBand odds = DrawnBand.of(rounds.stream()
                 .mapToDouble(d -> logOdds(d.probabilityAtMost(limit)) - base)
                 .toArray());
         double middle = logOdds(plan.targetProbability());
         return new HowSure(
-                DRAWS,
+                DrawnPlayers.DRAWS,
                 plan.total().mean() + shift.low(),
                 plan.total().mean() + shift.high(),
                 chance(middle + odds.low()),
@@ -73,19 +67,8 @@ final class SkillDoubts {
     private record Valued(ScoreDistribution round, List<Double> costs) {}
 
     private Valued valued(Player player, ChoiceDoubt choices) {
-        Ability ability = ability(player);
+        Ability ability = drawn.ability(player);
         return new Valued(round(ability), choices.costs(ability));
-    }
-
-    private Ability ability(Player player) {
-        LevelGreenOdds putting =
-                player.putting().equals(setup.profile().player().putting())
-                        ? (LevelGreenOdds) setup.round().ordinary().putting()
-                        : new LevelGreenOdds(player.putting(), setup.day().greens());
-        return new Ability(
-                RoundSetup.strikes(player, setup.day(), setup.course()),
-                putting,
-                setup.round().seed());
     }
 
     private ScoreDistribution round(Ability ability) {
@@ -105,7 +88,8 @@ final class SkillDoubts {
                         .reversed())
                 .limit(MOST_SWINGS)
                 .toList();
-        List<ScoreDistribution> wider = Cores.all(swings, s -> round(ability(doubt.wider(s))), watch.withoutProgress());
+        List<ScoreDistribution> wider =
+                Cores.all(swings, s -> round(drawn.ability(doubt.wider(s))), watch.withoutProgress());
         Optional<HowSure.Measure> best = Optional.empty();
         for (int i = 0; i < swings.size(); i++) {
             double strokes = Math.abs(wider.get(i).mean() - usual.mean());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import loopwright.course.Course;
 import loopwright.course.Hole;
 import loopwright.geo.Box;
@@ -11,9 +12,12 @@ import loopwright.geo.Line;
 import loopwright.geo.Place;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
+import loopwright.numerics.Watch;
 import loopwright.player.SituationTable;
+import loopwright.strategy.Ability;
 import loopwright.strategy.Advice;
 import loopwright.strategy.HabitPlay;
+import loopwright.strategy.MeanSolution;
 import loopwright.strategy.PolicyEvaluation;
 import loopwright.units.Distance;
 
@@ -29,10 +33,12 @@ public final class SolvedHole {
     private final Course course;
     private final String tees;
     private final HolePlanner planner;
+    private final MeanSolution solution;
     private final PolicyEvaluation evaluation;
     private final Advice advice;
     private final HabitPlay habit;
     private final RoundPlan.HolePlan plan;
+    private final Supplier<List<Ability>> drawn;
     private final boolean first;
     /** While an aim is dragged the ball stays, and several may look at one hole. */
     private static final int KEPT_SPOTS = 200;
@@ -43,17 +49,20 @@ public final class SolvedHole {
             Course course,
             String tees,
             HolePlanner planner,
+            MeanSolution solution,
             PolicyEvaluation evaluation,
-            Advice advice,
             HabitPlay habit,
             RoundPlan.HolePlan plan,
+            Supplier<List<Ability>> drawn,
             boolean first) {
         this.first = first;
+        this.solution = solution;
+        this.drawn = drawn;
         this.course = course;
         this.tees = tees;
         this.planner = planner;
         this.evaluation = evaluation;
-        this.advice = advice;
+        this.advice = new Advice(solution, evaluation);
         this.habit = habit;
         this.plan = plan;
     }
@@ -133,6 +142,43 @@ public final class SolvedHole {
         Advice.Finish finish = advice.finish(ball, lie, situation, rated);
         return new Aimed(
                 planner.offset(ball, rated.target()), rated.target(), rated.expected(), rated.standardError(), finish);
+    }
+
+    /** Expected strokes over the aims from a spot, round the planned one; every {@code unit} has round numbers of its own. */
+    public AimField aims(Place ball, LengthUnit unit) {
+        Spot spot = at(ball);
+        Place middle = ball.distanceTo(plan.tee()) < 1
+                ? plan.shots().get(0).aim()
+                : spot.best().aim();
+        Situation situation = SituationTable.of(spot.lie()).get(0).situation();
+        return new AimSurvey(planner, () -> new Advice(solution, evaluation))
+                .around(middle, ball, spot.lie(), situation, spot.ways(), unit);
+    }
+
+    /** A club at an aim. */
+    public record Meant(String club, Place aim) {}
+
+    /** Two choices from a spot. */
+    public record Pair(Place ball, Meant first, Meant second) {}
+
+    /**
+     * Probability that the first of two choices costs fewer strokes than the second, given how well the player is known:
+     * both are valued for the same drawn players, as in {@link HowSure.Beats}.
+     */
+    public double chanceFirstIsBetter(Pair pair, Watch watch) {
+        Surface lie = playableLie(pair.ball());
+        Situation situation = SituationTable.of(lie).get(0).situation();
+        return DrawnPlayers.beats(Cores.all(drawn.get(), a -> cost(pair, lie, situation, a), watch));
+    }
+
+    private double cost(Pair pair, Surface lie, Situation situation, Ability player) {
+        Advice his = new Advice(solution, evaluation, player);
+        Advice.Rated planned = rated(his, pair.ball(), lie, situation, pair.first());
+        return rated(his, pair.ball(), lie, situation, pair.second()).costBeside(planned);
+    }
+
+    private Advice.Rated rated(Advice by, Place ball, Surface lie, Situation situation, Meant meant) {
+        return by.rate(ball, lie, situation, planner.shotNamed(meant.club()), meant.aim());
     }
 
     /** A place so far from the hole, and so far beside the line of play, + right as the hole is looked at. */

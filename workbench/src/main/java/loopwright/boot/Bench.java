@@ -70,6 +70,7 @@ import loopwright.web.PlayerPlace;
 import loopwright.web.PracticePlace;
 import loopwright.web.PrintPlace;
 import loopwright.web.RoundsPlace;
+import loopwright.web.SpotPlace;
 import loopwright.web.TodayPlace;
 
 /** The bench, wired: store, background work and server, closed together. */
@@ -105,6 +106,7 @@ final class Bench implements AutoCloseable {
                         new EntryPlace(room, plans, new ScreenedHoles()),
                         new PlanPlace(room, plans),
                         new HolePlace(room, plans, new ScreenedHoles()),
+                        new SpotPlace(room, plans, new ScreenedHoles()),
                         new AnswerPlace(room, plans, new PlanAnswers(room, advisers(), board)),
                         new PrintPlace(room, prints(room, planning, board), reports),
                         new JobPlace(board),

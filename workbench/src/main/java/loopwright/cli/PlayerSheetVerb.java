@@ -2,7 +2,9 @@ package loopwright.cli;
 
 import java.nio.file.Path;
 import loopwright.action.BookPrinter;
+import loopwright.action.LengthUnit;
 import loopwright.action.MeasuringSheet;
+import loopwright.action.ReadLengths;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,6 +33,13 @@ public final class PlayerSheetVerb implements Runnable {
             description = "a4 or letter. Default: ${DEFAULT-VALUE}.")
     private String paper = "a4";
 
+    @Option(
+            names = "--units",
+            defaultValue = "yards",
+            paramLabel = "UNIT",
+            description = "yards (and feet) or metres. Default: ${DEFAULT-VALUE}.")
+    private String units = "yards";
+
     @Spec
     private @Nullable CommandSpec spec;
 
@@ -45,13 +54,14 @@ public final class PlayerSheetVerb implements Runnable {
             throw new IllegalStateException("the verb is run by the command line");
         }
         var page = spec.commandLine().getOut();
-        sheet.description().forEach(page::println);
+        ReadLengths lengths = new ReadLengths(LengthUnit.named(units), LengthUnit.named(units) == LengthUnit.METRES);
+        sheet.description(lengths).forEach(page::println);
         if (out != null) {
-            sheet.write(out);
+            sheet.write(out, lengths);
             page.println("The list to fill in was written to " + out + ".");
         }
         if (print != null) {
-            printer.printSheets(sheet.sheets(), BookPrinter.Paper.named(paper), print);
+            printer.printSheets(sheet.sheets(lengths), BookPrinter.Paper.named(paper), print);
             page.println("The sheets to write on were written to " + print + ".");
         }
         page.flush();

@@ -39,7 +39,6 @@ import loopwright.course.Hole;
 import loopwright.course.LocalRule;
 import loopwright.geo.Place;
 import loopwright.geo.Region;
-import loopwright.units.Distance;
 
 /** The chart of a hole, or of the whole course, on which areas are mended. */
 final class AreaEditor {
@@ -61,18 +60,18 @@ final class AreaEditor {
     DomContent chart(Optional<double[]> mark, Optional<CourseImage> image, boolean imageShown) {
         Place origin = new Place(0, 0);
         double[] a = screen.at(origin);
-        double[] b = screen.at(origin.along(0, Distance.METRES_PER_YARD));
+        double[] b = screen.at(origin.along(0, units.metres(1)));
         String beware = mark.map(m -> String.format(
                         Locale.ROOT, "<path class=\"found\" d=\"M%.1f %.1fl9 16h-18z\"/>", m[0], m[1] - 10))
                 .orElse("");
         DivTag out = div(rawHtml(String.format(
                                 Locale.ROOT,
-                                "<svg viewBox=\"0 0 %.0f %.0f\" data-yard=\"%.3f\" data-height=\"%.4f\" data-north=\"%.2f\" role=\"group\" aria-label=\"%s\"%s>",
+                                "<svg viewBox=\"0 0 %.0f %.0f\" data-unit=\"%.3f\" data-height=\"%.4f\" data-north=\"%.2f\" role=\"group\" aria-label=\"%s\"%s>",
                                 screen.width(),
                                 screen.height(),
                                 Math.hypot(a[0] - b[0], a[1] - b[1]),
                                 // points of the chart for one unit of height; clockwise from up to north, degrees
-                                Math.hypot(a[0] - b[0], a[1] - b[1]) / Distance.METRES_PER_YARD * units.heightMetres(1),
+                                Math.hypot(a[0] - b[0], a[1] - b[1]) / units.metres(1) * units.heightMetres(1),
                                 Math.toDegrees(Math.atan2(b[0] - a[0], a[1] - b[1])),
                                 HoleSvg.escaped(hole.map(h -> Texts.say("edit.picture", h.number()))
                                         .orElseGet(() -> Texts.say("edit.pictureWhole"))),
@@ -95,7 +94,7 @@ final class AreaEditor {
                                 .orElse(""))
                 .attr("data-needed", Texts.say("mark.needed"))
                 .attr("data-placing", Texts.say("mark.placing"))
-                .attr("data-pen", Texts.say("edit.pen"))
+                .attr("data-pen", Texts.say("edit.pen", units.lengths().words()))
                 .attr("data-drawing", Texts.say("edit.drawing"))
                 .attr("data-few", Texts.say("edit.few"))
                 .attr("data-corner", Texts.say("edit.corner"));
@@ -190,7 +189,9 @@ final class AreaEditor {
                 : List.of(Kind.TREE);
         return div(
                 h3(Texts.say("mark.title")),
-                p(Texts.say(hole.isPresent() ? "mark.means" : "mark.meansTrees"))
+                p(Texts.say(
+                                hole.isPresent() ? "mark.means" : "mark.meansTrees",
+                                units.lengths().words()))
                         .withClass("note"),
                 PlanForm.field(
                         "mark.kind",

@@ -47,6 +47,7 @@ public final class GreenPlace implements Place {
     private static final double MOST_SLOPE_PERCENT = 8;
     private static final double SHORTEST_FEET = 0.5;
     private static final double LONGEST_FEET = 60;
+    private static final double PAD_PER_FOOT = 4;
 
     private final Workroom room;
     private final PuttAdviser adviser;
@@ -89,21 +90,40 @@ public final class GreenPlace implements Place {
                         e,
                         room.player(e.id(), e.version()).player(),
                         number(ctx, "speed", 10, SLOWEST_FEET, FASTEST_FEET),
-                        number(ctx, "right", 0, -LONGEST_FEET, LONGEST_FEET),
-                        number(ctx, "below", 12, -LONGEST_FEET, LONGEST_FEET),
+                        feet(ctx, "right", 0),
+                        feet(ctx, "below", 12),
                         PlanQuery.text(ctx, "slope", "").isEmpty()
                                 ? -1
                                 : number(ctx, "slope", 0, 0, MOST_SLOPE_PERCENT),
                         (int) number(ctx, "falls", 9, 1, 12)));
     }
 
+    /** How far the ball lies from the hole one way, in the units that the address names; in feet where it names none. */
+    private static double feet(Context ctx, String name, double otherwise) {
+        String code = PlanQuery.text(ctx, "units", "");
+        Units sent = code.isEmpty() ? Units.YARDS : Units.ofCode(code);
+        double most = sent.greenNumber(Distance.ofFeet(LONGEST_FEET).metres());
+        double asked = number(
+                ctx,
+                name,
+                sent.greenNumber(Distance.ofFeet(otherwise).metres()),
+                -most,
+                most,
+                Texts.say("unit." + sent.greenUnit()));
+        return Distance.ofMetres(sent.greenMetres(asked)).feet();
+    }
+
     private static double number(Context ctx, String name, double otherwise, double low, double high) {
+        return number(ctx, name, otherwise, low, high, "");
+    }
+
+    private static double number(Context ctx, String name, double otherwise, double low, double high, String unit) {
         if (PlanQuery.text(ctx, name, "").isEmpty()) {
             return otherwise;
         }
         double value = PlanQuery.decimal(ctx, name);
         if (!(value >= low && value <= high)) {
-            throw new UserFault(Texts.say("green.range." + name, Words.of("%.0f", low), Words.of("%.0f", high)));
+            throw new UserFault(Texts.say("green.range." + name, Words.of("%.0f", low), Words.of("%.0f", high), unit));
         }
         return value;
     }
@@ -149,8 +169,11 @@ public final class GreenPlace implements Place {
                                         field("speed", Words.of("%.1f", a.speedFeet())),
                                         field("slope", a.slopePercent() < 0 ? "" : Words.of("%.1f", a.slopePercent())),
                                         PlanForm.field("green.falls", clock(a.falls())),
-                                        field("right", Words.of("%.1f", a.rightFeet())),
-                                        field("below", Words.of("%.1f", a.belowFeet())))
+                                        field("right", told(a.rightFeet())),
+                                        field("below", told(a.belowFeet())),
+                                        input().withType("hidden")
+                                                .withName("units")
+                                                .withValue(Units.of(room).code()))
                                 .withClass("fields"),
                         button(Texts.say("green.ask")).withType("submit"))
                 .withMethod("get")
@@ -159,9 +182,17 @@ public final class GreenPlace implements Place {
                 .withId("putt");
     }
 
-    private static DomContent field(String name, String value) {
-        return PlanForm.field(
-                "green." + name,
+    /** A distance on the green as a bare number: to a tenth of a foot or some centimetres. */
+    private String told(double feet) {
+        Units units = Units.of(room);
+        return Words.of(
+                units.metricGreens() ? "%.2f" : "%.1f",
+                units.greenNumber(Distance.ofFeet(feet).metres()));
+    }
+
+    private DomContent field(String name, String value) {
+        return PlanForm.labelled(
+                Texts.say("green." + name, Texts.say("unit." + Units.of(room).greenUnit())),
                 input().withType("text").withName(name).withValue(value).attr("inputmode", "decimal"));
     }
 
@@ -174,14 +205,20 @@ public final class GreenPlace implements Place {
                 .withName("falls");
     }
 
-    /** The pad: hole in the middle, rings every five feet, the ball to be moved. */
-    private static String pad(Asked a) {
-        StringBuilder out =
-                new StringBuilder("<svg class=\"pad\" viewBox=\"-130 -130 260 260\" data-foot=\"4\" role=\"group\""
-                        + " aria-label=\"" + Texts.say("green.pad")
-                        + "\"><rect class=\"turf\" x=\"-130\" y=\"-130\" width=\"260\" height=\"260\"/>");
-        for (int feet = 5; feet <= 30; feet += 5) {
-            out.append("<circle class=\"ring\" r=\"").append(4 * feet).append("\"/>");
+    /** The pad, four units of the picture to a foot: hole in the middle, rings about it, the ball to be moved. */
+    private String pad(Asked a) {
+        boolean metric = Units.of(room).metricGreens();
+        double unit = metric ? PAD_PER_FOOT / Distance.METRES_PER_FOOT : PAD_PER_FOOT;
+        double ring = metric ? 2 * unit : 5 * unit;
+        StringBuilder out = new StringBuilder("<svg class=\"pad\" viewBox=\"-130 -130 260 260\" data-unit=\""
+                + Words.of("%.4f", unit) + "\" data-step=\"" + (metric ? "0.25" : "1")
+                + "\" data-digits=\"" + (metric ? 2 : 1) + "\" role=\"group\""
+                + " aria-label=\"" + Texts.say("green.pad", metric ? "2 m" : "5 ft")
+                + "\"><rect class=\"turf\" x=\"-130\" y=\"-130\" width=\"260\" height=\"260\"/>");
+        for (double r = ring; r <= 30 * PAD_PER_FOOT; r += ring) {
+            out.append("<circle class=\"ring\" r=\"")
+                    .append(Words.of("%.1f", r))
+                    .append("\"/>");
         }
         if (a.slopePercent() > 0) {
             out.append("<path class=\"fall\" transform=\"rotate(")
@@ -193,11 +230,11 @@ public final class GreenPlace implements Place {
                 .append("<g class=\"handle ball\" tabindex=\"0\" role=\"slider\" aria-label=\"")
                 .append(Texts.say("handle.ball"))
                 .append("\" aria-valuemin=\"0\" aria-valuemax=\"90\" aria-valuenow=\"")
-                .append(Words.of("%.0f", distance))
+                .append(told(distance))
                 .append("\" transform=\"translate(")
-                .append(Words.of("%.1f", 4 * a.rightFeet()))
+                .append(Words.of("%.1f", PAD_PER_FOOT * a.rightFeet()))
                 .append(' ')
-                .append(Words.of("%.1f", 4 * a.belowFeet()))
+                .append(Words.of("%.1f", PAD_PER_FOOT * a.belowFeet()))
                 .append(")\"><circle r=\"14\"/><path d=\"M-3 0A3 3 0 1 0 3 0A3 3 0 1 0 -3 0\"/></g></svg>")
                 .toString();
     }
@@ -205,7 +242,16 @@ public final class GreenPlace implements Place {
     private DomContent answer(Asked a) {
         double feet = Math.hypot(a.rightFeet(), a.belowFeet());
         if (!(feet >= SHORTEST_FEET && feet <= LONGEST_FEET)) {
-            throw new UserFault(Texts.say("green.range.distance", "0.5", Words.of("%.0f", LONGEST_FEET)));
+            Units units = Units.of(room);
+            throw new UserFault(Texts.say(
+                    "green.range.distance",
+                    Words.of(
+                            "%.1f",
+                            units.greenNumber(Distance.ofFeet(SHORTEST_FEET).metres())),
+                    Words.of(
+                            "%.0f",
+                            units.greenNumber(Distance.ofFeet(LONGEST_FEET).metres())),
+                    Texts.say("unit." + units.greenUnit())));
         }
         PuttQuestion putt = question(a, feet);
         PuttAnswer answer = adviser.answer(putt);

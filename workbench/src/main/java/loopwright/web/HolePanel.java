@@ -1,32 +1,30 @@
 package loopwright.web;
 
 import static j2html.TagCreator.button;
-import static j2html.TagCreator.caption;
 import static j2html.TagCreator.div;
 import static j2html.TagCreator.each;
+import static j2html.TagCreator.fieldset;
 import static j2html.TagCreator.h2;
 import static j2html.TagCreator.h3;
 import static j2html.TagCreator.input;
 import static j2html.TagCreator.label;
+import static j2html.TagCreator.legend;
 import static j2html.TagCreator.li;
 import static j2html.TagCreator.ol;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.span;
 import static j2html.TagCreator.strong;
-import static j2html.TagCreator.table;
-import static j2html.TagCreator.tbody;
-import static j2html.TagCreator.td;
 import static j2html.TagCreator.text;
-import static j2html.TagCreator.th;
-import static j2html.TagCreator.tr;
 
 import j2html.tags.DomContent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import loopwright.action.HolePicture;
+import loopwright.action.HoleScreens.Screen;
 import loopwright.action.RoundPlan;
 import loopwright.action.SolvedHole;
 import loopwright.geo.Place;
@@ -77,31 +75,57 @@ final class HolePanel {
             out.add(p(Texts.say("hole.standIn", h.standIn())).withClass("note"));
         }
         h.lockCost().ifPresent(c -> out.add(p(Texts.say("hole.locks", Words.of("%+.2f", c)))));
-        out.add(p(Texts.say("hole.drag")).withClass("note"));
-        out.add(label(input().withType("checkbox").withId("contours"), span(Texts.say("hole.contours")))
-                .withClass("tick"));
+        out.add(p(Texts.say("hole.drag", units.lengths().words())).withClass("note"));
+        out.add(lines());
         return div(out.toArray(DomContent[]::new));
     }
 
-    /** The plan from the tee on, shot by shot. */
-    DomContent walk() {
+    /** Which lines lie over the chart. */
+    private static DomContent lines() {
+        return fieldset(
+                        legend(Texts.say("lines.title")),
+                        each(
+                                List.of("no-lines", "contours", "aims"),
+                                id -> label(
+                                                input().withType("radio")
+                                                        .withName("lines")
+                                                        .withId(id)
+                                                        .withCondChecked(id.equals("no-lines")),
+                                                span(Texts.say("lines." + id)))
+                                        .withClass("tick")))
+                .withClass("plain");
+    }
+
+    /** The plan from the tee on, shot by shot; from each spot it can be asked what else could be played. */
+    DomContent walk(Screen screen) {
         return div(
                 h2(Texts.say("hole.walk")),
-                ol(each(hole.plan().shots(), s -> li(shot(s)))).withClass("walk"));
+                ol(each(hole.plan().shots(), s -> li(shot(s), options(screen.at(s.from())))))
+                        .withClass("walk"));
+    }
+
+    private static DomContent options(double[] from) {
+        return button(Texts.say("spot.options"))
+                .withType("button")
+                .withClasses("quiet", "small")
+                .attr("data-from", Words.of("%.2f ", from[0]) + Words.of("%.2f", from[1]));
     }
 
     /** What can be done from where the ball was put. */
-    DomContent spot(SolvedHole.Spot spot) {
+    DomContent spot(SolvedHole.Spot spot, Screen screen) {
         return div(
                 h2(Texts.say("spot.title", units.length(spot.toHoleMetres()), Words.lie(spot.lie()))),
                 shot(spot.best()),
-                ways(spot),
+                new WaysTable(spot, units).onChart(screen, Optional.empty()),
                 back());
     }
 
     /** What an aim of the coach's is worth beside the best. */
-    DomContent aimed(SolvedHole.Spot spot, String club, SolvedHole.Aimed aimed) {
-        return div(yours(spot, club, aimed), ways(spot), back());
+    DomContent aimed(SolvedHole.Spot spot, String club, SolvedHole.Aimed aimed, Screen screen) {
+        return div(
+                yours(spot, club, aimed),
+                new WaysTable(spot, units).onChart(screen, Optional.of(new WaysTable.Yours(club, aimed))),
+                back());
     }
 
     private DomContent yours(SolvedHole.Spot spot, String club, SolvedHole.Aimed aimed) {
@@ -126,7 +150,7 @@ final class HolePanel {
 
     /** What was meant beside the options, as in {@link #aimed}, without the way back to a plan. */
     DomContent meant(SolvedHole.Spot spot, String club, SolvedHole.Aimed aimed) {
-        return div(yours(spot, club, aimed), ways(spot));
+        return div(yours(spot, club, aimed), new WaysTable(spot, units).plain());
     }
 
     DomContent unplayable(Place ball, Surface lie) {
@@ -143,30 +167,6 @@ final class HolePanel {
                 .withType("button")
                 .withClass("quiet")
                 .attr("data-back", "");
-    }
-
-    private DomContent ways(SolvedHole.Spot spot) {
-        return table(
-                caption(Texts.say("ways.caption")),
-                ColumnHeads.of("ways.club", "ways.side", "ways.cost"),
-                tbody(each(
-                        spot.ways(),
-                        w -> tr(
-                                th(w.club()).attr("scope", "row"),
-                                td(side(w.offsetMetres())),
-                                td(w.club().equals(spot.best().club()) ? Texts.say("ways.best") : cost(w))))));
-    }
-
-    private String side(double offsetMetres) {
-        String side = units.side(offsetMetres);
-        return side.isEmpty() ? Texts.say("ways.onLine") : side;
-    }
-
-    private static String cost(RoundPlan.Alternative w) {
-        return w.same()
-                ? Texts.say("ways.same")
-                : Words.of("%+.2f", w.cost()) + " (" + Words.of("%+.2f", w.cost() - 2 * w.standardError()) + " to "
-                        + Words.of("%+.2f", w.cost() + 2 * w.standardError()) + ")";
     }
 
     private DomContent shot(RoundPlan.ShotPlan s) {

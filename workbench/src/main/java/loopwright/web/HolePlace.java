@@ -25,7 +25,6 @@ import loopwright.action.PlanBench;
 import loopwright.action.PlanChoice;
 import loopwright.action.Remembered;
 import loopwright.action.SolvedHole;
-import loopwright.action.UserFault;
 import loopwright.action.Workroom;
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
@@ -33,7 +32,6 @@ import loopwright.ground.Surface;
 /** One hole of a plan: the chart, what can be done from any spot, and the plan shot by shot. */
 public final class HolePlace implements loopwright.web.Place {
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final long PATIENCE_MILLIS = 30_000;
     private static final int STILL_WORKING = 202;
     /** How long a page waits for a first answer before it shows the progress of the work instead. */
     private static final long FIRST_MILLIS = 1_200;
@@ -64,17 +62,12 @@ public final class HolePlace implements loopwright.web.Place {
     /** {@code hole} is the key of the work that solved it. */
     private record Aim(String hole, Place ball, String club, Place aim, Units units) {}
 
-    private record Asked(PlanChoice choice, int number, Units units) {}
-
-    private Asked asked(Context ctx) {
-        return new Asked(
-                PlanQuery.get(ctx, room.store()),
-                PlanQuery.whole("hole", PlanQuery.text(ctx, "hole", "1")),
-                Units.of(room));
+    private AskedHole asked(Context ctx) {
+        return AskedHole.of(ctx, room);
     }
 
     private void page(Context ctx) {
-        Asked asked = asked(ctx);
+        AskedHole asked = asked(ctx);
         Job<SolvedHole> job =
                 plans.first(asked.choice(), asked.number(), PlanQuery.text(ctx, "page", "hole " + ctx.queryString()));
         if (job.await(FIRST_MILLIS) == State.FAILED) {
@@ -92,13 +85,13 @@ public final class HolePlace implements loopwright.web.Place {
 
     /** The hole as it changes under the hand: {@code first} asks for a first, coarser answer. */
     private void part(Context ctx) {
-        Asked asked = asked(ctx);
+        AskedHole asked = asked(ctx);
         boolean first = PlanQuery.text(ctx, "first", "").equals("yes");
         String page = PlanQuery.text(ctx, "page", "part");
         Job<SolvedHole> job = first
                 ? plans.first(asked.choice(), asked.number(), page)
                 : plans.hole(asked.choice(), asked.number(), page);
-        if (job.await(PATIENCE_MILLIS) == State.FAILED) {
+        if (job.await(AskedHole.PATIENCE_MILLIS) == State.FAILED) {
             throw job.findFailure().orElseThrow();
         }
         if (job.state() == State.CANCELLED) {
@@ -112,16 +105,16 @@ public final class HolePlace implements loopwright.web.Place {
                         () -> ctx.status(STILL_WORKING)); // the page asks again
     }
 
-    private DomContent content(Asked asked, SolvedHole hole) {
+    private DomContent content(AskedHole asked, SolvedHole hole) {
         return div(around(asked), chart(asked, hole), form(asked)).withClass("part");
     }
 
-    private DomContent form(Asked asked) {
+    private DomContent form(AskedHole asked) {
         return new PlanForm(room, asked.choice(), Integer.toString(asked.number())).form();
     }
 
     /** The way to the round and to the holes before and after. */
-    private DomContent around(Asked asked) {
+    private DomContent around(AskedHole asked) {
         List<Integer> holes =
                 room
                         .course(
@@ -141,11 +134,11 @@ public final class HolePlace implements loopwright.web.Place {
                 .attr("aria-label", Texts.say("hole.steps"));
     }
 
-    private static DomContent step(Asked asked, int hole, String words) {
+    private static DomContent step(AskedHole asked, int hole, String words) {
         return hole == 0 ? span() : a(Texts.say(words, hole)).withHref(HoleTable.link(asked.choice(), hole));
     }
 
-    private DomContent chart(Asked asked, SolvedHole hole) {
+    private DomContent chart(AskedHole asked, SolvedHole hole) {
         List<HolePicture.Shot> shots =
                 hole.plan().shots().stream().map(SolvedHole::drawn).toList();
         HolePicture picture = hole.picture(shots);
@@ -160,29 +153,18 @@ public final class HolePlace implements loopwright.web.Place {
                         div(
                                         panel.summary(),
                                         knobs.content(hole, screen),
-                                        div(panel.walk()).withId("answer").attr("aria-live", "polite"))
+                                        div(panel.walk(screen)).withId("answer").attr("aria-live", "polite"),
+                                        div().withId("aim-table"))
                                 .withClass("words"))
                 .withClass("hole");
     }
 
-    /** The hole, solved by now or soon. */
-    private SolvedHole solved(Context ctx, Asked asked) {
-        return solved(job(ctx, asked));
-    }
-
-    private Job<SolvedHole> job(Context ctx, Asked asked) {
-        return plans.first(asked.choice(), asked.number(), PlanQuery.text(ctx, "page", "answers " + ctx.queryString()));
-    }
-
-    private static SolvedHole solved(Job<SolvedHole> job) {
-        if (job.await(PATIENCE_MILLIS) == State.FAILED) {
-            throw job.findFailure().orElseThrow();
-        }
-        return job.findResult().orElseThrow(() -> new UserFault(Texts.say("hole.late")));
+    private SolvedHole solved(Context ctx, AskedHole asked) {
+        return AskedHole.solved(asked.job(ctx, plans));
     }
 
     private void spot(Context ctx) {
-        Asked asked = asked(ctx);
+        AskedHole asked = asked(ctx);
         SolvedHole hole = solved(ctx, asked);
         Screen screen = screens.screen(hole.picture(List.of()), asked.units().lengths());
         Place ball = screen.placeAt(PlanQuery.decimal(ctx, "x"), PlanQuery.decimal(ctx, "y"));
@@ -198,14 +180,14 @@ public final class HolePlace implements loopwright.web.Place {
                 screen,
                 hole,
                 Optional.of(SolvedHole.drawn(spot.best())),
-                panel.spot(spot),
+                panel.spot(spot, screen),
                 Map.of("club", spot.best().club(), "aim", screen.at(spot.best().aim())));
     }
 
     private void aim(Context ctx) {
-        Asked asked = asked(ctx);
-        Job<SolvedHole> job = job(ctx, asked);
-        SolvedHole hole = solved(job);
+        AskedHole asked = asked(ctx);
+        Job<SolvedHole> job = asked.job(ctx, plans);
+        SolvedHole hole = AskedHole.solved(job);
         Screen screen = screens.screen(hole.picture(List.of()), asked.units().lengths());
         Place ball = screen.placeAt(PlanQuery.decimal(ctx, "x"), PlanQuery.decimal(ctx, "y"));
         Place pointed = screen.placeAt(PlanQuery.decimal(ctx, "ax"), PlanQuery.decimal(ctx, "ay"));
@@ -227,7 +209,7 @@ public final class HolePlace implements loopwright.web.Place {
                 screen,
                 hole,
                 Optional.of(shot),
-                new HolePanel(hole, units).aimed(spot, club, aimed),
+                new HolePanel(hole, units).aimed(spot, club, aimed, screen),
                 Map.of("club", club, "aim", screen.at(aimed.aim())));
     }
 
@@ -259,7 +241,7 @@ public final class HolePlace implements loopwright.web.Place {
 
     /** Where the hole is cut if it is put at a point of the chart: the address that solves it so. */
     private void location(Context ctx) {
-        Asked asked = asked(ctx);
+        AskedHole asked = asked(ctx);
         SolvedHole hole = solved(ctx, asked);
         Screen screen = screens.screen(hole.picture(List.of()), asked.units().lengths());
         Place place = screen.placeAt(PlanQuery.decimal(ctx, "x"), PlanQuery.decimal(ctx, "y"));

@@ -37,7 +37,7 @@ final class HoleSvg {
                 + screen.ground()
                 + "</g><g class=\"contours\" aria-hidden=\"true\">"
                 + screen.contours(hole.strokes())
-                + "</g><g class=\"over\" aria-hidden=\"true\">"
+                + "</g><g class=\"aims\" aria-hidden=\"true\"></g><g class=\"over\" aria-hidden=\"true\">"
                 + screen.over(picture)
                 + "</g>"
                 + handle("pin", hole.hole().holeLocation(), -32, "M0 0V-38L11 -33L0 -28")

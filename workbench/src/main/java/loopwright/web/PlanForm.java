@@ -197,6 +197,10 @@ final class PlanForm {
 
     /** A field under its label. */
     static DomContent field(String key, DomContent input) {
-        return label(span(Texts.say(key)), input);
+        return labelled(Texts.say(key), input);
+    }
+
+    static DomContent labelled(String words, DomContent input) {
+        return label(span(words), input);
     }
 }

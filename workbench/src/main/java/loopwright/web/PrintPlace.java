@@ -314,7 +314,8 @@ public final class PrintPlace implements Place {
         switch (what) {
             case "team" -> send(ctx, "application/zip", "books.zip", zip(order, players(ctx)));
             case "walk" -> pdf(ctx, what, prints.walk(choice.course(), choice.tees(), order.unit(), order.paper()));
-            case "measuring" -> pdf(ctx, what, prints.measuring(order.paper()));
+            case "measuring" ->
+                pdf(ctx, what, prints.measuring(order.paper(), Units.of(room).sentences()));
             case "page", "report" ->
                 pdf(
                         ctx,

@@ -176,7 +176,7 @@ class BenchPlacesIT extends InBrowser {
         Object[] near = ((List<?>) Objects.requireNonNull(b.run("const svg = document.querySelector('.editor svg');"
                         + "const d = document.querySelector(\".area[aria-label^='fairway']\").getAttribute('d');"
                         + "const [p, q] = d.match(/M([^L]*)L([^LZ]*)/).slice(1).map(t => t.split(' ').map(Number));"
-                        + "const yard = Number(svg.dataset.yard);"
+                        + "const yard = Number(svg.dataset.unit);"
                         + "const middle = [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2];"
                         + "const length = Math.hypot(q[0] - p[0], q[1] - p[1]);"
                         + "window.edge = [p, q];"
@@ -392,6 +392,7 @@ class BenchPlacesIT extends InBrowser {
         b.assertAccessible();
         b.screenshots("data");
         b.get("select[name=units] option[value=metres]").click();
+        b.get("select[name='units.green'] option[value=metres]").click();
         b.get("form[action='/data/units'] button").click();
         assertThat(b.await("p.good").getText()).contains("metres");
         b.go("/course");
@@ -400,8 +401,21 @@ class BenchPlacesIT extends InBrowser {
         assertThat(picture(b)).contains("squares of 10 metres").doesNotContain(" yd<");
         b.go("/player/new");
         assertThat(b.text("main form")).contains("Driver carry, m").doesNotContain("Driver carry, yd");
+        b.go("/green?below=12");
+        assertThat(b.text("form.sheet")).contains("Ball: metres below the hole").doesNotContain("Ball: feet");
+        assertThat(b.get("input[name=below]").getAttribute("value")).isEqualTo("3.66");
+        String odds = b.text("#answer");
+        b.run("arguments[0].focus()", b.get(".pad .ball"));
+        new Actions(b.driver()).sendKeys(Keys.ARROW_DOWN).perform();
+        b.awaitTrue("location.search.includes('below=3.91&units=m_m')"
+                + " && !document.querySelector('#answer').classList.contains('stale')");
+        assertThat(b.text("#answer")).isNotEqualTo(odds);
+        String farther = b.text("#answer");
+        b.driver().navigate().refresh();
+        assertThat(b.text("#answer")).as("an address of metres, loaded again").isEqualTo(farther);
         b.go("/data");
         b.get("select[name=units] option[value=yards]").click();
+        b.get("select[name='units.green'] option[value=feet]").click();
         b.get("form[action='/data/units'] button").click();
         b.await("p.good");
         b.go("/data/ledger");

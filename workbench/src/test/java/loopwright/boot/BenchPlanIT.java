@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -64,7 +65,7 @@ class BenchPlanIT extends InBrowser {
         browser().get("#contours").click();
         assertThat(browser().all(".contours.shown text").size()).isGreaterThan(2);
         browser().screenshots("hole-contours");
-        browser().get("#contours").click();
+        browser().get("#no-lines").click();
         String planned = browser().text("#answer");
         new Actions(browser().driver())
                 .dragAndDropBy(browser().get(".handle.aim"), 45, 0)
@@ -93,6 +94,113 @@ class BenchPlanIT extends InBrowser {
                         + " && document.querySelector('#answer table') !== null");
         assertThat(yardsLeft(ball)).isLessThan(before - 80);
         assertThat(browser().text("#answer h2")).contains("from the hole");
+    }
+
+    @Test
+    void theStrokesOverTheAimsStandOnTheChartAndFollowTheBall() throws Exception {
+        Browser b = browser();
+        b.go("/plan/hole?tees=white&target=79&hole=1").await(SOLVED);
+        b.get("#aims").click();
+        b.await(".aims.shown text");
+        b.awaitTrue(AIMS_THERE);
+        assertThat(b.all(".aims text").stream().map(WebElement::getText))
+                .as("numbers on the lines")
+                .anyMatch(t -> t.matches("\\d\\.\\d+"));
+        JsonNode tee = planned("1").at("/holes/0/shots/0");
+        String row = b.run("return [...document.querySelectorAll('#aim-table tbody tr')]"
+                        + ".find(r => r.cells[0].textContent.endsWith(', "
+                        + tee.get("club").asText()
+                        + "')).cells[5].textContent")
+                .toString();
+        assertThat(row)
+                .as("the planned aim, in the middle")
+                .isEqualTo(
+                        String.format(Locale.ROOT, "%.2f", tee.get("expected").asDouble()));
+        b.assertAccessible();
+        b.screenshots("hole-aims");
+        String before = b.text("#aim-table caption");
+        WebElement ball = b.get(".handle.ball");
+        b.run("arguments[0].focus()", ball);
+        new Actions(b.driver())
+                .keyDown(Keys.SHIFT)
+                .sendKeys(Keys.ARROW_UP.toString().repeat(20))
+                .keyUp(Keys.SHIFT)
+                .perform();
+        b.awaitTrue("document.querySelector('#aim-table caption').textContent !== '" + before + "'");
+        b.awaitTrue(AIMS_THERE);
+        b.screenshots("hole-aims-approach");
+        b.get("#no-lines").click();
+        assertThat(b.get("#aim-table").isDisplayed()).isFalse();
+    }
+
+    /** Nothing is being worked out, and the lines are those of where the ball is now. */
+    private static final String AIMS_THERE = "!document.querySelector('.chart.stale, .aims.stale, #aim-table.stale')"
+            + " && document.querySelector('#aim-table caption') !== null";
+
+    @Test
+    void anyTwoOptionsAreComparedWithHowSureItIs() throws Exception {
+        Browser b = browser();
+        b.go("/plan/hole?tees=white&target=79&hole=1").await(SOLVED);
+        JsonNode beats = planned("1").at("/howSure/beats/0");
+        b.get("[data-from]").click();
+        b.await("table.ways");
+        String next = beats.get("next").asText();
+        assertThat(b.get("[name=first]:checked").getAttribute("value"))
+                .isEqualTo(beats.get("club").asText());
+        b.get("[name=second][value='" + next + "']").click();
+        b.await("#pair-chance[data-ready]");
+        assertThat(b.text("#pair-difference")).contains("strokes fewer, give or take");
+        assertThat(b.all("#pair tbody tr").size())
+                .as("strokes, and where each finishes")
+                .isGreaterThan(2);
+        b.assertAccessible();
+        b.screenshots("hole-pair");
+        // asked for the plan's own aim and the next best: the command line's number
+        String said = String.valueOf(b.driver()
+                .executeAsyncScript(
+                        "const done = arguments[1]; const at = n => document.querySelector('.handle.' + n)"
+                                + ".getAttribute('transform').match(/-?[\\d.]+/g); document.querySelector('[data-back]').click();"
+                                + "const r = arguments[0]; const q = document.querySelector('.chart').dataset.query;"
+                                + "fetch(`/plan/hole/chance?${q}&x=${at('ball')[0]}&y=${at('ball')[1]}"
+                                + "&club=${r.club}&ax=${at('aim')[0]}&ay=${at('aim')[1]}"
+                                + "&club2=${r.next}&ax2=${r.x}&ay2=${r.y}`).then(a => a.text()).then(done)",
+                        Map.of(
+                                "club", beats.get("club").asText(),
+                                "next", next,
+                                "x", attribute(next, "data-x"),
+                                "y", attribute(next, "data-y"))));
+        double chance = beats.get("p").asDouble();
+        assertThat(said)
+                .contains("the first is the better one with a probability of "
+                        + (chance > 0.99 ? "more than 99 %" : String.format(Locale.ROOT, "%.0f %%", 100 * chance)));
+        b.assertNoForeignRequest();
+    }
+
+    private static String attribute(String club, String name) {
+        return String.valueOf(
+                browser().get("[name=second][value='" + club + "']").getAttribute(name));
+    }
+
+    /** The command line's plan of a hole, with how sure it is. */
+    private static JsonNode planned(String hole) throws Exception {
+        Path json = folder().resolve("planned.json");
+        Typed typed = Typed.run(
+                "plan",
+                "--course",
+                "../demo/course.geojson",
+                "--player",
+                "../demo/player.json",
+                "--tees",
+                "white",
+                "--target",
+                "4",
+                "--holes",
+                hole,
+                "--how-sure",
+                "--json",
+                json.toString());
+        assertThat(typed.exitCode()).as(typed.err()).isZero();
+        return new ObjectMapper().readTree(json.toFile());
     }
 
     private static int yardsLeft(WebElement handle) {

@@ -123,7 +123,10 @@ class BenchRecordsIT extends InBrowser {
         Path sheet = folder().resolve("sheet.html");
         Files.writeString(sheet, answer.body());
         Path first = filled(sheet, "first.csv");
-        b.driver().executeScript("localStorage.clear()");
+        b.driver()
+                .executeAsyncScript("const done = arguments[0]; const r = indexedDB.open('loopwright', 1);"
+                        + "r.onsuccess = () => { const t = r.result.transaction('kept', 'readwrite');"
+                        + "t.objectStore('kept').clear(); t.oncomplete = () => { r.result.close(); done(); }; };");
         Path second = filled(sheet, "second.csv");
 
         b.forgetRequests();

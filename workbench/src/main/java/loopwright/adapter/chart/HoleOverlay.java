@@ -165,8 +165,17 @@ final class HoleOverlay {
             return;
         }
         Outlines outline = outline(shot);
-        outline(outline.eightInTen(), Pen.of(Ink.LINE, 0.9).dashed(3.0, 2.2));
-        outline(outline.half(), Pen.of(Ink.LINE, 1.1));
+        boolean beside = isBesideAnother(shot);
+        Pen eightInTen = Pen.of(Ink.LINE, beside ? 1.4 : 0.9);
+        outline(outline.eightInTen(), beside ? eightInTen.dashed(0.1, 3.6) : eightInTen.dashed(3.0, 2.2));
+        Pen half = Pen.of(Ink.LINE, beside ? 1.7 : 1.1);
+        outline(outline.half(), beside ? half.dashed(0.1, 2.8) : half);
+    }
+
+    /** Two choices from one spot are told apart: the outlines of the second are dotted. */
+    private boolean isBesideAnother(Shot shot) {
+        Shot first = picture.shots().get(0);
+        return !shot.equals(first) && shot.from().equals(first.from());
     }
 
     /** Worked out once: it is drawn first and lettered last. */

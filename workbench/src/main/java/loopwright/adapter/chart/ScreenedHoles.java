@@ -2,6 +2,7 @@ package loopwright.adapter.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import loopwright.action.AimField;
 import loopwright.action.HolePicture;
 import loopwright.action.HoleScreens;
 import loopwright.action.LengthUnit;
@@ -72,6 +73,11 @@ public final class ScreenedHoles implements HoleScreens {
             contours.letter(lettering);
             marks.addAll(lettering.texts());
             return SvgPage.marksOf(marks);
+        }
+
+        @Override
+        public String aims(AimField field) {
+            return SvgPage.marksOf(new AimContours(field, view).marks(sheet, lengths));
         }
 
         @Override

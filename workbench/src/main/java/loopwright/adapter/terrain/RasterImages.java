@@ -48,6 +48,7 @@ public final class RasterImages implements GroundImages {
     public CourseImage read(Path file, String label, Optional<Corners> corners, Course course) {
         try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
             boolean tiff = GeoTiff.looksLike(head(file));
+            ImageEnd.check(file, label);
             ImageReader reader = reader(in, label);
             try {
                 RasterFrame frame = tiff ? tiffFrame(file) : frame(reader, corners, label);

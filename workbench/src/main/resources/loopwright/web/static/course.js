@@ -8,10 +8,10 @@ if (chart) {
   const NS = "http://www.w3.org/2000/svg";
   const svg = chart.querySelector("svg");
   const layer = svg.querySelector(".edit");
-  const yard = Number(svg.dataset.yard);
+  const unit = Number(svg.dataset.unit);
   const kind = document.getElementById("kind");
   const said = document.getElementById("edit-said");
-  const SNAP = 1.5 * yard;
+  const SNAP = 1.5 * unit;
   const north = Number(svg.dataset.north);
   const BORDER = "boundary";
   const BORDER_KIND = "BOUNDARY";
@@ -328,13 +328,13 @@ if (chart) {
   const arrows = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] };
   svg.addEventListener("keydown", (event) => {
     const { area, corner, mark } = event.target.dataset;
-    const step = arrows[event.key]?.map((v) => v * yard * (event.shiftKey ? 10 : 1));
+    const step = arrows[event.key]?.map((v) => v * unit * (event.shiftKey ? 10 : 1));
     if (pen) {
       if (step) {
         pen.at = pen.at.map((v, i) => v + step[i]);
         draw("[data-pen]");
       } else if (event.key === " ") {
-        put([...pen.at], yard / 2);
+        put([...pen.at], unit / 2);
       } else if (event.key === "Enter") {
         end();
       } else if (event.key === "Backspace") {

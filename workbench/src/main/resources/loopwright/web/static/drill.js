@@ -1,6 +1,6 @@
 // Logging drills with a thumb: on the bench each is kept at once; on a sheet they gather until the small file is given back.
 // What is typed stays in this browser until then.
-(() => {
+(async () => {
   "use strict";
   const { drawn, today, read, write, element, button, send, give } = globalThis.loopwrightSheet;
   const box = document.getElementById("entry");
@@ -10,7 +10,7 @@
   const SHEET = JSON.parse(box.dataset.sheet);
   const TEXT = JSON.parse(box.dataset.texts);
   const KEY = `loopwright-drills-${SHEET.id}`;
-  const state = read(KEY, { drill: SHEET.first ?? SHEET.drills[0].name, now: {}, played: [] });
+  const state = await read(KEY, { drill: SHEET.first ?? SHEET.drills[0].name, now: {}, played: [] });
   if (SHEET.first && new URLSearchParams(location.search).has("drill")) {
     state.drill = SHEET.first;
   }
@@ -90,7 +90,7 @@
       state.played.push(playing);
     }
     delete state.now[d.name];
-    keep();
+    await keep();
     if (SHEET.post) {
       location.assign(`/practice/log?player=${SHEET.player}&drill=${d.name}&said=${SHEET.said}`);
     } else {

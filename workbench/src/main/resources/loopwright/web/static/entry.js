@@ -1,8 +1,8 @@
 // Writing a round down, hole by hole, with a thumb. What is typed is kept in this browser until it is handed over, so that
 // closing or reloading loses nothing. On the bench the round is kept there; on a sheet it becomes a small file.
-(() => {
+(async () => {
   "use strict";
-  const { drawn, today, read, write, element, button, send, give } = globalThis.loopwrightSheet;
+  const { drawn, today, read, write, forget, element, button, send, give } = globalThis.loopwrightSheet;
   const box = document.getElementById("entry");
   if (!box) {
     return;
@@ -15,7 +15,7 @@
   const strokesAreWritten = SHEET.tier === "c" || SHEET.tier === "d";
 
   const begin = () => ({ recording: drawn(), date: SHEET.date || today(), at: 0, holes: {} });
-  let state = read(KEY, begin());
+  let state = await read(KEY, begin());
   const keep = () => write(KEY, state);
   keep();
 
@@ -375,7 +375,7 @@
   async function post(said) {
     const response = await send(SHEET.post, SHEET.player, new File([table()], "round.csv", { type: "text/csv" }));
     if (response.ok) {
-      localStorage.removeItem(KEY);
+      await forget(KEY);
       location.assign(response.redirected ? response.url : SHEET.done);
     } else {
       said.textContent = await response.text();

@@ -4,7 +4,8 @@ if (pad) {
   const form = document.getElementById("putt");
   const answer = document.getElementById("answer");
   const ball = pad.querySelector(".ball");
-  const foot = Number(pad.dataset.foot);
+  const unit = Number(pad.dataset.unit);
+  const digits = Number(pad.dataset.digits);
   let wanted = false;
   let asking = false;
 
@@ -32,9 +33,9 @@ if (pad) {
   };
   const place = (x, y) => {
     ball.setAttribute("transform", `translate(${x.toFixed(1)} ${y.toFixed(1)})`);
-    ball.setAttribute("aria-valuenow", (Math.hypot(x, y) / foot).toFixed(0));
-    form.elements.right.value = (x / foot).toFixed(1);
-    form.elements.below.value = (y / foot).toFixed(1);
+    ball.setAttribute("aria-valuenow", (Math.hypot(x, y) / unit).toFixed(digits - 1));
+    form.elements.right.value = (x / unit).toFixed(digits);
+    form.elements.below.value = (y / unit).toFixed(digits);
     ask();
   };
   const point = (event) => {
@@ -61,8 +62,8 @@ if (pad) {
     const step = arrows[event.key];
     if (step) {
       event.preventDefault();
-      const far = foot * (event.shiftKey ? 5 : 1);
-      place(Number(form.elements.right.value) * foot + step[0] * far, Number(form.elements.below.value) * foot + step[1] * far);
+      const far = unit * Number(pad.dataset.step) * (event.shiftKey ? 5 : 1);
+      place(Number(form.elements.right.value) * unit + step[0] * far, Number(form.elements.below.value) * unit + step[1] * far);
     }
   });
 }

@@ -3,6 +3,11 @@
 const part = document.getElementById("part");
 const page = Math.random().toString(36).slice(2);
 let wanted = location.search.slice(1);
+// What stays while the hole is solved again: the lines that are shown, and where ball and aim were put.
+let lines = "no-lines";
+let stand = null;
+// The two choices that are compared: a club's name, or "yours".
+const pair = {};
 
 // Shows the hole for other inputs. Of several asked for in a row only the last is shown.
 async function load(query, first) {
@@ -25,11 +30,7 @@ async function load(query, first) {
     return;
   }
   const held = document.activeElement?.id || document.activeElement?.dataset?.handle;
-  const contours = document.getElementById("contours")?.checked;
   part.innerHTML = text;
-  if (contours) {
-    document.getElementById("contours").checked = true;
-  }
   mount();
   if (held) {
     (document.getElementById(held) ?? part.querySelector(`[data-handle="${held}"]`))?.focus();
@@ -151,14 +152,27 @@ function mountChart(chart) {
     handles[h.dataset.handle] = { node: h, x, y, home: [x, y] };
   });
   let club = svg.dataset.club;
+  let last = "";
   let asking = null;
   let next = null;
 
-  const contours = document.getElementById("contours");
-  const lines = svg.querySelector(".contours");
-  const drawLines = () => lines.classList.toggle("shown", contours.checked);
-  contours.addEventListener("change", drawLines);
-  drawLines();
+  const aims = svg.querySelector(".aims");
+  const aimTable = document.getElementById("aim-table");
+  const drawLines = () => {
+    svg.querySelector(".contours").classList.toggle("shown", lines === "contours");
+    // what lies under the aims is the ground alone
+    aims.classList.toggle("shown", lines === "aims");
+    over.classList.toggle("covered", lines === "aims");
+    aimTable.hidden = lines !== "aims";
+    drawAims();
+  };
+  part.querySelectorAll("[name=lines]").forEach((radio) => {
+    radio.checked = radio.id === lines;
+    radio.addEventListener("change", () => {
+      lines = radio.id;
+      drawLines();
+    });
+  });
 
   const place = (name, x, y) => {
     const h = handles[name];
@@ -211,17 +225,110 @@ function mountChart(chart) {
       place("aim", got.aim[0], got.aim[1]);
     }
     said.textContent = answer.querySelector("h2").textContent;
+    stand = { frame: frame(), ball: at("ball"), aim: at("aim"), club, last };
+    drawAims();
+    choosePair();
   };
 
+  const at = (name) => [handles[name].x, handles[name].y];
+  // Places on the chart mean the same as long as it is drawn round the same hole location.
+  const frame = () => [svg.getAttribute("viewBox"), ...handles.pin.home].join(" ");
   const where = (name) => `x=${handles[name].x.toFixed(1)}&y=${handles[name].y.toFixed(1)}`;
+
+  // Strokes over all aims from the ball: worked out anew when it was moved, the old lines marked until then.
+  let aimsOf = "";
+  let aimsBusy = false;
+  const drawAims = async () => {
+    const from = `${chart.dataset.query}&${where("ball")}`;
+    if (lines !== "aims" || from === aimsOf) {
+      return;
+    }
+    aims.classList.add("stale");
+    aimTable.classList.add("stale");
+    if (aimsBusy) {
+      return;
+    }
+    aimsBusy = true;
+    const response = await fetch(`/plan/hole/aims?${from}&page=${page}`);
+    aimsBusy = false;
+    aimsOf = from;
+    if (response.ok && response.status === 200) {
+      const got = await response.json();
+      aims.innerHTML = got.lines;
+      aimTable.innerHTML = got.words;
+    } else {
+      aims.innerHTML = "";
+      aimTable.textContent = await response.text();
+    }
+    if (from === `${chart.dataset.query}&${where("ball")}`) {
+      aims.classList.remove("stale");
+      aimTable.classList.remove("stale");
+    } else {
+      drawAims();
+    }
+  };
+
+  // Two choices from the ball side by side; what was chosen stays chosen while ball and aim are moved.
+  const choosePair = () => {
+    ["first", "second"].forEach((which) => {
+      const kept = [...answer.querySelectorAll(`[name=${which}]`)].find((r) => r.value === pair[which]);
+      if (kept) {
+        kept.checked = true;
+      }
+    });
+    showPair();
+  };
+  const showPair = () => {
+    const one = answer.querySelector("[name=first]:checked");
+    const two = answer.querySelector("[name=second]:checked");
+    if (!one || !two) {
+      return;
+    }
+    const query =
+      `${chart.dataset.query}&${where("ball")}` +
+      `&club=${encodeURIComponent(one.dataset.club)}&ax=${one.dataset.x}&ay=${one.dataset.y}` +
+      `&club2=${encodeURIComponent(two.dataset.club)}&ax2=${two.dataset.x}&ay2=${two.dataset.y}`;
+    ask(`/plan/hole/pair?${query}`, async (response) => {
+      const got = await response.json();
+      over.innerHTML = got.over;
+      document.getElementById("pair").innerHTML = got.words;
+      chance(query, document.getElementById("pair-chance"));
+    });
+  };
+  const chance = async (query, words) => {
+    const response = await fetch(`/plan/hole/chance?${query}&page=${page}`);
+    if (response.status === 202) {
+      return words.isConnected ? chance(query, words) : undefined; // still being worked out
+    }
+    if (response.status !== 204) {
+      words.textContent = await response.text();
+      words.dataset.ready = "yes";
+    }
+  };
+  answer.addEventListener("change", (event) => {
+    const radio = event.target.closest("[name=first], [name=second]");
+    if (radio) {
+      pair[radio.name] = radio.value;
+      if (lines === "aims") {
+        document.getElementById("no-lines").click();
+      }
+      showPair();
+    }
+  });
+
   const moved = {
-    ball: () => ask(`/plan/hole/spot?${chart.dataset.query}&${where("ball")}`, show),
-    aim: () =>
+    ball: () => {
+      last = "ball";
+      ask(`/plan/hole/spot?${chart.dataset.query}&${where("ball")}`, show);
+    },
+    aim: () => {
+      last = "aim";
       ask(
         `/plan/hole/aim?${chart.dataset.query}&${where("ball")}&club=${encodeURIComponent(club)}` +
           `&ax=${handles.aim.x.toFixed(1)}&ay=${handles.aim.y.toFixed(1)}`,
         show,
-      ),
+      );
+    },
     pin: () => {},
   };
   const dropped = {
@@ -280,13 +387,35 @@ function mountChart(chart) {
   });
 
   answer.addEventListener("click", (event) => {
+    const from = event.target.closest("[data-from]");
+    if (from) {
+      place("ball", ...from.dataset.from.split(" ").map(Number));
+      moved.ball();
+    }
+    const shown = event.target.closest("[data-show]");
+    if (shown) {
+      club = shown.dataset.show;
+      place("aim", Number(shown.dataset.x), Number(shown.dataset.y));
+      moved.aim();
+    }
     if (event.target.closest("[data-back]")) {
+      stand = null;
       over.innerHTML = planOver;
       answer.innerHTML = planWords;
       club = svg.dataset.club;
       Object.entries(handles).forEach(([name, h]) => place(name, ...h.home));
+      drawAims();
     }
   });
+
+  if (stand?.frame === frame()) {
+    // the same ground: ask again what was asked of the hole before
+    club = stand.club;
+    place("ball", ...stand.ball);
+    place("aim", ...stand.aim);
+    moved[stand.last]();
+  }
+  drawLines();
 }
 
 mount();

@@ -9,22 +9,36 @@ globalThis.loopwrightSheet = (() => {
     return new Date(now - now.getTimezoneOffset() * 60000).toISOString().slice(0, 10);
   };
 
+  // What is written down is kept in this browser's database. Its local storage is no place for it: a sheet that is opened
+  // from the disk finds that empty after some reloads, and what is written then is lost (docs/validation.md).
+  const opened = new Promise((done, failed) => {
+    const request = indexedDB.open("loopwright", 1);
+    request.onupgradeneeded = () => request.result.createObjectStore("kept");
+    request.onsuccess = () => done(request.result);
+    request.onerror = () => failed(request.error);
+  });
+  const inStore = async (mode, work) => {
+    const transaction = (await opened).transaction("kept", mode);
+    const request = work(transaction.objectStore("kept"));
+    transaction.commit?.(); // a page that is left before the answer loses nothing
+    return new Promise((done, failed) => {
+      transaction.oncomplete = () => done(request.result);
+      transaction.onabort = () => failed(transaction.error);
+    });
+  };
+
   // What was kept under a key, or the fallback; where this browser keeps nothing, the page says so.
-  const read = (key, fallback) => {
+  const kept = async (mode, work) => {
     try {
-      return JSON.parse(localStorage.getItem(key)) ?? fallback;
+      return await inStore(mode, work);
     } catch {
       lost.hidden = false;
-      return fallback;
+      return undefined;
     }
   };
-  const write = (key, state) => {
-    try {
-      localStorage.setItem(key, JSON.stringify(state));
-    } catch {
-      lost.hidden = false;
-    }
-  };
+  const read = async (key, fallback) => (await kept("readonly", (store) => store.get(key))) ?? fallback;
+  const write = (key, state) => kept("readwrite", (store) => store.put(state, key));
+  const forget = (key) => kept("readwrite", (store) => store.delete(key));
 
   const element = (name, attributes, ...content) => {
     const out = document.createElement(name);
@@ -66,5 +80,5 @@ globalThis.loopwrightSheet = (() => {
     link.remove();
   }
 
-  return { drawn, today, read, write, element, button, send, give };
+  return { drawn, today, read, write, forget, element, button, send, give };
 })();

@@ -9,6 +9,7 @@ import loopwright.action.BookPrinter.Paper;
 import loopwright.action.CourseWalk;
 import loopwright.action.LengthUnit;
 import loopwright.action.MeasuringSheet;
+import loopwright.action.ReadLengths;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.drawing.Drawing;
 import loopwright.drawing.Extent;
@@ -27,7 +28,7 @@ class WholeSheetTest {
     @EnumSource(Paper.class)
     void everythingFitsOnItsSheet(Paper paper) {
         List<Book> books = List.of(
-                new MeasuringSheet((file, text) -> {}).sheets(),
+                new MeasuringSheet((file, text) -> {}).sheets(ReadLengths.USUAL),
                 new CourseWalk(new OsmCourseFiles()).sheets(DEMO, "middle", LengthUnit.METRES));
         for (Book book : books) {
             for (Book.Page page : book.pages()) {

@@ -19,6 +19,7 @@ import loopwright.action.FitResult;
 import loopwright.action.FitResult.ClubResult;
 import loopwright.action.Interview;
 import loopwright.action.MeasuringSheet;
+import loopwright.action.ReadLengths;
 import loopwright.action.UserFault;
 import loopwright.numerics.Watch;
 import loopwright.player.Club;
@@ -214,7 +215,7 @@ class FitPlayerTest {
     @Test
     void filledInSheetIsReadBack() throws IOException {
         Path sheet = folder.resolve("sheet.csv");
-        new MeasuringSheet(new PlainTextFile()).write(sheet);
+        new MeasuringSheet(new PlainTextFile()).write(sheet, ReadLengths.USUAL);
         String filled = Files.readString(sheet)
                 .replace("7-iron,full,,,", "7-iron,full,131,-4,")
                 .replace("pitching wedge,half,,,", "pitching wedge,half,58,2,");

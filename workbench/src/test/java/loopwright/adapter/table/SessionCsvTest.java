@@ -10,7 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import loopwright.action.LengthUnit;
 import loopwright.action.MeasuringSheet;
+import loopwright.action.ReadLengths;
 import loopwright.action.ShotImport;
 import loopwright.action.UserFault;
 import loopwright.player.BallCount;
@@ -99,7 +101,7 @@ class SessionCsvTest {
     @Test
     void theMeasuringSheetIsReadBackWhole() throws IOException {
         Path sheet = folder.resolve("sheet.csv");
-        new MeasuringSheet(new PlainTextFile()).write(sheet);
+        new MeasuringSheet(new PlainTextFile()).write(sheet, ReadLengths.USUAL);
         List<String> filled = Files.readAllLines(sheet).stream()
                 .map(line -> line.startsWith("club")
                         ? line
@@ -112,6 +114,29 @@ class SessionCsvTest {
         assertThat(read.touch()).hasSize(12);
         assertThat(read.putts()).hasSize(12);
         assertThat(read.putts().stream().filter(LoggedPutt::straightDrill)).hasSize(6);
+        assertThat(read.notes()).noneMatch(n -> n.contains("not used"));
+    }
+
+    @Test
+    void aMeasuringSheetInMetresIsReadBackWhole() throws IOException {
+        Path sheet = folder.resolve("sheet.csv");
+        ReadLengths metres = new ReadLengths(LengthUnit.METRES, true);
+        MeasuringSheet session = new MeasuringSheet(new PlainTextFile());
+        assertThat(session.description(metres)).noneMatch(line -> line.matches(".*\\d (yd|ft)\\b.*"));
+        session.write(sheet, metres);
+        List<String> filled = Files.readAllLines(sheet).stream()
+                .map(line -> line.startsWith("club")
+                        ? line
+                        : line.replace(",,,range", ",120,-3,range").replaceFirst("11,,,", "11,,5,"))
+                .map(line -> line.startsWith("putt") ? line.replaceFirst("(2|9),,,", "$1,no,2,") : line)
+                .toList();
+        Files.write(sheet, filled);
+        ShotImport read = new ShotCsv().read(List.of(sheet), Map.of(), Setting.RANGE);
+        assertThat(read.log().shots()).hasSize(45).allMatch(s -> s.carryMetres().orElse(0) == 120);
+        assertThat(read.touch()).hasSize(12);
+        assertThat(read.touch().get(0).leaveMetres().getAsDouble()).isEqualTo(5);
+        assertThat(read.putts()).hasSize(12);
+        assertThat(read.putts().get(0).metres()).isEqualTo(2);
         assertThat(read.notes()).noneMatch(n -> n.contains("not used"));
     }
 }

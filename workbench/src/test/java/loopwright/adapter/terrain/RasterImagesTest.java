@@ -13,6 +13,7 @@ import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import javax.imageio.ImageIO;
@@ -27,6 +28,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Images with one bright patch, whose place on the ground is known. */
 class RasterImagesTest {
@@ -196,6 +198,16 @@ class RasterImagesTest {
     }
 
     /** Flipped bits and stumps give an image or one sentence. */
+    @ParameterizedTest
+    @ValueSource(strings = {"png", "jpg"})
+    void anImageThatBreaksOffIsRefused(String format) throws IOException {
+        byte[] whole = picture(0, format);
+        for (int percent : new int[] {30, 60, 90, 99}) {
+            byte[] cut = Arrays.copyOf(whole, whole.length * percent / 100);
+            assertRefused(cut, Optional.of(Corners.northUp(at(-600, 600), at(600, -600))), "breaks off before its end");
+        }
+    }
+
     @Test
     void damagedImagesGiveAnImageOrASentence() throws IOException {
         Optional<Corners> corners = Optional.of(Corners.northUp(at(-600, 600), at(600, -600)));

@@ -1,0 +1,35 @@
+package loopwright.web;
+
+import io.javalin.http.Context;
+import loopwright.action.Jobs.Job;
+import loopwright.action.Jobs.State;
+import loopwright.action.PlanBench;
+import loopwright.action.PlanChoice;
+import loopwright.action.SolvedHole;
+import loopwright.action.UserFault;
+import loopwright.action.Workroom;
+
+/** The hole of a plan that an address names, and the units of whoever asks. */
+record AskedHole(PlanChoice choice, int number, Units units) {
+    static final long PATIENCE_MILLIS = 30_000;
+
+    static AskedHole of(Context ctx, Workroom room) {
+        return new AskedHole(
+                PlanQuery.get(ctx, room.store()),
+                PlanQuery.whole("hole", PlanQuery.text(ctx, "hole", "1")),
+                Units.of(room));
+    }
+
+    /** Its first answer or, if that is there, the full one. */
+    Job<SolvedHole> job(Context ctx, PlanBench plans) {
+        return plans.first(choice, number, PlanQuery.text(ctx, "page", "answers " + ctx.queryString()));
+    }
+
+    /** The hole, solved by now or soon. */
+    static SolvedHole solved(Job<SolvedHole> job) {
+        if (job.await(PATIENCE_MILLIS) == State.FAILED) {
+            throw job.findFailure().orElseThrow();
+        }
+        return job.findResult().orElseThrow(() -> new UserFault(Texts.say("hole.late")));
+    }
+}
