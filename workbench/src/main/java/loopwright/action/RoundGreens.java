@@ -26,23 +26,22 @@ final class RoundGreens {
     private final Course course;
     private final PuttingSkill skill;
     private final GreenSpeed speed;
-    private final LevelGreenOdds level;
-    private final LevelGreenOdds temporary;
+    private final Flights known;
 
     /** One green as the solver reads it and as the referee plays it. */
     record Green(GreenOdds odds, GreenPlay play, boolean measured) {}
 
-    RoundGreens(Course course, PuttingSkill skill, GreenSpeed speed) {
+    /** {@code known} may know putting on these greens already. */
+    RoundGreens(Course course, PuttingSkill skill, GreenSpeed speed, Flights known) {
         this.course = course;
         this.skill = skill;
         this.speed = speed;
-        level = new LevelGreenOdds(skill, speed);
-        temporary = new LevelGreenOdds(skill, TEMPORARY_GREENS);
+        this.known = known;
     }
 
     /** Odds of a level green. */
     LevelGreenOdds level() {
-        return level;
+        return known.putting(skill, speed);
     }
 
     /** The green of a hole; working out a measured one takes about a second. */
@@ -55,7 +54,7 @@ final class RoundGreens {
             SlopedPutt putt = new SlopedPutt(measured.get(), speed, skill, cup.x(), cup.y());
             return new Green(odds, new SlopedGreenPlay(odds, putt), true);
         }
-        LevelGreenOdds odds = TemporaryGreen.isInUse(hole) ? temporary : level;
+        LevelGreenOdds odds = TemporaryGreen.isInUse(hole) ? known.putting(skill, TEMPORARY_GREENS) : level();
         return new Green(GreenOdds.level(odds, cup.x(), cup.y()), new LevelGreenPlay(odds), false);
     }
 }

@@ -53,7 +53,7 @@ record RoundSetup(
         }
         TeeSet tees = tees(course, request.tees());
         List<Hole> holes = HoleNumberList.startingAt(request.startHole(), HoleNumberList.read(request.holes(), course));
-        RoundGreens greens = new RoundGreens(course, profile.player().putting(), day.greens());
+        RoundGreens greens = new RoundGreens(course, profile.player().putting(), day.greens(), flights);
         PlannedRound round = PlannedRound.of(
                 flights.strikes(profile.player(), day, course),
                 profile.day(),

@@ -1,5 +1,6 @@
 package loopwright.web;
 
+import static j2html.TagCreator.a;
 import static j2html.TagCreator.button;
 import static j2html.TagCreator.div;
 import static j2html.TagCreator.each;
@@ -193,6 +194,7 @@ final class AreaEditor {
                                 hole.isPresent() ? "mark.means" : "mark.meansTrees",
                                 units.lengths().words()))
                         .withClass("note"),
+                hole.isPresent() ? text("") : holes(),
                 PlanForm.field(
                         "mark.kind",
                         select(each(
@@ -204,6 +206,20 @@ final class AreaEditor {
                 fields(
                         "mark-fields",
                         List.of("name", "crown", "height", "gap", "density", "level", "slope", "toward")));
+    }
+
+    /** The way to the marks of each hole: on the whole course its tees and markers lie under one finger. */
+    private DomContent holes() {
+        return p(
+                        text(Texts.say("mark.perHole") + " "),
+                        each(
+                                course.holes(),
+                                h -> span(
+                                        a(Integer.toString(h.number()))
+                                                .withHref("/course?course=" + entry.id() + "&hole=" + h.number())
+                                                .attr("aria-label", Texts.say("hole.title", h.number())),
+                                        text(" "))))
+                .withClass("holes");
     }
 
     /** What can be said of what is chosen; the script shows what applies. */

@@ -107,11 +107,10 @@ class BenchPlanIT extends InBrowser {
                 .as("numbers on the lines")
                 .anyMatch(t -> t.matches("\\d\\.\\d+"));
         JsonNode tee = planned("1").at("/holes/0/shots/0");
-        String row = b.run("return [...document.querySelectorAll('#aim-table tbody tr')]"
-                        + ".find(r => r.cells[0].textContent.endsWith(', "
-                        + tee.get("club").asText()
-                        + "')).cells[5].textContent")
-                .toString();
+        String row = String.valueOf(b.run("return [...document.querySelectorAll('#aim-table tbody tr')]"
+                + ".find(r => r.cells[0].textContent.endsWith(', "
+                + tee.get("club").asText()
+                + "')).cells[5].textContent"));
         assertThat(row)
                 .as("the planned aim, in the middle")
                 .isEqualTo(

@@ -28,6 +28,8 @@ final class AimContours {
     private static final double[] STEPS = {0.05, 0.1, 0.2, 0.5, 1};
 
     private static final int MOST_LINES = 12;
+    /** Clear of the handle of an aim that lies on it, points. */
+    private static final double BESIDE_HANDLE = 18;
     /** Shorter lines carry no number, points. */
     private static final double LETTERED = 40;
 
@@ -113,7 +115,7 @@ final class AimContours {
                             String.format(
                                     Locale.ROOT, "least %.2f", field.best().strokes()),
                             at,
-                            7,
+                            BESIDE_HANDLE,
                             SIZE,
                             Face.BOLD,
                             Ink.DO_THIS);
