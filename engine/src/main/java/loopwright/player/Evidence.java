@@ -4,7 +4,8 @@ package loopwright.player;
  * What a pattern rests on.
  *
  * @param balls measured balls of this very club and effort
- * @param assumedShare 0 (measured) to 1 (prior only): weight of the prior in the fitted spread
+ * @param assumedShare 0 (measured) to 1 (prior only): what is left of the prior's variance of the log
+ *     spread of directions, of solid balls or of all where that is less
  */
 public record Evidence(int balls, double assumedShare) {
     public static final Evidence ASSUMED = new Evidence(0, 1);

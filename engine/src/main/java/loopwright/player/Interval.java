@@ -17,6 +17,11 @@ public record Interval(double middle, double low, double high) {
         return new Interval(quantile(sorted, 0.5), quantile(sorted, 0.05), quantile(sorted, 0.95));
     }
 
+    /** The same range about another middle, held inside it. */
+    Interval about(double newMiddle) {
+        return new Interval(Math.max(low, Math.min(high, newMiddle)), low, high);
+    }
+
     private static double quantile(double[] sorted, double share) {
         double place = share * (sorted.length - 1);
         int below = (int) place;

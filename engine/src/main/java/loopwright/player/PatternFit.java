@@ -129,9 +129,11 @@ public final class PatternFit {
         List<SwingReport> reports = new ArrayList<>();
         for (int j = 0; j < swings.size(); j++) {
             FitSwings.Key key = swings.key(j);
-            Evidence evidence = new Evidence(balls.count(j), assumedShare(draws.draws(), j));
+            ShotPattern[] all = patterns(draws, draws.draws(), j);
+            double assumed = balls.size == 0 ? 1 : assumedShare(all, swings.pattern(j));
+            Evidence evidence = new Evidence(balls.count(j), assumed);
             Swing swing = new Swing(key.club(), key.effort(), draws.pattern(mean, j), evidence);
-            reports.add(report(swing, patterns(draws, draws.draws(), j), patterns(draws, thinned, j)));
+            reports.add(report(swing, all, patterns(draws, thinned, j)));
         }
         reports.sort(Comparator.comparingDouble(
                         (SwingReport r) -> r.swing().pattern().carryMetres())
@@ -160,7 +162,7 @@ public final class PatternFit {
                 interval(all, ShotPattern::directionRadians),
                 interval(some, p -> PatternWidth.metres(p, 0.8)),
                 interval(some, p -> PatternWidth.metres(p, 0.95)),
-                interval(all, ShotPattern::mishitRate));
+                interval(all, ShotPattern::mishitRate).about(swing.pattern().mishitRate()));
     }
 
     private static Interval interval(ShotPattern[] patterns, ToDoubleFunction<ShotPattern> value) {
@@ -176,18 +178,40 @@ public final class PatternFit {
         return out;
     }
 
-    /** What is left of the prior's variance of the log direction spread. */
-    private static double assumedShare(List<FitDraw> draws, int j) {
-        double sum = 0;
+    /**
+     * What is left of the prior's variance of the logarithm of a spread of directions: of solid balls, or of all where that is
+     * less. Balls may tell the whole well and leave open which of them were solid.
+     */
+    private static double assumedShare(ShotPattern[] draws, ShotPattern prior) {
+        double spread = Math.hypot(PriorTable.SHARED_LOG_SPREAD_SD, PriorTable.CLUB_LOG_SPREAD_SD);
+        double solid = logVariance(draws, ShotPattern::directionSdRadians) / (spread * spread);
+        double whole = logVariance(draws, ShotPattern::wholeDirectionSdRadians) / priorVariance(prior, spread);
+        return Math.max(0, Math.min(1, Math.min(solid, whole)));
+    }
+
+    private static double logVariance(ShotPattern[] draws, ToDoubleFunction<ShotPattern> spread) {
+        double mean = 0;
         double squares = 0;
-        for (FitDraw d : draws) {
-            sum += d.logDirectionSd[j];
-            squares += d.logDirectionSd[j] * d.logDirectionSd[j];
+        for (ShotPattern p : draws) {
+            double log = Math.log(spread.applyAsDouble(p));
+            mean += log / draws.length;
+            squares += log * log / draws.length;
         }
-        double mean = sum / draws.size();
-        double variance = squares / draws.size() - mean * mean;
-        double prior = PriorTable.SHARED_LOG_SPREAD_SD * PriorTable.SHARED_LOG_SPREAD_SD
-                + PriorTable.CLUB_LOG_SPREAD_SD * PriorTable.CLUB_LOG_SPREAD_SD;
-        return Math.max(0, Math.min(1, variance / prior));
+        return squares - mean * mean;
+    }
+
+    /** That of all balls before any was seen, to the first order in the logarithms of solid spread and mishit rate. */
+    private static double priorVariance(ShotPattern p, double spread) {
+        double rate = Math.hypot(PriorTable.SHARED_LOG_MISHIT_SD, PriorTable.FAMILY_LOG_MISHIT_SD);
+        double bySpread =
+                halfLogRatio(p.withDirectionSpread(Math.exp(spread)), p.withDirectionSpread(Math.exp(-spread)));
+        double most = PriorTable.MOST_MISHITS / Math.max(1e-9, p.mishitRate());
+        double byRate =
+                halfLogRatio(p.withMishitsTimes(Math.min(most, Math.exp(rate))), p.withMishitsTimes(Math.exp(-rate)));
+        return bySpread * bySpread + byRate * byRate;
+    }
+
+    private static double halfLogRatio(ShotPattern wide, ShotPattern narrow) {
+        return Math.log(wide.wholeDirectionSdRadians() / narrow.wholeDirectionSdRadians()) / 2;
     }
 }

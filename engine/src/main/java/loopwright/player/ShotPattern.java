@@ -50,6 +50,18 @@ public record ShotPattern(
         return mishits.stream().mapToDouble(Mishit::rate).sum();
     }
 
+    /** Standard deviation of the directions of all balls, mishits included, radians. */
+    public double wholeDirectionSdRadians() {
+        double mean = 0;
+        double second = (1 - mishitRate()) * directionSdRadians * directionSdRadians;
+        for (Mishit m : mishits) {
+            mean += m.rate() * m.directionRadians();
+            second += m.rate()
+                    * (m.directionRadians() * m.directionRadians() + m.directionSdRadians() * m.directionSdRadians());
+        }
+        return Math.sqrt(second - mean * mean);
+    }
+
     public double totalMetres() {
         return carryMetres + runMetres;
     }

@@ -28,6 +28,7 @@ class PatternFitCoverageTest {
     @ValueSource(ints = {6, 30, 100})
     void intervalsHoldTheTruthOfNineInTenPlayers(int balls) {
         Map<String, Double> shares = coverage(balls, 1000);
+        System.out.println(balls + " balls: " + shares);
         shares.forEach((what, share) -> assertThat(share).as(what).isBetween(0.87, 0.93));
     }
 

@@ -31,6 +31,7 @@ public final class CountText {
     private static final Pattern BALLS = Pattern.compile("(\\d{1,3}) *(?:x |balls? (?:with |of )?)?(.+)");
     private static final Pattern LENGTH =
             Pattern.compile("\\b(\\d+(?:\\.\\d+)?)[ -]*(yards?|yds?|y|m|metres?|meters?|ft|feet|paces)?\\b");
+    private static final Pattern SIGNED = Pattern.compile("(?:^|\\s)[-+]\\s*\\d");
     private static final Pattern TARGET = Pattern.compile(" (?:to|at|on|into|over) .*");
     private static final Pattern PART = Pattern.compile("(\\d{1,3}) +(.+)");
     private static final int MOST_BALLS = 500;
@@ -202,6 +203,9 @@ public final class CountText {
         }
         if (m.group(2).contains(" by ")) {
             throw fault("\"" + piece + "\" says by how much; only how many balls missed on a side is counted");
+        }
+        if (SIGNED.matcher(m.group(2)).find()) {
+            throw fault("\"" + piece + "\" has a sign; a width or distance is written without one");
         }
         OptionalDouble metres = length(m.group(2));
         String words = LENGTH.matcher(m.group(2)).replaceFirst(" ");

@@ -104,8 +104,10 @@ public final class FitPlayer {
         fitted = fitted.withShortGame(
                 touch.stream().map(TouchReport::shot).toList(),
                 putting.map(PuttingFit::skill).orElse(fitted.profile().player().putting()));
-        FitResult result = FitResult.of(fitted, touch, putting, notes(request, read, log));
+        List<String> notes = notes(request, read, log);
         PlayerProfile profile = fitted.profile();
+        MishitWords.sentence(profile.player()).ifPresent(notes::add);
+        FitResult result = FitResult.of(fitted, touch, putting, notes);
         targets.picture()
                 .ifPresent(file -> pictures.drawPatterns(profile.player(), log, targets.pictureLengths(), file));
         targets.player().ifPresent(file -> players.write(profile, file));

@@ -1,10 +1,13 @@
 package loopwright.action;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import loopwright.player.Club;
+import loopwright.player.ClubTable;
 import loopwright.player.Player;
 import loopwright.player.PlayerPrior;
 import loopwright.units.Distance;
@@ -32,19 +35,21 @@ public record Interview(
     /** Where nobody says how well the player scores. */
     public static final double ASSUMED_LEVEL = 95;
 
-    private static final double LOWEST_LEVEL = 60;
-    private static final double HIGHEST_LEVEL = 130;
+    public static final double LOWEST_LEVEL = 60;
+    public static final double HIGHEST_LEVEL = 130;
+    public static final int LOWEST_SCORE = 54;
+    public static final int HIGHEST_SCORE = 180;
 
     public Interview {
         scores = List.copyOf(scores);
         bag = List.copyOf(bag);
-        BagSwap.checkCount(bag);
+        checkBag(bag);
         if (level.isPresent() && !(level.getAsDouble() >= LOWEST_LEVEL && level.getAsDouble() <= HIGHEST_LEVEL)) {
-            throw new UserFault("A level of " + level.getAsDouble()
+            throw new UserFault("A level of " + UserFault.typed(level.getAsDouble())
                     + " is no average score; 60 to 130 is accepted (70 to 120 is usual).");
         }
         for (int score : scores) {
-            if (score < 54 || score > 180) {
+            if (score < LOWEST_SCORE || score > HIGHEST_SCORE) {
                 throw new UserFault("A score of " + score + " is no 18-hole score; 54 to 180 is accepted.");
             }
         }
@@ -57,6 +62,20 @@ public record Interview(
                             + " check which is which.",
                     driver.get().yards(),
                     sevenIron.get().yards()));
+        }
+    }
+
+    /** Refuses a bag that cannot be planned with; an empty one stands for the usual bag. */
+    public static void checkBag(List<Club> bag) {
+        BagSwap.checkCount(bag);
+        Set<Club> seen = new HashSet<>();
+        for (Club club : bag) {
+            if (!seen.add(club)) {
+                throw new UserFault("The " + club.name() + " is named twice in the bag; name each club once.");
+            }
+        }
+        if (!bag.isEmpty() && seen.equals(Set.of(ClubTable.PUTTER))) {
+            throw new UserFault("A bag of a putter alone cannot be planned with; name the other clubs as well.");
         }
     }
 

@@ -12,6 +12,11 @@ package loopwright.action;
 public record RowProblem(long line, int column, String name, String value, String accepted) {
     private static final int SHOWN = 40;
 
+    /** The same, its column called as the file calls it. */
+    public RowProblem named(String written) {
+        return new RowProblem(line, column, written, value, accepted);
+    }
+
     /** The place and the mend in one sentence, without the file. */
     public String sentence() {
         String shown = value.length() <= SHOWN ? value : value.substring(0, SHOWN) + "...";

@@ -14,4 +14,11 @@ public final class UserFault extends RuntimeException {
     public UserFault(String sentence, Throwable cause) {
         super(sentence, cause);
     }
+
+    /** A number as a person types it: 700, 12.5. */
+    public static String typed(double value) {
+        return value == Math.rint(value) && Math.abs(value) < 1e15
+                ? Long.toString((long) value)
+                : Double.toString(value);
+    }
 }

@@ -13,13 +13,22 @@ final class BagPage {
         out.println();
         out.println(
                 "Lengths in yards, each with the range that holds it with 90 %. Width: where 8 of 10 and 19 of 20 balls land,");
-        out.println(
-                "bad ones included, on the course. Assumed: what still rests on the level and the bag's trend, not on balls.");
+        out.println("bad ones included, on the course; of carry: the first in per cent of the carry.");
+        out.println("Assumed: what still rests on the level and the bag's trend, not on balls.");
         out.println("Open: the range holds both sides. Trend: no ball of this club was seen, the others tell.");
         out.println();
         out.printf(
-                "%-28s %-20s %-5s  %-15s %-20s %-24s %-24s %-5s %s%n",
-                "club", "carry", "total", "bias, degrees", "8 in 10", "19 in 20", "mishits", "balls", "assumed");
+                "%-28s %-16s %-5s  %-17s %-15s %-8s %-16s %-16s %-5s %s%n",
+                "club",
+                "carry",
+                "total",
+                "bias, degrees",
+                "8 in 10",
+                "of carry",
+                "19 in 20",
+                "mishits",
+                "balls",
+                "assumed");
         result.clubs().forEach(c -> out.println(line(c)));
         out.println();
         result.shortGame().forEach(s -> out.println(line(s)));
@@ -61,12 +70,13 @@ final class BagPage {
         String label = c.effort().equals("full") ? c.club() : c.club() + " " + c.effort();
         return String.format(
                 Locale.ROOT,
-                "%-28s %-20s %5.0f  %-15s %-20s %-24s %-24s %5d %4.0f %%%s",
+                "%-28s %-16s %5.0f  %-17s %-15s %6.0f %% %-16s %-16s %5d %4.0f %%%s",
                 label,
                 range(c.carryYards(), "%.0f"),
                 c.totalYards().middle(),
                 bias(c.biasDegrees()),
                 range(c.eightInTenYards(), "%.0f"),
+                c.eightInTenPercent(),
                 range(c.nineteenInTwentyYards(), "%.0f"),
                 percent(c.mishitRate()),
                 c.balls(),

@@ -40,6 +40,9 @@ import picocli.CommandLine.Spec;
             "also effort, ball (range/own), surface (mat/grass/course), lie, date, session, temperature_c or _f."
         })
 public final class FitVerb implements Runnable {
+    static final double SHORTEST_YARDS = 20;
+    static final double LONGEST_YARDS = 380;
+
     private final FitPlayer action;
 
     @Option(names = "--shots", paramLabel = "FILE", arity = "1..*", description = "Shot lists, one file per session.")
@@ -188,8 +191,9 @@ public final class FitVerb implements Runnable {
     }
 
     static Distance carry(String option, double yards) {
-        if (!(yards >= 20 && yards <= 380)) {
-            throw new UserFault(option + " " + yards + " is no length of a shot; 20 to 380 yards is accepted.");
+        if (!(yards >= SHORTEST_YARDS && yards <= LONGEST_YARDS)) {
+            throw new UserFault(
+                    option + " " + UserFault.typed(yards) + " is no length of a shot; 20 to 380 yards is accepted.");
         }
         return Distance.ofYards(yards);
     }

@@ -42,7 +42,8 @@ final class HabitOptions {
 
     Habit habit() {
         if (!(layUp >= 0 && layUp <= LONGEST_LAY_UP_YARDS)) {
-            throw new UserFault("--lay-up " + layUp + " is no distance to leave; 0 to 250 yd is accepted.");
+            throw new UserFault(
+                    "--lay-up " + UserFault.typed(layUp) + " is no distance to leave; 0 to 250 yd is accepted.");
         }
         return new Habit(clubs(), aimed(), chipped(), Distance.ofYards(layUp).metres());
     }

@@ -37,6 +37,8 @@ public final class PlayerNewVerb implements Runnable {
 
     private static final double SEVEN_IRON_RUN_YARDS = 6;
 
+    private static final double MOST_LOST = 30;
+
     private static final String COUNT_QUESTION =
             "Counted balls, as in \"10 drives: 6 inside 30 yd, 3 right, 1 topped\" (empty: none)";
 
@@ -148,6 +150,9 @@ public final class PlayerNewVerb implements Runnable {
                 Watch.NONE);
         BagPage.print(result, page);
         page.println("Player written to " + out + ".");
+        if (picture != null) {
+            page.println("Picture written to " + picture + ".");
+        }
         page.flush();
     }
 
@@ -168,27 +173,63 @@ public final class PlayerNewVerb implements Runnable {
 
     private void ask(Questions questions) {
         name = questions.text("Name", name);
-        hand = questions.text("Right- or left-handed (right, left)", hand);
-        scores.addAll(questions.wholeNumbers("Last 18-hole scores, with commas (empty: not known)"));
-        driverCarry = questions.number("Driver carry in yards (empty: not known)");
-        if (driverCarry == null) {
-            driverTotal = questions.number("Length of a whole drive in yards (empty: not known)");
+        hand = questions.read("Right- or left-handed (right, left)", hand, text -> {
+            FitVerb.hand(text);
+            return text;
+        });
+        scores.addAll(questions.wholeNumbers(
+                "Last 18-hole scores, with commas (empty: not known)",
+                Interview.LOWEST_SCORE,
+                Interview.HIGHEST_SCORE));
+        if (scores.isEmpty()) {
+            level = questions
+                    .number("Average 18-hole score, roughly", Interview.LOWEST_LEVEL, Interview.HIGHEST_LEVEL)
+                    .orElse(null);
         }
-        sevenCarry = questions.number("7-iron carry in yards (empty: not known)");
-        miss = questions.text("Usual miss (left, right, none)", miss);
-        lostBalls = questions.number("Balls lost a round (empty: not known)");
-        String clubs = questions.text("Clubs in the bag, with commas (empty: a usual bag)", "");
-        bag.addAll(clubs.isBlank() ? List.of() : List.of(clubs.split(",", -1)));
-        String sentence = questions.text(COUNT_QUESTION, "");
-        while (!sentence.isEmpty()) {
+        driverCarry = length(questions, "Driver carry in yards");
+        if (driverCarry == null) {
+            driverTotal = length(questions, "Length of a whole drive in yards");
+        }
+        sevenCarry = length(questions, "7-iron carry in yards");
+        if (sevenCarry == null) {
+            sevenTotal = length(questions, "Length of a whole 7-iron shot in yards");
+        }
+        miss = questions.read("Usual miss (left, right, none)", miss, text -> {
+            missesRight(text);
+            return text;
+        });
+        lostBalls = questions.number("Balls lost a round", 0, MOST_LOST).orElse(null);
+        bag.addAll(questions.read("Clubs in the bag, with commas (empty: a usual bag)", "", text -> {
+            List<String> clubs = text.isBlank() ? List.of() : List.of(text.split(",", -1));
+            Interview.checkBag(clubs.stream().map(PlayerNewVerb::club).toList());
+            return clubs;
+        }));
+        for (String asked = COUNT_QUESTION; ; asked = "More counted balls (empty: no more)") {
+            String sentence = questions.read(asked, "", this::countOrNothing);
+            if (sentence.isEmpty()) {
+                return;
+            }
             counts.add(sentence);
-            sentence = questions.text("More counted balls (empty: no more)", "");
         }
     }
 
+    private static @Nullable Double length(Questions questions, String question) {
+        return questions
+                .number(question, FitVerb.SHORTEST_YARDS, FitVerb.LONGEST_YARDS)
+                .orElse(null);
+    }
+
+    private String countOrNothing(String text) {
+        if (!text.isEmpty()) {
+            CountText.parse(text, FitVerb.setting(on), 0);
+        }
+        return text;
+    }
+
     private Interview interview() {
-        if (lostBalls != null && !(lostBalls >= 0 && lostBalls <= 30)) {
-            throw new UserFault("--lost-balls " + lostBalls + " is no number of balls a round; 0 to 30 is accepted.");
+        if (lostBalls != null && !(lostBalls >= 0 && lostBalls <= MOST_LOST)) {
+            throw new UserFault("--lost-balls " + UserFault.typed(lostBalls)
+                    + " is no number of balls a round; 0 to 30 is accepted.");
         }
         return new Interview(
                 name,
@@ -197,7 +238,7 @@ public final class PlayerNewVerb implements Runnable {
                 scores,
                 length("--driver", driverCarry, driverTotal, DRIVER_RUN_YARDS),
                 length("--7-iron", sevenCarry, sevenTotal, SEVEN_IRON_RUN_YARDS),
-                missesRight(),
+                missesRight(miss),
                 lostBalls == null ? OptionalDouble.empty() : OptionalDouble.of(lostBalls),
                 bag.stream().map(PlayerNewVerb::club).toList());
     }
@@ -215,7 +256,7 @@ public final class PlayerNewVerb implements Runnable {
         return Optional.of(Distance.ofYards(checked - Math.min(run, checked / 10)));
     }
 
-    private Optional<Boolean> missesRight() {
+    private static Optional<Boolean> missesRight(String miss) {
         return switch (miss) {
             case "none" -> Optional.empty();
             case "right" -> Optional.of(true);

@@ -1,6 +1,8 @@
 package loopwright.cli;
 
 import java.io.PrintWriter;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.concurrent.ThreadLocalRandom;
 import loopwright.action.UserFault;
@@ -16,6 +18,11 @@ public final class Terminal {
     public static int run(CommandLine line, String... args) {
         line.registerConverter(Integer.class, Terminal::wholeNumber);
         line.registerConverter(int.class, Terminal::wholeNumber);
+        line.registerConverter(Long.class, Terminal::longNumber);
+        line.registerConverter(long.class, Terminal::longNumber);
+        line.registerConverter(Double.class, Terminal::number);
+        line.registerConverter(double.class, Terminal::number);
+        line.registerConverter(LocalDate.class, Terminal::day);
         line.setParameterExceptionHandler((e, a) -> {
             PrintWriter err = e.getCommandLine().getErr();
             err.println(oneLine(String.valueOf(e.getMessage())) + " Try: "
@@ -45,6 +52,29 @@ public final class Terminal {
             throw new CommandLine.TypeConversionException("\"" + text + "\" is not a whole number.");
         }
         return Integer.valueOf(text);
+    }
+
+    private static Long longNumber(String text) {
+        if (!text.matches("[+-]?\\d{1,18}")) {
+            throw new CommandLine.TypeConversionException("\"" + text + "\" is not a whole number.");
+        }
+        return Long.valueOf(text);
+    }
+
+    private static Double number(String text) {
+        try {
+            return Double.valueOf(text);
+        } catch (NumberFormatException e) {
+            throw new CommandLine.TypeConversionException("\"" + text + "\" is not a number written like 12 or 12.5.");
+        }
+    }
+
+    private static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new CommandLine.TypeConversionException("\"" + text + "\" is not a day written like 2026-05-31.");
+        }
     }
 
     private static String oneLine(String message) {

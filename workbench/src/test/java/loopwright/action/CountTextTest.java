@@ -73,6 +73,7 @@ class CountTextTest {
                 "10 drives: 6 inside 30 yd | add up to 6, not to 10",
                 "driver: 6 inside 9000 yd | 1 to 430 yd",
                 "putter: 6 inside 30 yd | is no club to count",
+                "10 drives: 6 inside -30 yd, 4 right | has a sign",
             })
     void nonsenseIsToldInOneSentence(String text, String expected) {
         assertThatThrownBy(() -> parse(text)).isInstanceOf(UserFault.class).hasMessageContaining(expected);

@@ -160,7 +160,7 @@ class PuttIT {
                 "distance_ft,made;12,perhaps|line 2, column 2 (made)",
                 "distance_ft,made,side;12,no,north|short, long, left or right",
                 "distance_ft,made,leave_ft;12,yes,3|a holed putt has neither",
-                "distance_ft,made;1e9,yes|a number from 0.0 to 150.0",
+                "distance_ft,made;1e9,yes|a number from 0 to 150",
                 "distance_ft,made|no putt that can be used"
             })
     void badTablesGetOneSentence(String table, String sentence) throws IOException {

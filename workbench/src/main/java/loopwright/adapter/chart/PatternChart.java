@@ -35,13 +35,17 @@ final class PatternChart {
         double height = EDGE + HEAD + rows * (PatternPanel.HEIGHT + GAP_DOWN) + EDGE - GAP_DOWN;
         List<Mark> marks = new ArrayList<>(Furniture.neatLine(new Extent(0, 0, width, height).grown(-12)));
         marks.addAll(head(player, lengths, width));
+        double zoom = swings.stream()
+                .mapToDouble(s -> PatternPanel.zoomFor(s, lengths))
+                .max()
+                .orElse(1);
         for (int i = 0; i < swings.size(); i++) {
             Swing swing = swings.get(i);
             int row = i / columns;
             Point corner = new Point(
                     EDGE + (i % columns) * (PatternPanel.WIDTH + GAP_ACROSS),
                     EDGE + HEAD + row * (PatternPanel.HEIGHT + GAP_DOWN));
-            marks.addAll(new PatternPanel(swing, balls(log, swing), lengths, corner).marks());
+            marks.addAll(new PatternPanel(swing, balls(log, swing), lengths, zoom, corner).marks());
         }
         return new Drawing("Shot patterns of " + player.name(), width, height, marks);
     }

@@ -27,32 +27,61 @@ final class PatternPanel {
     private static final double POINTS_PER_UNIT = 1.5;
 
     private static final double HALF_WIDTH = 50;
-    private static final double FAR = 35;
-    private static final double NEAR = 75;
+    private static final double DEPTH = 110;
+    private static final double OUTER = 0.8;
     private static final double FINE = 8.5;
     private static final double TEXT = 9.5;
 
+    /** Ground is drawn at most so much smaller to hold the outlines; what is wilder is cut off. */
+    private static final double MOST_ZOOM = 2;
+
+    private static final double MOST_ZOOM_FOR_A_TAIL = 1.3;
+    private static final double CROWDED_SIDES = 1.2;
+
     private final LengthUnit lengths;
+    private final double zoom;
     private final Swing swing;
     private final List<Shot> balls;
     private final Point corner;
-    private final double middle;
+    private final double far;
     private final Extent ground;
     private final List<Mark> inside = new ArrayList<>();
     private final List<Mark> marks = new ArrayList<>();
 
-    PatternPanel(Swing swing, List<Shot> balls, LengthUnit lengths, Point corner) {
+    /**
+     * @param zoom 1: squares at their usual size, 2: half that, the panel holding twice the ground each way
+     */
+    PatternPanel(Swing swing, List<Shot> balls, LengthUnit lengths, double zoom, Point corner) {
         this.lengths = lengths;
+        this.zoom = zoom;
         this.swing = swing;
         this.balls = balls;
         this.corner = corner;
-        middle = Math.max(units(swing.pattern().carryMetres()), NEAR - 5);
+        far = far(new PatternDensity(swing.pattern()).reachOf(OUTER), lengths, zoom);
         double left = corner.x() + WIDTH - 2 * HALF_WIDTH * POINTS_PER_UNIT;
         ground = new Extent(
-                left,
-                corner.y() + GROUND_TOP,
-                corner.x() + WIDTH,
-                corner.y() + GROUND_TOP + (FAR + NEAR) * POINTS_PER_UNIT);
+                left, corner.y() + GROUND_TOP, corner.x() + WIDTH, corner.y() + GROUND_TOP + DEPTH * POINTS_PER_UNIT);
+    }
+
+    /**
+     * The least zoom, in tenths, at which a panel holds the outline of 80 balls to both sides, and, up to {@value
+     * #MOST_ZOOM_FOR_A_TAIL}, its tail of topped balls.
+     */
+    static double zoomFor(Swing swing, LengthUnit lengths) {
+        PatternDensity.Reach reach = new PatternDensity(swing.pattern()).reachOf(OUTER);
+        for (double zoom = 1; zoom < MOST_ZOOM; zoom += 0.1) {
+            boolean sides = reach.sideMetres() <= HALF_WIDTH * zoom * lengths.inMetres();
+            boolean tail = reach.nearMetres() >= (far(reach, lengths, zoom) - DEPTH * zoom) * lengths.inMetres();
+            if (sides && (tail || zoom >= MOST_ZOOM_FOR_A_TAIL)) {
+                return zoom;
+            }
+        }
+        return MOST_ZOOM;
+    }
+
+    /** The length at the far edge: just beyond the outline, or so much that the player stands just inside. */
+    private static double far(PatternDensity.Reach reach, LengthUnit lengths, double zoom) {
+        return Math.max(reach.farMetres() / lengths.inMetres() + 5, DEPTH * zoom - 5);
     }
 
     List<Mark> marks() {
@@ -69,12 +98,13 @@ final class PatternPanel {
     private void ruled() {
         List<Trace> fine = new ArrayList<>();
         List<Trace> heavy = new ArrayList<>();
-        for (int side = -40; side <= 40; side += 10) {
+        int last = 10 * (int) Math.ceil(HALF_WIDTH * zoom / 10 - 1);
+        for (int side = -last; side <= last; side += 10) {
             (side == 0 ? heavy : fine)
                     .add(Trace.line(new Point(x(side), ground.top()), new Point(x(side), ground.bottom())));
         }
-        long first = (long) Math.ceil((middle - NEAR) / 10);
-        for (long ten = first; ten * 10 <= middle + FAR; ten++) {
+        long first = (long) Math.ceil((far - DEPTH * zoom) / 10);
+        for (long ten = first; ten * 10 <= far; ten++) {
             double at = y(10.0 * ten);
             (ten % 5 == 0 ? heavy : fine).add(Trace.line(new Point(ground.left(), at), new Point(ground.right(), at)));
             boolean roomForText = at > ground.top() + 3 && at < ground.bottom() - 2;
@@ -85,7 +115,8 @@ final class PatternPanel {
         }
         inside.add(Mark.drawn(Pen.of(Ink.FAINT, 0.35), fine));
         inside.add(Mark.drawn(Pen.of(Ink.FAINT, 0.8), heavy));
-        for (int side = -40; side <= 40; side += 20) {
+        int step = zoom > CROWDED_SIDES ? 40 : 20;
+        for (int side = -last / step * step; side <= last; side += step) {
             String text = side == 0 ? "aim" : Math.abs(side) + (side < 0 ? " L" : " R");
             marks.add(Mark.text(text, new Point(x(side), ground.bottom() + 10), Mark.Anchor.MIDDLE, FINE));
         }
@@ -127,7 +158,7 @@ final class PatternPanel {
 
     /** Outlines of 50 and 80 of 100 balls; unbroken where measured balls say most, dashed where it is assumed. */
     private void outlines() {
-        double metresPerPoint = lengths.inMetres() / POINTS_PER_UNIT;
+        double metresPerPoint = lengths.inMetres() * zoom / POINTS_PER_UNIT;
         double wide = Math.max(ground.width(), 140) * 1.6;
         Extent covered = new Extent(
                 ground.centre().x() - wide, ground.top() - 60, ground.centre().x() + wide, y(0) + 40);
@@ -145,7 +176,7 @@ final class PatternPanel {
         }
         boolean measured = swing.evidence().balls() > 0 && swing.evidence().assumedShare() < 0.5;
         double square = Math.pow(cell * metresPerPoint, 2);
-        for (double share : new double[] {0.8, 0.5}) {
+        for (double share : new double[] {OUTER, 0.5}) {
             double level = PatternDensity.levelHolding(share, values, square);
             List<Trace> lines = Isolines.of(values, level).stream()
                     .map(t -> new Trace(
@@ -234,11 +265,11 @@ final class PatternPanel {
     }
 
     private double x(double side) {
-        return ground.centre().x() + side * POINTS_PER_UNIT;
+        return ground.centre().x() + side * POINTS_PER_UNIT / zoom;
     }
 
     private double y(double forward) {
-        return ground.top() + (middle + FAR - forward) * POINTS_PER_UNIT;
+        return ground.top() + (far - forward) * POINTS_PER_UNIT / zoom;
     }
 
     private double units(double metres) {

@@ -22,8 +22,9 @@ import loopwright.action.UserFault;
  * out. Each line is a row of its own, so that one bad quote spoils one row and not the rest of the file.
  *
  * @param columns header names (lower case, words joined by _) and their places, from 0
+ * @param header the names as they are written
  */
-record CsvTable(Path file, Map<String, Integer> columns, List<CsvRow> rows) {
+record CsvTable(Path file, Map<String, Integer> columns, List<String> header, List<CsvRow> rows) {
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     static CsvTable read(Path file) {
@@ -48,14 +49,27 @@ record CsvTable(Path file, Map<String, Integer> columns, List<CsvRow> rows) {
                 .fieldSeparator(separator)
                 .commentStrategy(CommentStrategy.NONE)
                 .allowUnclosedQuote(false);
-        Map<String, Integer> columns = columnsOf(file, header + 1, cells, lines.get(header));
+        List<String> names = namesOf(file, header + 1, cells, lines.get(header));
+        Map<String, Integer> columns = columnsOf(file, header + 1, names);
         List<CsvRow> rows = new ArrayList<>();
         for (int i = header + 1; i < lines.size(); i++) {
             if (!isSkipped(lines.get(i))) {
                 rows.add(row(i + 1, lines.get(i), cells, columns));
             }
         }
-        return new CsvTable(file, columns, rows);
+        return new CsvTable(file, columns, names, rows);
+    }
+
+    /** A column as the file writes it; the program's own name where it has none. */
+    String written(String column) {
+        Integer place = columns.get(column);
+        String name = place == null ? "" : header.get(place).strip();
+        return name.isEmpty() ? column : name;
+    }
+
+    /** All columns as the file writes them. */
+    List<String> written() {
+        return columns.keySet().stream().map(this::written).toList();
     }
 
     private static CsvRow row(long line, String text, CsvReader.CsvReaderBuilder reader, Map<String, Integer> columns) {
@@ -74,15 +88,16 @@ record CsvTable(Path file, Map<String, Integer> columns, List<CsvRow> rows) {
         return new CsvRow(line, List.of(), columns, Optional.of(new RowProblem(line, 0, "", text, accepted)));
     }
 
-    private static Map<String, Integer> columnsOf(
-            Path file, long line, CsvReader.CsvReaderBuilder reader, String header) {
-        Map<String, Integer> columns = new LinkedHashMap<>();
-        List<String> names;
+    private static List<String> namesOf(Path file, long line, CsvReader.CsvReaderBuilder reader, String header) {
         try {
-            names = reader.ofSingleCsvRecord(header).getFields();
+            return reader.ofSingleCsvRecord(header).getFields();
         } catch (CsvParseException e) {
             throw new UserFault(file + ", line " + line + ": a quote in the header row is not closed; close it.", e);
         }
+    }
+
+    private static Map<String, Integer> columnsOf(Path file, long line, List<String> names) {
+        Map<String, Integer> columns = new LinkedHashMap<>();
         for (String name : names) {
             String plain = plain(name);
             String key = plain.isEmpty() ? "column_" + (columns.size() + 1) : plain;

@@ -22,7 +22,7 @@ public final class PinSheetCsv implements PinSheetFile {
         if (!table.columns().containsKey("hole") || !table.columns().containsKey("front") || !sides) {
             throw new UserFault(
                     file + " is no pin sheet: it needs the columns hole, front, and left or right, in paces;"
-                            + " found: " + String.join(", ", table.columns().keySet()) + ".");
+                            + " found: " + String.join(", ", table.written()) + ".");
         }
         List<String> out = new ArrayList<>();
         for (CsvRow row : table.rows()) {

@@ -95,7 +95,7 @@ public final class PuttCsv implements PuttLogFile {
         if (!missing.isEmpty()) {
             throw new UserFault(table.file() + " is no record of putts: the column " + String.join(" and ", missing)
                     + " is missing; its columns are "
-                    + String.join(", ", table.columns().keySet()) + ".");
+                    + String.join(", ", table.written()) + ".");
         }
         return made.orElse("made");
     }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import loopwright.action.RowProblem;
+import loopwright.action.UserFault;
 import loopwright.units.Distance;
 
 /** Reads the cells of one row as values; the first cell that is none becomes the row's problem. */
@@ -70,7 +71,7 @@ final class RowReader {
                 return OptionalDouble.of(value);
             }
         }
-        reject(column, row.cell(column), String.format(Locale.ROOT, "a number from %s to %s", low, high));
+        reject(column, row.cell(column), "a number from " + UserFault.typed(low) + " to " + UserFault.typed(high));
         return OptionalDouble.empty();
     }
 

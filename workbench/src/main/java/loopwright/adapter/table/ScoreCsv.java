@@ -25,7 +25,7 @@ public final class ScoreCsv implements ScoreFile {
                 .findFirst()
                 .orElseThrow(() -> new UserFault(file + " holds no scores: it needs a column score (and may have date,"
                         + " course, tees, rating, slope, holes); found: "
-                        + String.join(", ", table.columns().keySet()) + "."));
+                        + String.join(", ", table.written()) + "."));
         List<Total> rounds = new ArrayList<>();
         List<RowProblem> problems = new ArrayList<>();
         for (CsvRow row : table.rows()) {

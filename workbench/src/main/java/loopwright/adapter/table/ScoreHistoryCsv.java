@@ -37,7 +37,7 @@ public final class ScoreHistoryCsv implements ScoreHistoryFile {
         if (!table.columns().containsKey("date") || !(given || computed)) {
             throw new UserFault(table.file() + " is no scoring record: it needs the columns date and differential, or"
                     + " date, gross, rating and slope; found: "
-                    + String.join(", ", table.columns().keySet()) + ".");
+                    + String.join(", ", table.written()) + ".");
         }
     }
 

@@ -35,13 +35,13 @@ final class ShotColumns {
     ShotColumns(CsvTable table, Map<String, String> map) {
         this.table = table;
         this.map = map;
+        map.keySet().forEach(this::requireKnown);
         for (String quantity : List.of("carry", "total", "side")) {
             findLength(quantity).ifPresent(length -> lengths.put(quantity, length));
         }
         for (String word : WORDS) {
             findWord(word).ifPresent(column -> words.put(word, column));
         }
-        map.keySet().forEach(this::requireKnown);
         requireEnough();
     }
 
@@ -64,13 +64,14 @@ final class ShotColumns {
         if (CountRows.areIn(table)) {
             CountRows.columns().forEach(left::remove);
         }
-        return List.copyOf(left);
+        return left.stream().map(table::written).toList();
     }
 
     String understood() {
         List<String> out = new ArrayList<>();
-        words.forEach((word, column) -> out.add(word.equals(column) ? word : word + " (" + column + ")"));
-        lengths.forEach((word, length) -> out.add(word + " (" + length.column() + ")"));
+        words.forEach(
+                (word, column) -> out.add(word.equals(column) ? word : word + " (" + table.written(column) + ")"));
+        lengths.forEach((word, length) -> out.add(word + " (" + table.written(length.column()) + ")"));
         table.columns().keySet().stream().filter(this::isCountedOrShort).forEach(out::add);
         return String.join(", ", out);
     }
@@ -138,7 +139,7 @@ final class ShotColumns {
         String column = plain(text);
         if (!table.columns().containsKey(column)) {
             throw new UserFault(table.file() + " has no column \"" + text + "\" to map; its columns are "
-                    + String.join(", ", table.columns().keySet()) + ".");
+                    + String.join(", ", table.written()) + ".");
         }
         return column;
     }
@@ -166,14 +167,14 @@ final class ShotColumns {
         }
         if (!missing.isEmpty()) {
             throw new UserFault(table.file() + ", line 1 lacks a column " + String.join(" and a column ", missing)
-                    + "; it has " + String.join(", ", table.columns().keySet())
+                    + "; it has " + String.join(", ", table.written())
                     + ". Rename a column or say --map carry_yd=COLUMN.");
         }
     }
 
     private UserFault fault(String column, String sentence) {
         return new UserFault(table.file() + ", line 1, column "
-                + (table.columns().getOrDefault(column, 0) + 1) + " (" + column + ") " + sentence + ".");
+                + (table.columns().getOrDefault(column, 0) + 1) + " (" + table.written(column) + ") " + sentence + ".");
     }
 
     private static String plain(String text) {

@@ -1,6 +1,7 @@
 package loopwright.adapter.table;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -23,6 +24,17 @@ import loopwright.putting.LoggedPutt;
 
 /** A player's balls from CSV files: measured, counted, and those of the short game. */
 public final class ShotCsv implements ShotFiles {
+
+    private final Clock clock;
+
+    public ShotCsv() {
+        this(Clock.systemDefaultZone());
+    }
+
+    /** With a clock of its own, which tells what days have been. */
+    ShotCsv(Clock clock) {
+        this.clock = clock;
+    }
 
     /** What has been gathered from all files. */
     private static final class Gathered {
@@ -49,7 +61,7 @@ public final class ShotCsv implements ShotFiles {
         return new ShotImport(log(all), all.touch, all.putts, all.notes, all.newest());
     }
 
-    private static void readFile(Path file, Map<String, String> map, Setting fallback, Gathered all) {
+    private void readFile(Path file, Map<String, String> map, Setting fallback, Gathered all) {
         List<String> lines = CsvTable.linesOf(file);
         if (CountLines.areIn(lines)) {
             all.counts.addAll(CountLines.read(file, lines, fallback));
@@ -57,7 +69,7 @@ public final class ShotCsv implements ShotFiles {
         }
         CsvTable table = CsvTable.of(file, lines);
         ShotColumns columns = new ShotColumns(table, map);
-        ShotRowReader reader = new ShotRowReader(table, columns, fallback);
+        ShotRowReader reader = new ShotRowReader(table, columns, fallback, LocalDate.now(clock));
         List<RowProblem> problems = new ArrayList<>();
         List<ShotRow> rows = new ArrayList<>();
         for (CsvRow row : table.rows()) {
@@ -66,8 +78,11 @@ public final class ShotCsv implements ShotFiles {
                             problems::add, () -> reader.read(row, problems).ifPresent(rows::add));
         }
         if (!problems.isEmpty()) {
-            String more = problems.size() == 1 ? "" : " (and " + (problems.size() - 1) + " more such rows)";
-            throw new UserFault(file + ", " + problems.get(0).sentence() + more);
+            int others = problems.size() - 1;
+            String more = others == 0 ? "" : " (and " + others + (others == 1 ? " more row)" : " more rows)");
+            RowProblem first = problems.get(0);
+            throw new UserFault(
+                    file + ", " + first.named(table.written(first.name())).sentence() + more);
         }
         String found = found(rows, reader);
         List<String> aside = reader.setAside();
@@ -92,16 +107,16 @@ public final class ShotCsv implements ShotFiles {
                 .mapToInt(Integer::intValue)
                 .sum();
         return Stream.of(
-                        said(rows.size(), "shots"),
-                        said(counted, "counted balls"),
-                        said(reader.shortRows().touch.size(), "short shots"),
-                        said(reader.shortRows().putts.size(), "putts"))
+                        said(rows.size(), "shot"),
+                        said(counted, "counted ball"),
+                        said(reader.shortRows().touch.size(), "short shot"),
+                        said(reader.shortRows().putts.size(), "putt"))
                 .filter(s -> !s.isEmpty())
                 .collect(Collectors.joining(", "));
     }
 
     private static String said(int count, String what) {
-        return count == 0 ? "" : count + " " + what;
+        return count == 0 ? "" : count + " " + what + (count == 1 ? "" : "s");
     }
 
     /** Numbers the sessions in the order in which they appear and turns dates into ages. */

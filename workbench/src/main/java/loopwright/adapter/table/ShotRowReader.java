@@ -23,6 +23,8 @@ final class ShotRowReader {
     private static final double LONGEST_METRES = 420;
 
     private static final double WIDEST_METRES = 300;
+    /** A ball with much backspin comes back by some 10 m; further it was no such ball (common practice, no source). */
+    private static final double MOST_BACK_METRES = 15;
     /** Carry per degree Celsius: 9.4 yd in 260 from 50 to 90 F with a driver by air density alone (computed with a flight model). */
     private static final double CARRY_PER_DEGREE = 0.0015;
 
@@ -67,18 +69,20 @@ final class ShotRowReader {
     private final Path file;
     private final ShotColumns columns;
     private final Setting fallback;
+    private final LocalDate today;
     private final boolean hasShort;
     private final boolean isCounted;
     private final Map<String, Integer> aside = new TreeMap<>();
     private final ShortRows shortRows = new ShortRows();
     private final List<CountRow> counts = new ArrayList<>();
 
-    ShotRowReader(CsvTable table, ShotColumns columns, Setting fallback) {
+    ShotRowReader(CsvTable table, ShotColumns columns, Setting fallback, LocalDate today) {
         this.file = table.file();
         hasShort = ShortRows.areIn(table);
         isCounted = CountRows.areIn(table);
         this.columns = columns;
         this.fallback = fallback;
+        this.today = today;
     }
 
     /** Chips, pitches, bunker shots and putts read so far. */
@@ -136,6 +140,7 @@ final class ShotRowReader {
         OptionalDouble carry = length(row, cells, "carry", 0, LONGEST_METRES);
         OptionalDouble total = length(row, cells, "total", 0, LONGEST_METRES);
         OptionalDouble side = side(row, cells);
+        checkTogether(row, cells, carry, total, side);
         String effort = effort(cells);
         boolean good = word(cells, "lie", LIES, "tee, fairway, rough, deep rough, sand, woods or poor")
                 .orElse(true);
@@ -150,13 +155,36 @@ final class ShotRowReader {
                 club.get(), effort, times(carry, warmth), times(total, warmth), side, setting, session, date));
     }
 
+    /** A ball that comes back farther than any, or lies farther aside than it went. */
+    private void checkTogether(
+            CsvRow row, RowReader cells, OptionalDouble carry, OptionalDouble total, OptionalDouble side) {
+        if (carry.isPresent() && total.isPresent() && total.getAsDouble() < carry.getAsDouble() - MOST_BACK_METRES) {
+            reject(row, cells, "total", "the end of a ball that carried so far; a total holds the carry");
+        }
+        double went = Math.max(carry.orElse(0), total.orElse(0));
+        boolean measured = carry.isPresent() || total.isPresent();
+        if (measured && Math.abs(side.orElse(0)) > went) {
+            reject(
+                    row,
+                    cells,
+                    "side",
+                    "within the ball's own length; carry and total run from where it was hit to where the ball was");
+        }
+    }
+
+    private void reject(CsvRow row, RowReader cells, String quantity, String accepted) {
+        String column = columns.length(quantity).map(ShotColumns.Length::column).orElse(quantity);
+        cells.reject(column, row.cell(column), accepted);
+    }
+
     /** What was set aside and why, a sentence each. */
     List<String> setAside() {
         List<String> out = new ArrayList<>();
         if (shortRows.empty > 0) {
             aside.merge("nothing was filled in", shortRows.empty, Integer::sum);
         }
-        aside.forEach((why, count) -> out.add(file + ": " + count + " rows set aside: " + why + "."));
+        aside.forEach((why, count) ->
+                out.add(file + ": " + count + (count == 1 ? " row" : " rows") + " set aside: " + why + "."));
         return out;
     }
 
@@ -242,7 +270,12 @@ final class ShotRowReader {
             return Optional.empty();
         }
         try {
-            return Optional.of(LocalDate.parse(cell));
+            LocalDate day = LocalDate.parse(cell);
+            // a day on: the file may come from where it is tomorrow already
+            if (day.isAfter(today.plusDays(1))) {
+                cells.reject(column, cell, "a day that has been");
+            }
+            return Optional.of(day);
         } catch (DateTimeParseException e) {
             cells.reject(column, cell, "a date like 2026-05-31");
             return Optional.empty();

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import loopwright.action.LengthUnit;
 import loopwright.drawing.Drawing;
+import loopwright.drawing.Extent;
 import loopwright.drawing.Ink;
 import loopwright.drawing.Labels;
 import loopwright.drawing.Mark;
@@ -51,7 +52,7 @@ class PatternChartTest {
         double carry = driver.pattern().carryMetres();
         List<Shot> balls =
                 List.of(Shot.onCourse(driver.club(), carry, 0), Shot.onCourse(driver.club(), 0.75 * carry, 9));
-        List<Mark> marks = flat(new PatternPanel(driver, balls, LengthUnit.YARDS, new Point(0, 0)).marks());
+        List<Mark> marks = flat(new PatternPanel(driver, balls, LengthUnit.YARDS, 1, new Point(0, 0)).marks());
         assertThat(marks.stream()
                         .filter(m -> m instanceof Mark.Shape s
                                 && s.pen() != null
@@ -65,9 +66,42 @@ class PatternChartTest {
     void ballsOffTheGroundAreCounted() {
         Swing driver = ASSUMED.swings().get(0);
         List<Shot> balls = List.of(Shot.onCourse(driver.club(), 30, 0), Shot.onCourse(driver.club(), 200, 70));
-        assertThat(Labels.of(new PatternPanel(driver, balls, LengthUnit.YARDS, new Point(0, 0)).marks()).stream()
+        assertThat(Labels.of(new PatternPanel(driver, balls, LengthUnit.YARDS, 1, new Point(0, 0)).marks()).stream()
                         .map(Mark.Label::text))
                 .contains("2 off this ground");
+    }
+
+    /** A wild player's outlines stay inside their panels but for the tail of topped balls at the foot. */
+    @Test
+    void theGroundGrowsUntilItHoldsEveryOutline() {
+        for (double level : new double[] {76, 102, 120}) {
+            Player player = PlayerPrior.of(level, Player.Hand.LEFT).player("synthetic");
+            double zoom = player.swings().stream()
+                    .mapToDouble(s -> PatternPanel.zoomFor(s, LengthUnit.YARDS))
+                    .max()
+                    .orElseThrow();
+            assertThat(zoom).as("level %s", level).isBetween(1.0, 1.5);
+            for (Swing swing : player.swings()) {
+                List<Mark> marks = new PatternPanel(swing, List.of(), LengthUnit.YARDS, zoom, new Point(0, 0)).marks();
+                Mark.Window window = (Mark.Window) marks.stream()
+                        .filter(Mark.Window.class::isInstance)
+                        .findFirst()
+                        .orElseThrow();
+                Extent ground = Extent.around(window.window().points());
+                for (Mark mark : window.inside()) {
+                    boolean outline = mark instanceof Mark.Shape s
+                            && s.pen() != null
+                            && !s.pen().dashes().isEmpty();
+                    if (outline) {
+                        ((Mark.Shape) mark)
+                                .traces()
+                                .forEach(t -> assertThat(t.points())
+                                        .as("%s at %s", swing.label(), level)
+                                        .allMatch(p -> p.y() > ground.bottom() || ground.contains(p)));
+                    }
+                }
+            }
+        }
     }
 
     /** Dashes of the outlines of a driver whose pattern is assumed to this share. */
@@ -79,7 +113,7 @@ class PatternChartTest {
                 driver.pattern(),
                 new Evidence(balls, assumedShare));
         List<List<Double>> out = new ArrayList<>();
-        for (Mark mark : flat(new PatternPanel(swing, List.of(), LengthUnit.YARDS, new Point(0, 0)).marks())) {
+        for (Mark mark : flat(new PatternPanel(swing, List.of(), LengthUnit.YARDS, 1, new Point(0, 0)).marks())) {
             if (mark instanceof Mark.Shape s && s.traces().stream().anyMatch(Trace::closed)) {
                 Pen pen = s.pen();
                 boolean frame = s.traces().get(0).points().size() == 4;

@@ -111,7 +111,40 @@ class FitPlayerTest {
         // an interview's interval is wide: the width may be a third less or half as much again
         FitResult.Range width = scratch.clubs().get(0).eightInTenYards();
         assertThat(width.high() / width.low()).isGreaterThan(1.8);
-        assertThat(scratch.clubs()).allSatisfy(c -> assertThat(c.assumedShare()).isGreaterThan(0.8));
+        // no ball, nothing measured: neither chance nor the sampler may say otherwise
+        assertThat(scratch.clubs()).allSatisfy(c -> assertThat(c.assumedShare()).isEqualTo(1));
+    }
+
+    @Test
+    void whatTheMishitsAreIsSaidForTheClubThatIsMishitMost() {
+        FitResult result = fit(interview(102, 175, Player.Hand.RIGHT), List.of());
+
+        assertThat(result.notes())
+                .anyMatch(n -> n.contains("most of them no disaster: of 4")
+                        && n.contains("thin and fly 78 % as far")
+                        && n.contains("topped and fly 22 % as far"));
+    }
+
+    @Test
+    void bagsThatNobodyPlaysAreRefused() {
+        assertThatThrownBy(() -> Interview.checkBag(List.of(club("driver"), club("7-iron"), club("driver"))))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("The driver is named twice");
+        assertThatThrownBy(() -> Interview.checkBag(List.of(club("putter"))))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("a putter alone");
+    }
+
+    /** Seventy drives from all over: the width is known to a sixth, whatever of them was solid. */
+    @Test
+    void aWildPlayersManyBallsAreMeasuredAlthoughSolidAndMishitsRunTogether() {
+        Path shots = sharedShots("golfer-4.csv");
+        assumeTrue(shots != null, "the shared shot lists are not beside this checkout");
+        ClubResult driver =
+                fit(interview(85, 0, Player.Hand.RIGHT), List.of(shots)).clubs().get(0);
+
+        assertThat(driver.balls()).isEqualTo(73);
+        assertThat(driver.assumedShare()).isLessThan(0.5);
     }
 
     @Test

@@ -95,7 +95,7 @@ class SessionCsvTest {
         assertThat(read.putts()).hasSize(1);
         assertThat(read.putts().get(0).straightDrill()).isTrue();
         assertThat(read.putts().get(0).side()).isEqualTo(LoggedPutt.Side.LEFT);
-        assertThat(read.notes()).anyMatch(n -> n.contains("1 rows set aside: nothing was filled in"));
+        assertThat(read.notes()).anyMatch(n -> n.contains("1 row set aside: nothing was filled in"));
     }
 
     @Test

@@ -7,6 +7,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import loopwright.action.ShotImport;
@@ -101,6 +104,11 @@ class ShotCsvTest {
                 "club,carry_yd\\n | no shot that can be fitted",
                 "club,carry_yd,date\\ndriver,150,31.5.26\\n | a date like",
                 "club,carry_yd\\ndriver,150,7,8\\n | one of 4",
+                "club,carry_yd,side_yd\\n7i,120,300\\n | line 2, column 3 (side_yd): \"300\" is not within the ball's own length",
+                "club,carry_yd,total_yd\\n7i,150,100\\n | line 2, column 3 (total_yd): \"100\" is not the end of a ball",
+                "club,carry_yd,date\\n7i,150,2062-05-01\\n | line 2, column 3 (date): \"2062-05-01\" is not a day that has been",
+                "Club,Carry (yd)\\n7i,x\\n | line 2, column 2 (Carry (yd)): \"x\"",
+                "Schläger,Weite (m)\\n7i,x\\n | it has Schläger, Weite (m)",
             })
     void badInputIsOneSentenceWithItsPlace(String text, String expected) throws IOException {
         assertThatThrownBy(() -> read(text.replace("\\n", "\n")))
@@ -108,6 +116,26 @@ class ShotCsvTest {
                 .hasMessageContaining("shots.csv")
                 .hasMessageContaining(expected)
                 .hasMessageNotContaining("\n");
+    }
+
+    @Test
+    void aBallThatSpinsBackAndOneFromTomorrowHereAreKept() throws IOException {
+        assertThat(read("club,carry_yd,total_yd\nPW,100,92\n").log().shots()).hasSize(1);
+        Clock yesterday = Clock.fixed(Instant.parse("2026-05-30T12:00:00Z"), ZoneOffset.UTC);
+        Path file = write("club,carry_yd,date\nPW,100,2026-05-31\n");
+        assertThat(new ShotCsv(yesterday)
+                        .read(List.of(file), Map.of(), Setting.RANGE)
+                        .log()
+                        .shots())
+                .hasSize(1);
+    }
+
+    @Test
+    void aQuantityThatIsNoneIsRefusedBeforeTheColumnsAreLookedAt() throws IOException {
+        Path file = write("club,carry\nPW,100\n");
+        assertThatThrownBy(() -> new ShotCsv().read(List.of(file), Map.of("height", "carry"), Setting.RANGE))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("nothing is called \"height\"");
     }
 
     @Test
