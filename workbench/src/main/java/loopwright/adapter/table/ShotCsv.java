@@ -3,6 +3,7 @@ package loopwright.adapter.table;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -28,7 +29,7 @@ public final class ShotCsv implements ShotFiles {
     private final Clock clock;
 
     public ShotCsv() {
-        this(Clock.systemDefaultZone());
+        this(Clock.system(ZoneId.systemDefault()));
     }
 
     /** With a clock of its own, which tells what days have been. */
