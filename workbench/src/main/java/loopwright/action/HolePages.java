@@ -198,7 +198,8 @@ final class HolePages {
                 .toList();
         return where.isEmpty()
                 ? Optional.empty()
-                : Optional.of("Beware: " + String.join(", ", where) + ". Wait until nobody is within reach.");
+                : Optional.of(
+                        "Beware: may finish " + String.join(", ", where) + ". Wait until nobody is within reach.");
     }
 
     /** The decision on this hole if there is one, else what is a good score. */

@@ -358,7 +358,7 @@ final class HolePlanner {
                 approach ? Optional.empty() : rooms.at(ball, bearing, length, finish.sample()),
                 alternatives(advice, ball, lie, situation, chosen),
                 habitual(advice, habit, ball, lie, situation, chosen),
-                safety.of(finish.sample()));
+                safety.of(ball, finish.sample()));
     }
 
     private List<RoundPlan.Alternative> alternatives(

@@ -249,8 +249,11 @@ public record RoundPlan(
 
     /** A finish where people may be, and how often this shot has it. */
     public record Risk(String where, double chance) {
-        /** One in a hundred: assumed; low, since the map does not know who is there. */
-        private static final double WORTH_A_WARNING = 0.01;
+        /**
+         * One in two hundred: assumed; low, since the map does not know who is there, a round has some forty such shots, and the
+         * chance is read off some four hundred finishes.
+         */
+        private static final double WORTH_A_WARNING = 0.005;
 
         public boolean isFlagged() {
             return chance >= WORTH_A_WARNING;

@@ -10,24 +10,33 @@ import loopwright.course.Course;
 import loopwright.course.CourseMap;
 import loopwright.course.Hole;
 import loopwright.geo.Box;
+import loopwright.geo.Line;
 import loopwright.geo.Place;
 import loopwright.geo.Region;
 import loopwright.ground.Surface;
 
 /**
- * How often a shot finishes where people may be: on a road, a path or a building, on the tee or green of another hole,
- * or beyond the boundary. It knows what the map shows and nobody else; it warns, and never calls a shot safe.
+ * How often a shot finishes where people may be: on or by a road, a path or a building, on or by the tee or green of another
+ * hole, beyond the boundary, or across a road. It knows what the map shows and nobody else; it warns, and never calls a shot
+ * safe.
  */
 final class SafetyCheck {
     /** A tee of another hole that the map does not draw is taken as a circle of this radius, metres: assumed. */
     private static final double TEE_RADIUS_METRES = 8;
 
+    /** Half the width of a ball's way over the ground. */
+    private static final double LINE_METRES = 0.1;
+    /** Mapped edges are uncertain by 4 yd, and people stand beside as well as on: assumed. */
+    private static final double BESIDE_METRES = 4;
+
     private final CourseMap map;
     private final List<Ground> grounds = new ArrayList<>();
+    private final List<Region> roads = new ArrayList<>();
 
     private record Ground(String name, Box box, Predicate<Place> holds) {
         static Ground of(String name, Region region) {
-            return new Ground(name, region.box(), region::contains);
+            return new Ground(
+                    "on or by " + name, region.box().grown(BESIDE_METRES), p -> region.distanceTo(p) <= BESIDE_METRES);
         }
     }
 
@@ -36,7 +45,10 @@ final class SafetyCheck {
         Course course = map.course();
         for (Area area : course.areas()) {
             switch (area.kind()) {
-                case ROAD -> grounds.add(Ground.of("a road", area.region()));
+                case ROAD -> {
+                    grounds.add(Ground.of("a road", area.region()));
+                    roads.add(area.region());
+                }
                 case BUILDING -> grounds.add(Ground.of("a building", area.region()));
                 case PATH -> grounds.add(Ground.of("a path", area.region()));
                 default -> {
@@ -53,7 +65,7 @@ final class SafetyCheck {
         for (var set : map.course().teeSets()) {
             Place place = set.getPlace(other.number()).place();
             grounds.add(new Ground(
-                    tee,
+                    "on or by " + tee,
                     Box.around(List.of(place)).grown(TEE_RADIUS_METRES),
                     p -> p.distanceTo(place) <= TEE_RADIUS_METRES));
         }
@@ -68,10 +80,14 @@ final class SafetyCheck {
         }
     }
 
-    /** The chance of each kind of finish, from equally likely ones; greatest first, none that never happened. */
-    List<RoundPlan.Risk> of(List<Place> finishes) {
+    /** The chance of each kind of finish of a ball, from equally likely ones; greatest first, none that never happened. */
+    List<RoundPlan.Risk> of(Place ball, List<Place> finishes) {
+        List<Region> reached = roadsBeside(ball, finishes);
         TreeMap<String, Integer> count = new TreeMap<>();
         for (Place p : finishes) {
+            if (reached.stream().anyMatch(road -> isAcross(road, ball, p))) {
+                count.merge("across a road", 1, Integer::sum);
+            }
             if (map.surfaceAt(p) == Surface.OUT_OF_BOUNDS) {
                 count.merge("beyond the boundary", 1, Integer::sum);
             }
@@ -85,5 +101,20 @@ final class SafetyCheck {
                 .map(e -> new RoundPlan.Risk(e.getKey(), (double) e.getValue() / finishes.size()))
                 .sorted((a, b) -> Double.compare(b.chance(), a.chance()))
                 .toList();
+    }
+
+    private List<Region> roadsBeside(Place ball, List<Place> finishes) {
+        List<Place> all = new ArrayList<>(finishes);
+        all.add(ball);
+        Box box = Box.around(all);
+        return roads.stream().filter(r -> r.box().intersects(box)).toList();
+    }
+
+    /** True if the ball came to rest behind the road, not on it. */
+    private static boolean isAcross(Region road, Place ball, Place finish) {
+        return !road.contains(finish)
+                && !road.contains(ball)
+                && ball.distanceTo(finish) > LINE_METRES
+                && Region.strip(new Line(List.of(ball, finish)), LINE_METRES).intersects(road);
     }
 }

@@ -73,7 +73,7 @@ public record WedgeTable(
             Optional<RoundPlan.Alternative> next) {}
 
     /**
-     * A length that no swing has.
+     * A length that no swing has; lengths are carry and run.
      *
      * @param saving strokes from there that a swing of just that length would save, as tight as the longer neighbour
      */

@@ -179,7 +179,7 @@ final class PlanPage {
                 s.risks().stream().filter(RoundPlan.Risk::isFlagged).toList();
         if (!flagged.isEmpty()) {
             line(
-                    "      BEWARE: finishes %s. Wait until nobody is within reach, and call out.",
+                    "      BEWARE: may finish %s. Wait until nobody is within reach, and call out.",
                     flagged.stream()
                             .map(r -> r.where() + " " + percent(r.chance()))
                             .collect(Collectors.joining(", ")));

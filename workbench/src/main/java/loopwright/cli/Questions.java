@@ -20,7 +20,10 @@ final class Questions {
     private final PrintWriter out;
     private final BufferedReader in;
     private final boolean asksAgain;
+    private boolean ended;
 
+    // from Java 22 on there is a console for a pipe as well: its answers are then asked for until it ends
+    @SuppressWarnings("SystemConsoleNull")
     Questions(PrintWriter out) {
         this(
                 out,
@@ -36,14 +39,20 @@ final class Questions {
 
     /** The answer as it is read by {@code reading}, which refuses what cannot be used. */
     <T> T read(String question, String otherwise, Function<String, T> reading) {
+        UserFault refused = null;
         while (true) {
+            String answer = text(question, otherwise);
+            if (refused != null && ended) {
+                throw refused;
+            }
             try {
-                return reading.apply(text(question, otherwise));
+                return reading.apply(answer);
             } catch (UserFault e) {
                 if (!asksAgain) {
                     throw e;
                 }
                 out.println(e.getMessage());
+                refused = e;
             }
         }
     }
@@ -53,6 +62,7 @@ final class Questions {
         out.flush();
         try {
             String line = in.readLine();
+            ended = line == null;
             return line == null || line.isBlank() ? otherwise : line.strip();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

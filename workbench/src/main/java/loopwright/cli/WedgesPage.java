@@ -35,12 +35,14 @@ final class WedgesPage {
         out.println();
         table.gaps().forEach(this::gap);
         if (table.gaps().isEmpty()) {
-            line("No gap of more than %s between neighbouring swings.", of(WedgeTable.LEAST_GAP_METRES));
+            line(
+                    "No gap of more than %s between where neighbouring swings finish, run and all.",
+                    of(WedgeTable.LEAST_GAP_METRES));
         }
         table.findGapToFill()
                 .ifPresentOrElse(
                         g -> line(
-                                "To add: a swing of %s; another effort you practise serves as well as another club.",
+                                "To add: a swing that finishes at %s, run and all; another effort you practise serves as well as another club.",
                                 of(g.middleMetres())),
                         () -> line("No gap is worth another club."));
         if (!table.measure().isEmpty()) {
@@ -79,7 +81,8 @@ final class WedgesPage {
 
     private void gap(WedgeTable.Gap g) {
         line(
-                "Gap: %s between %s (%d) and %s (%d); a swing of %s would save %s from there.",
+                "Gap: %s between %s, which finishes at %d, and %s, at %d (carry and run); a swing that finishes at %s would"
+                        + " save %s from there.",
                 of(g.longerMetres() - g.shorterMetres()),
                 g.shorter(),
                 whole(g.shorterMetres()),

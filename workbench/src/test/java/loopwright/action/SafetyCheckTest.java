@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import loopwright.course.Area;
 import loopwright.course.AreaKind;
 import loopwright.course.Course;
+import loopwright.course.CourseMap;
 import loopwright.course.Hole;
 import loopwright.course.HoleSurvey;
 import loopwright.course.TeePlace;
@@ -38,9 +39,37 @@ class SafetyCheckTest {
     void aRoadInPlayIsFlagged() {
         List<RoundPlan.Risk> risks = teeShotBeside(14);
         assertThat(risks).anySatisfy(r -> {
-            assertThat(r.where()).isEqualTo("a road");
+            assertThat(r.where()).isEqualTo("on or by a road");
             assertThat(r.isFlagged()).as("chance %s", r.chance()).isTrue();
         });
+    }
+
+    /** A shot over a road is no finish on it, and yet everybody on it is under the ball. */
+    @Test
+    void aRoadThatIsPlayedOverIsFlagged() {
+        Course course = course(new Place(-60, 150), new Place(60, 156));
+        SafetyCheck check = new SafetyCheck(new CourseMap(course, course.holes().get(0)));
+        List<RoundPlan.Risk> risks =
+                check.of(TEE, List.of(new Place(0, 200), new Place(5, 140), new Place(100, 200), new Place(0, 153)));
+        // over it; short, 10 m off; round its end; on it
+        assertThat(risks)
+                .containsExactlyInAnyOrder(
+                        new RoundPlan.Risk("across a road", 0.25), new RoundPlan.Risk("on or by a road", 0.25));
+    }
+
+    @Test
+    void besideARoadIsAsGoodAsOnIt() {
+        Course course = course(new Place(14, -20), new Place(22, 400));
+        SafetyCheck check = new SafetyCheck(new CourseMap(course, course.holes().get(0)));
+        // the map is off by some 4 yd, and people stand at the kerb
+        assertThat(check.of(TEE, List.of(new Place(11, 200), new Place(9, 200))))
+                .containsExactly(new RoundPlan.Risk("on or by a road", 0.5));
+    }
+
+    @Test
+    void oneBallInTwoHundredIsWorthAWarning() {
+        assertThat(new RoundPlan.Risk("on or by a road", 0.005).isFlagged()).isTrue();
+        assertThat(new RoundPlan.Risk("on or by a road", 0.0049).isFlagged()).isFalse();
     }
 
     @Test
@@ -50,7 +79,7 @@ class SafetyCheckTest {
 
     /** Risks of the planned tee shot where a road 8 m wide runs along the hole, so far right of its line. */
     private List<RoundPlan.Risk> teeShotBeside(double metres) {
-        Course course = course(metres);
+        Course course = course(new Place(metres, -20), new Place(metres + 8, 400));
         CourseFiles courses = new OneCourse(course);
         PlanRound planning = new PlanRound(courses, new OnePlayer(player), (p, t) -> {}, folder -> {
             throw new IllegalStateException("no audit is asked for");
@@ -60,10 +89,11 @@ class SafetyCheckTest {
         return planning.plan(request, Watch.NONE).holes().get(0).shots().get(0).risks();
     }
 
-    private static Course course(double roadMetres) {
+    /** A hole, and a road between two corners. */
+    private static Course course(Place southWest, Place northEast) {
         List<Area> areas = new ArrayList<>();
         areas.add(Area.of("fairway", AreaKind.FAIRWAY, box(-15, 100, 12, 330)));
-        areas.add(Area.of("road", AreaKind.ROAD, box(roadMetres, -20, roadMetres + 8, 400)));
+        areas.add(Area.of("road", AreaKind.ROAD, box(southWest.x(), southWest.y(), northEast.x(), northEast.y())));
         Hole hole = new Hole(
                 1,
                 4,

@@ -30,6 +30,14 @@ class QuestionsTest {
     }
 
     @Test
+    void theEndOfTheAnswersIsNoAnswerToWhatWasAskedAgain() {
+        Questions questions = asked("far\n", true);
+        assertThatThrownBy(() -> questions.number("Driver carry in yards", 20, 380))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("\"far\" is no number");
+    }
+
+    @Test
     void nothingSaidIsNotKnown() {
         Questions questions = asked("\n", true);
         assertThat(questions.number("Driver carry in yards", 20, 380)).isEmpty();
