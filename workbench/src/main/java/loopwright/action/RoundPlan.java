@@ -247,16 +247,14 @@ public record RoundPlan(
     /** A hazard on the line: what it is and the carry that clears it. */
     public record Carry(String hazard, double metres) {}
 
-    /** A finish where people may be, and how often this shot has it. */
-    public record Risk(String where, double chance) {
-        /**
-         * One in two hundred: assumed; low, since the map does not know who is there, a round has some forty such shots, and the
-         * chance is read off some four hundred finishes.
-         */
-        private static final double WORTH_A_WARNING = 0.005;
-
+    /**
+     * A finish where people may be, and how often this shot has it.
+     *
+     * @param worthAWarning the chance from which on it is warned of
+     */
+    public record Risk(String where, double chance, double worthAWarning) {
         public boolean isFlagged() {
-            return chance >= WORTH_A_WARNING;
+            return chance >= worthAWarning;
         }
     }
 

@@ -24,6 +24,18 @@ final class SafetyCheck {
     /** A tee of another hole that the map does not draw is taken as a circle of this radius, metres: assumed. */
     private static final double TEE_RADIUS_METRES = 8;
 
+    /**
+     * One in two hundred: assumed; low, since the map does not know who is there, a round has some forty such shots, and the
+     * chance is read off some four hundred finishes.
+     */
+    static final double WORTH_A_WARNING = 0.005;
+    /**
+     * On a path it is one in twenty: assumed. Most paths of a course are its players' own and run along every hole; at one in two
+     * hundred more than every second shot of a real course with paths was warned of, and the warnings that matter drowned.
+     */
+    static final double WORTH_A_WARNING_ON_A_PATH = 0.05;
+
+    private static final String ON_A_PATH = "on a path";
     /** Half the width of a ball's way over the ground. */
     private static final double LINE_METRES = 0.1;
     /** Mapped edges are uncertain by 4 yd, and people stand beside as well as on: assumed. */
@@ -50,7 +62,7 @@ final class SafetyCheck {
                     roads.add(area.region());
                 }
                 case BUILDING -> grounds.add(Ground.of("a building", area.region()));
-                case PATH -> grounds.add(Ground.of("a path", area.region()));
+                case PATH -> grounds.add(new Ground(ON_A_PATH, area.region().box(), area.region()::contains));
                 default -> {
                     // nothing that people stand on more than elsewhere
                 }
@@ -98,7 +110,10 @@ final class SafetyCheck {
                     .forEach(name -> count.merge(name, 1, Integer::sum));
         }
         return count.entrySet().stream()
-                .map(e -> new RoundPlan.Risk(e.getKey(), (double) e.getValue() / finishes.size()))
+                .map(e -> new RoundPlan.Risk(
+                        e.getKey(),
+                        (double) e.getValue() / finishes.size(),
+                        e.getKey().equals(ON_A_PATH) ? WORTH_A_WARNING_ON_A_PATH : WORTH_A_WARNING))
                 .sorted((a, b) -> Double.compare(b.chance(), a.chance()))
                 .toList();
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,7 +55,8 @@ class SafetyCheckTest {
         // over it; short, 10 m off; round its end; on it
         assertThat(risks)
                 .containsExactlyInAnyOrder(
-                        new RoundPlan.Risk("across a road", 0.25), new RoundPlan.Risk("on or by a road", 0.25));
+                        new RoundPlan.Risk("across a road", 0.25, 0.005),
+                        new RoundPlan.Risk("on or by a road", 0.25, 0.005));
     }
 
     @Test
@@ -63,13 +65,27 @@ class SafetyCheckTest {
         SafetyCheck check = new SafetyCheck(new CourseMap(course, course.holes().get(0)));
         // the map is off by some 4 yd, and people stand at the kerb
         assertThat(check.of(TEE, List.of(new Place(11, 200), new Place(9, 200))))
-                .containsExactly(new RoundPlan.Risk("on or by a road", 0.5));
+                .containsExactly(new RoundPlan.Risk("on or by a road", 0.5, 0.005));
     }
 
+    /** Two balls of four hundred beside a road are told; on one of the course's own paths it takes twenty. */
     @Test
-    void oneBallInTwoHundredIsWorthAWarning() {
-        assertThat(new RoundPlan.Risk("on or by a road", 0.005).isFlagged()).isTrue();
-        assertThat(new RoundPlan.Risk("on or by a road", 0.0049).isFlagged()).isFalse();
+    void aRoadIsWarnedOfFromOneInTwoHundredAPathFromOneInTwenty() {
+        assertThat(flagged(AreaKind.ROAD, 2)).containsExactly("on or by a road");
+        assertThat(flagged(AreaKind.ROAD, 1)).isEmpty();
+        assertThat(flagged(AreaKind.PATH, 20)).containsExactly("on a path");
+        assertThat(flagged(AreaKind.PATH, 19)).isEmpty();
+    }
+
+    private static List<String> flagged(AreaKind kind, int on) {
+        Course course = course(kind, new Place(14, -20), new Place(22, 400));
+        SafetyCheck check = new SafetyCheck(new CourseMap(course, course.holes().get(0)));
+        List<Place> finishes = new ArrayList<>(Collections.nCopies(on, new Place(18, 200)));
+        finishes.addAll(Collections.nCopies(400 - on, new Place(0, 200)));
+        return check.of(TEE, finishes).stream()
+                .filter(RoundPlan.Risk::isFlagged)
+                .map(RoundPlan.Risk::where)
+                .toList();
     }
 
     @Test
@@ -89,11 +105,15 @@ class SafetyCheckTest {
         return planning.plan(request, Watch.NONE).holes().get(0).shots().get(0).risks();
     }
 
-    /** A hole, and a road between two corners. */
     private static Course course(Place southWest, Place northEast) {
+        return course(AreaKind.ROAD, southWest, northEast);
+    }
+
+    /** A hole, and a road or path between two corners. */
+    private static Course course(AreaKind kind, Place southWest, Place northEast) {
         List<Area> areas = new ArrayList<>();
         areas.add(Area.of("fairway", AreaKind.FAIRWAY, box(-15, 100, 12, 330)));
-        areas.add(Area.of("road", AreaKind.ROAD, box(southWest.x(), southWest.y(), northEast.x(), northEast.y())));
+        areas.add(Area.of("road", kind, box(southWest.x(), southWest.y(), northEast.x(), northEast.y())));
         Hole hole = new Hole(
                 1,
                 4,

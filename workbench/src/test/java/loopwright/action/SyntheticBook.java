@@ -154,7 +154,9 @@ public final class SyntheticBook {
                 approach ? Optional.empty() : rooms.at(from, bearing, length, sample),
                 List.of(new RoundPlan.Alternative("3-wood", aim, 5, 0.06, 0.01, false)),
                 habit,
-                List.of(new RoundPlan.Risk("a tee of hole 12", 0.04), new RoundPlan.Risk("a path", 0.02)));
+                List.of(
+                        new RoundPlan.Risk("a tee of hole 12", 0.04, SafetyCheck.WORTH_A_WARNING),
+                        new RoundPlan.Risk("a path", 0.02)));
     }
 
     private static HoleBriefing briefing() {
