@@ -155,8 +155,8 @@ public final class SyntheticBook {
                 List.of(new RoundPlan.Alternative("3-wood", aim, 5, 0.06, 0.01, false)),
                 habit,
                 List.of(
-                        new RoundPlan.Risk("a tee of hole 12", 0.04, SafetyCheck.WORTH_A_WARNING),
-                        new RoundPlan.Risk("a path", 0.02)));
+                        new RoundPlan.Risk("on or by a tee of hole 12", 0.04, SafetyCheck.WORTH_A_WARNING),
+                        new RoundPlan.Risk("on a path", 0.07, SafetyCheck.WORTH_A_WARNING_ON_A_PATH)));
     }
 
     private static HoleBriefing briefing() {
