@@ -167,9 +167,9 @@ final class HoleOverlay {
         Outlines outline = outline(shot);
         boolean beside = isBesideAnother(shot);
         Pen eightInTen = Pen.of(Ink.LINE, beside ? 1.4 : 0.9);
-        outline(outline.eightInTen(), beside ? eightInTen.dashed(0.1, 3.6) : eightInTen.dashed(3.0, 2.2));
+        outline(outline.eightInTen(), beside ? eightInTen.dashed(1.2, 4.2) : eightInTen.dashed(3.0, 2.2));
         Pen half = Pen.of(Ink.LINE, beside ? 1.7 : 1.1);
-        outline(outline.half(), beside ? half.dashed(0.1, 2.8) : half);
+        outline(outline.half(), beside ? half.dashed(1.6, 2.2) : half);
     }
 
     /** Two choices from one spot are told apart: the outlines of the second are dotted. */
