@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 final class GroundRun {
     private static final double SHORTEST_STEP = 1;
     /** Length of a step where the ground's slope counts, cells. */
-    private static final double SLOPE_STEP = 5;
+    private static final double SLOPE_STEP = 10;
 
     /** Cells of level fairway that a climb of one metre costs. */
     private static final double CLIMB_CELLS = 1 / (HoleRaster.CELL_METRES * RunResistance.CLIMB);

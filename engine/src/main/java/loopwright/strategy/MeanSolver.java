@@ -36,7 +36,7 @@ public final class MeanSolver {
     /** Options of the nearest coarser node that a state tries; of the other nodes round it only the best. */
     private static final int FROM_NEAREST = 4;
     /** Visits in a playing of the hole from which a state is searched on the largest clouds. */
-    private static final double OFTEN = 1e-3;
+    private static final double OFTEN = 3e-4;
     /** From which it is reported from all points. */
     private static final double REPORTED_FULLY = 3e-3;
     /** From which it is searched twice. */

@@ -31,6 +31,9 @@ class SolverPropertyTest {
     /** Two values from clouds that share no point: each carries 0.007 (three seeds of a round, over 18 holes). */
     private static final double OTHER_CLOUDS = 4 * 0.007 * Math.sqrt(2);
 
+    /** Draws of the clouds. */
+    private static final int DRAWS = 6;
+
     private static final Player RIGHT = PlayerPrior.of(82, Player.Hand.RIGHT).player("test");
     private static final Player LEFT = PlayerPrior.of(82, Player.Hand.LEFT).player("test");
 
@@ -54,18 +57,26 @@ class SolverPropertyTest {
         assertThat(left).isCloseTo(right, within(OTHER_CLOUDS));
     }
 
+    /** On average over {@link #DRAWS} draws of the clouds: one draw alone carries 0.0015 of luck, as it tells. */
     @Test
     @Tag("long")
     void moreNodesAndMorePointsHardlyChangeTheValue() {
         for (Course course : List.of(TestCourses.parThree(), TestCourses.parFour())) {
-            double standard = value(course, RIGHT, SolverSettings.STANDARD);
-            double points = value(course, RIGHT, SolverSettings.STANDARD.withFinePoints(256));
-            double nodes = value(course, RIGHT, SolverSettings.STANDARD.withFineCells(2));
-            tell("twice the points", standard, points);
-            tell("four times the nodes", standard, nodes);
+            double points = 0;
+            double nodes = 0;
+            for (int seed = 1; seed <= DRAWS; seed++) {
+                double standard = value(course, RIGHT, SolverSettings.STANDARD, seed);
+                double onPoints = value(course, RIGHT, SolverSettings.STANDARD.withFinePoints(256), seed);
+                double onNodes = value(course, RIGHT, SolverSettings.STANDARD.withFineCells(2), seed);
+                tell("twice the points", standard, onPoints);
+                tell("four times the nodes", standard, onNodes);
+                points += (onPoints - standard) / DRAWS;
+                nodes += (onNodes - standard) / DRAWS;
+            }
+            System.out.printf("on average: twice the points %.4f, four times the nodes %.4f%n", points, nodes);
             // Asked for: 0.003.
-            assertThat(points).isCloseTo(standard, within(0.003));
-            assertThat(nodes).isCloseTo(standard, within(0.003));
+            assertThat(points).isCloseTo(0, within(0.003));
+            assertThat(nodes).isCloseTo(0, within(0.003));
         }
     }
 
@@ -142,15 +153,23 @@ class SolverPropertyTest {
     }
 
     private static double value(Course course, Player player, SolverSettings settings) {
-        return MeanSolver.solve(problem(course, player, settings), Watch.NONE)
+        return value(course, player, settings, 1);
+    }
+
+    private static double value(Course course, Player player, SolverSettings settings, long seed) {
+        return MeanSolver.solve(problem(course, player, settings, seed), Watch.NONE)
                 .evaluate(Watch.NONE)
                 .expected();
     }
 
     private static HoleProblem problem(Course course, Player player, SolverSettings settings) {
+        return problem(course, player, settings, 1);
+    }
+
+    private static HoleProblem problem(Course course, Player player, SolverSettings settings, long seed) {
         LevelGreenOdds odds = new LevelGreenOdds(player.putting(), GreenSpeed.ofRollMetres(3));
         CourseMap map = new CourseMap(course, course.holes().get(0));
-        Ability ability = new Ability(new StrikeModel(player), odds, 1);
+        Ability ability = new Ability(new StrikeModel(player), odds, seed);
         return new HoleProblem(map, new Place(0, 0), ability, settings, ShotRules.FREE);
     }
 
