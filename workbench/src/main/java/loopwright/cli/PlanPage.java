@@ -217,10 +217,13 @@ final class PlanPage {
                 plan.counting().words(plan.target()),
                 percent(plan.targetProbability()));
         line("Not yet calibrated: here no real score was held against this player (\"player check\" does it).");
-        line("By habit: expect %.1f strokes.", plan.habitExpected());
+        line("By habit: expect %.1f strokes%s.", plan.habitExpected(), points ? " in all, however they count" : "");
         int middle = (int) Math.round(plan.total().mean());
         StringBuilder scores = new StringBuilder("Scores:");
         for (int s = middle - 6; s <= middle + 6; s += 2) {
+            if (points && s > 0) {
+                break; // fewer than no points are none
+            }
             scores.append("  ")
                     .append(plan.counting().words(points ? -s : s))
                     .append(' ')
@@ -228,7 +231,7 @@ final class PlanPage {
         }
         out.println(scores);
         line(
-                "Checked: %d rounds played out gave %.2f +- %.2f; choices looked %.2f strokes too good on their own"
+                "Checked: %d rounds played out gave %.2f +- %.2f strokes; choices looked %.2f strokes too good on their own"
                         + " draws; the search lost about %.3f.",
                 plan.simulated().rounds(),
                 plan.simulated().mean(),

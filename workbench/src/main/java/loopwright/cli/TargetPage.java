@@ -41,13 +41,14 @@ final class TargetPage {
         line("Tee shots that change for it (strokes in hand before the hole; gain in rounds of 100):");
         for (TargetChanges.Change c : changes) {
             line(
-                    "  hole %d with %s: %s %s%s, instead of %s%s: +%.1f",
+                    "  hole %d with %s: %s %s%s, instead of %s %s%s: +%.1f",
                     c.hole(),
                     inHand(c.inHand(), plan.counting()),
                     c.shot().club(),
                     RoundPlan.toward(c.shot().landmark()),
                     side(c.shot().offsetMetres()),
                     c.planned().club(),
+                    RoundPlan.toward(c.planned().landmark()),
                     side(c.planned().offsetMetres()),
                     100 * c.shot().gain());
         }
