@@ -7,13 +7,15 @@ import java.util.Arrays;
  * strokes is sent on stroke by stroke, and what arrives on the green is putted out. Penalties arrive a stroke later.
  * Chances of less than 1e-8, some 1e-4 in all, are not followed and score what is expected of them; of less than 1e-12
  * where the nodes are few and the answer exact. Where only the difference of two players counts, less than 1e-6 is let go
- * as if it had never been: one step of a skill comes out the same to 2e-4 strokes a hole.
+ * as if it had never been: one step of a skill comes out the same to 2e-4 strokes a hole; less than 1e-5 where it only counts
+ * how much such differences vary.
  */
 final class ForwardPlay {
     private static final int MOST = PolicyEvaluation.MOST_STROKES;
     private static final double NEGLIGIBLE = 1e-8;
     private static final double NEGLIGIBLE_ON_NODES_ALONE = 1e-12;
     private static final double NEGLIGIBLE_TO_COMPARE = 1e-6;
+    private static final double NEGLIGIBLE_ROUGHLY = 1e-5;
     /** A stroke with its penalties is over within this many counts. */
     private static final int AHEAD = 4;
 
@@ -41,16 +43,17 @@ final class ForwardPlay {
 
     /** {@code decider} chooses between the reliefs; its policy is the one the rows belong to. */
     ForwardPlay(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCount green) {
-        this(nodes, rows, decider, green, rows, 1, false);
+        this(nodes, rows, decider, green, rows, 1, false, negligible(decider));
     }
 
     /**
      * For comparing players: how likely the ball arrives at each place on the green, by strokes, seldom seen chances being let
      * go sooner. Whoever putts then, {@link #puttedOut} tells the scores.
      */
-    static double[][] arrivals(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCount green) {
-        ForwardPlay play = new ForwardPlay(nodes, rows, decider, green, rows, 1, true);
-        return play.arrived;
+    static double[][] arrivals(
+            NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCount green, boolean rough) {
+        double negligible = rough ? NEGLIGIBLE_ROUGHLY : NEGLIGIBLE_TO_COMPARE;
+        return new ForwardPlay(nodes, rows, decider, green, rows, 1, true, negligible).arrived;
     }
 
     /** Scores of arrivals on the green if they are putted out; what was let go before is as if it had never been. */
@@ -65,7 +68,11 @@ final class ForwardPlay {
 
     /** The same with the first stroke spread evenly over all of {@code tee}. */
     ForwardPlay(NodeSet nodes, OutcomeRows rows, PolicyEvaluation decider, GreenCount green, OutcomeRows tee) {
-        this(nodes, rows, decider, green, tee, tee.cost.length, false);
+        this(nodes, rows, decider, green, tee, tee.cost.length, false, negligible(decider));
+    }
+
+    private static double negligible(PolicyEvaluation decider) {
+        return decider.isAllRound() ? NEGLIGIBLE : NEGLIGIBLE_ON_NODES_ALONE;
     }
 
     private ForwardPlay(
@@ -75,9 +82,10 @@ final class ForwardPlay {
             GreenCount green,
             OutcomeRows tee,
             int teeRows,
-            boolean toCompare) {
+            boolean toCompare,
+            double negligible) {
         this.toCompare = toCompare;
-        negligible = toCompare ? NEGLIGIBLE_TO_COMPARE : decider.isAllRound() ? NEGLIGIBLE : NEGLIGIBLE_ON_NODES_ALONE;
+        this.negligible = negligible;
         this.nodes = nodes;
         this.rows = rows;
         this.decider = decider;

@@ -197,8 +197,8 @@ public final class PolicyEvaluation {
     }
 
     /** How the green is reached with outcomes that are known, to be compared with others of their kind. */
-    double[][] arrivalsToCompare(OutcomeRows outcomes, GreenCount count) {
-        return ForwardPlay.arrivals(nodes, outcomes, this, count);
+    double[][] arrivalsToCompare(OutcomeRows outcomes, GreenCount count, boolean rough) {
+        return ForwardPlay.arrivals(nodes, outcomes, this, count, rough);
     }
 
     /**

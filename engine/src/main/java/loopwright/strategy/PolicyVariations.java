@@ -20,7 +20,7 @@ public final class PolicyVariations {
         rough = false;
         usual = policy.rowsToCompare(ability, watch);
         GreenCount green = policy.greenToCompare(ability);
-        arrivals = policy.arrivalsToCompare(usual, green);
+        arrivals = policy.arrivalsToCompare(usual, green, rough);
         scores = ForwardPlay.puttedOut(arrivals, green);
     }
 
@@ -29,7 +29,7 @@ public final class PolicyVariations {
         rough = true;
         usual = policy.rowsToCompare(ability, fine.usual, shot -> true, false, watch);
         GreenCount green = policy.greenToCompare(ability);
-        arrivals = policy.arrivalsToCompare(usual, green);
+        arrivals = policy.arrivalsToCompare(usual, green, rough);
         scores = ForwardPlay.puttedOut(arrivals, green);
     }
 
@@ -54,6 +54,6 @@ public final class PolicyVariations {
     public double[] with(Ability other, IntPredicate changed, Watch watch) {
         OutcomeRows rows = policy.rowsToCompare(other, usual, changed, !rough, watch);
         GreenCount green = policy.greenToCompare(other);
-        return ForwardPlay.puttedOut(rows == usual ? arrivals : policy.arrivalsToCompare(rows, green), green);
+        return ForwardPlay.puttedOut(rows == usual ? arrivals : policy.arrivalsToCompare(rows, green, rough), green);
     }
 }
