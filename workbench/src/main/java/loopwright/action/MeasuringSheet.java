@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** A measuring session of about 40 minutes, told in steps, and the list it is written into. */
 public final class MeasuringSheet {
@@ -80,33 +81,56 @@ public final class MeasuringSheet {
                         + ". Side: right (+) or left (-) of the aim. Write down the"
                         + " bad ones too; type the list"
                         + " into the CSV of \"player sheet --out\".");
+        Book.Line left = new Book.Line(
+                Book.Role.NOTE,
+                "Left: how far the ball stopped from the hole, in " + (lengths.metricGreens() ? "metres" : "feet")
+                        + ", 0 for one that went in. Miss: fat or thin; of a putt, the side it missed on.");
         return new Book(
                 "Measuring session",
                 lengths.course(),
                 List.of(
                         Book.Page.of(Book.Kind.SHEET, "Measuring session", how),
-                        Book.Page.of(Book.Kind.SHEET, "Where the balls landed", List.of(note), list())));
+                        Book.Page.of(Book.Kind.SHEET, "Where the balls landed", List.of(note), list()),
+                        Book.Page.of(Book.Kind.SHEET, "What the short shots left", List.of(left), shortList(lengths))));
     }
 
-    /** A cell row for every ball, in two halves beside each other. */
     private static Book.Table list() {
         List<String> balls = new ArrayList<>();
         for (Step s : STEPS) {
-            for (int i = 1; i <= s.balls(); i++) {
-                balls.add(s.club() + (s.effort().equals("full") ? "" : " " + s.effort()) + " " + i);
-            }
+            number(balls, s.club() + (s.effort().equals("full") ? "" : " " + s.effort()), s.balls());
         }
+        return halves("Carry and side of every ball", List.of("ball", "carry", "side"), balls);
+    }
+
+    private static Book.Table shortList(ReadLengths lengths) {
+        List<String> shots = new ArrayList<>();
+        for (ShortStep s : SHORT_STEPS) {
+            number(shots, off(s, lengths) + " " + (s.club().equals("sand") ? "bunker" : s.club()), s.balls());
+        }
+        return halves("What every short shot and putt left", List.of("shot", "left", "miss"), shots);
+    }
+
+    /** Balls of a kind, numbered on from those that are there. */
+    private static void number(List<String> balls, String kind, int more) {
+        long before = balls.stream()
+                .filter(b -> b.matches(Pattern.quote(kind) + " \\d+"))
+                .count();
+        for (int i = 1; i <= more; i++) {
+            balls.add(kind + " " + (before + i));
+        }
+    }
+
+    /** A row for every ball, with two cells to write in, in two halves beside each other. */
+    private static Book.Table halves(String title, List<String> heads, List<String> balls) {
         int half = (balls.size() + 1) / 2;
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < half; i++) {
             String right = half + i < balls.size() ? balls.get(half + i) : "";
             rows.add(List.of(balls.get(i), "", "", right, "", ""));
         }
-        return new Book.Table(
-                "Carry and side of every ball",
-                List.of("ball", "carry", "side", "ball", "carry", "side"),
-                List.of(0.26, 0.12, 0.12, 0.26, 0.12, 0.12),
-                rows);
+        List<String> both = new ArrayList<>(heads);
+        both.addAll(heads);
+        return new Book.Table(title, both, List.of(0.26, 0.12, 0.12, 0.26, 0.12, 0.12), rows);
     }
 
     /** The list to fill in: a row per ball; rows left empty are set aside when it is read. */

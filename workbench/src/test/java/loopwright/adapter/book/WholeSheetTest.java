@@ -15,6 +15,7 @@ import loopwright.drawing.Drawing;
 import loopwright.drawing.Extent;
 import loopwright.drawing.Labels;
 import loopwright.drawing.Mark;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -40,5 +41,19 @@ class WholeSheetTest {
                 assertThat(labels).allMatch(l -> l.size() >= 9);
             }
         }
+    }
+
+    @Test
+    void everyBallOfTheMeasuringSessionHasItsRow() {
+        List<String> cells = new MeasuringSheet((file, text) -> {})
+                .sheets(ReadLengths.USUAL).pages().stream()
+                        .flatMap(p -> Labels.of(
+                                new WholeSheet(p, Paper.A4, 1).drawing().marks())
+                                .stream())
+                        .map(Mark.Label::text)
+                        .toList();
+        assertThat(cells)
+                .contains("7-iron 15", "driver 12", "pitching wedge half 6")
+                .contains("12 yd chip 6", "12 yd bunker 6", "6 ft putt 6", "30 ft putt 6");
     }
 }
