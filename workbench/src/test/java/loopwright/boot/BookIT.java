@@ -124,7 +124,8 @@ class BookIT {
         try (PDDocument document = Loader.loadPDF(walk.toFile());
                 PDDocument sheets = Loader.loadPDF(session.toFile())) {
             assertThat(new PDFTextStripper().getText(document)).contains("holes 13 to 18", "bunkers", "deep: ____");
-            assertThat(sheets.getNumberOfPages()).isEqualTo(2);
+            assertThat(sheets.getNumberOfPages()).isEqualTo(3);
+            assertThat(new PDFTextStripper().getText(sheets)).contains("30 ft putt 6");
         }
         Typed wrong = Typed.run(
                 "course",
