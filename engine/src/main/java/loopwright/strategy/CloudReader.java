@@ -17,9 +17,9 @@ final class CloudReader {
     private @Nullable Asked asked;
     private float share;
 
-    /** What the two clouds were asked for; a fan of aims asks for the same again and again. */
+    /** What the clouds were asked for; a fan of aims asks for the same again and again. */
     private record Asked(
-            int shot, Surface surface, Situation situation, int bearingOrLength, int points, boolean report) {}
+            int shot, Surface surface, Situation situation, int length, int bearing, int points, boolean report) {}
 
     CloudReader(CloudLibrary library) {
         this.library = library;
@@ -32,26 +32,21 @@ final class CloudReader {
      */
     Cloud open(
             int shot, Surface surface, Situation situation, double metres, double turns, int points, boolean report) {
-        if (!library.turnsWithTheWind(shot)) {
-            after = null;
-            Asked ask = new Asked(shot, surface, situation, library.length(shot, metres), points, report);
-            if (before == null || !ask.equals(asked)) {
-                before = library.cloud(shot, surface, situation, metres, 0, points, report);
-                asked = ask;
-            }
-            return before;
-        }
-        double x = turns * CloudLibrary.BEARINGS;
-        int cell = (int) x;
-        share = (float) (x - cell);
-        Asked ask = new Asked(shot, surface, situation, cell % CloudLibrary.BEARINGS, points, report);
-        if (before == null || after == null || !ask.equals(asked)) {
-            int next = (ask.bearingOrLength + 1) % CloudLibrary.BEARINGS;
-            before = library.cloud(shot, surface, situation, metres, ask.bearingOrLength, points, report);
-            after = library.cloud(shot, surface, situation, metres, next, points, report);
+        boolean turning = library.turnsWithTheWind(shot);
+        double x = turning ? turns * CloudLibrary.BEARINGS : 0;
+        int bearing = (int) x % CloudLibrary.BEARINGS;
+        share = (float) (x - (int) x);
+        Asked ask = new Asked(shot, surface, situation, library.length(shot, metres), bearing, points, report);
+        if (before == null || !ask.equals(asked)) {
+            int next = (bearing + 1) % CloudLibrary.BEARINGS;
+            before = library.cloud(shot, surface, situation, metres, bearing, points, report);
+            after = turning ? library.cloud(shot, surface, situation, metres, next, points, report) : null;
             asked = ask;
         }
         Cloud near = before;
+        if (after == null) {
+            return near;
+        }
         Cloud out = room;
         if (out == null || !out.isRoomFor(near)) {
             out = near.room();

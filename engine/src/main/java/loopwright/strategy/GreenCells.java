@@ -95,9 +95,9 @@ final class GreenCells implements GreenCount {
             return 1;
         });
         double parts = ValueField.GreenCells.PARTS * ValueField.GreenCells.PARTS;
-        putts[i * COUNTS] = (1 - played);
+        putts[i * COUNTS] = 1 - played;
         for (int k = 1; k < COUNTS; k++) {
-            putts[i * COUNTS + k] = (p[k] / parts);
+            putts[i * COUNTS + k] = p[k] / parts;
         }
     }
 
@@ -115,7 +115,7 @@ final class GreenCells implements GreenCount {
         }
         for (int n : used) {
             node[first[i + 1]] = n;
-            nodeWeight[first[i + 1]++] = (weight[n] * part / sum);
+            nodeWeight[first[i + 1]++] = weight[n] * part / sum;
         }
     }
 

@@ -16,18 +16,13 @@ public final class PolicyVariations {
     private final double[] scores;
 
     PolicyVariations(PolicyEvaluation policy, Ability ability, Watch watch) {
-        this.policy = policy;
-        rough = false;
-        usual = policy.rowsToCompare(ability, watch);
-        GreenCount green = policy.greenToCompare(ability);
-        arrivals = policy.arrivalsToCompare(usual, green, rough);
-        scores = ForwardPlay.puttedOut(arrivals, green);
+        this(policy, ability, false, policy.rowsToCompare(ability, watch));
     }
 
-    private PolicyVariations(PolicyVariations fine, Ability ability, Watch watch) {
-        policy = fine.policy;
-        rough = true;
-        usual = policy.rowsToCompare(ability, fine.usual, shot -> true, false, watch);
+    private PolicyVariations(PolicyEvaluation policy, Ability ability, boolean rough, OutcomeRows usual) {
+        this.policy = policy;
+        this.rough = rough;
+        this.usual = usual;
         GreenCount green = policy.greenToCompare(ability);
         arrivals = policy.arrivalsToCompare(usual, green, rough);
         scores = ForwardPlay.puttedOut(arrivals, green);
@@ -38,7 +33,8 @@ public final class PolicyVariations {
      * number counts.
      */
     public PolicyVariations rough(Ability ability, Watch watch) {
-        return new PolicyVariations(this, ability, watch);
+        return new PolicyVariations(
+                policy, ability, true, policy.rowsToCompare(ability, usual, shot -> true, false, watch));
     }
 
     /** Probability of each score of the one they differ from. */

@@ -39,7 +39,7 @@ public record AimField(Place ball, double bearingRadians, List<Double> asideMetr
         return cheapest(rows.stream().map(Row::best).toList());
     }
 
-    private static Aim cheapest(List<Aim> aims) {
+    static Aim cheapest(List<Aim> aims) {
         return aims.stream().min(Comparator.comparingDouble(Aim::strokes)).orElseThrow();
     }
 
@@ -47,7 +47,12 @@ public record AimField(Place ball, double bearingRadians, List<Double> asideMetr
     public Place place(double row, double column) {
         double metres = between(rows.stream().map(Row::metres).toList(), row);
         double aside = between(asideMetres, column);
-        return ball.along(bearingRadians + Math.asin(Math.max(-1, Math.min(1, aside / metres))), metres);
+        return ball.along(bearing(bearingRadians, aside, metres), metres);
+    }
+
+    /** The bearing of an aim so far aside of another bearing, at a length. */
+    static double bearing(double middleRadians, double asideMetres, double metres) {
+        return middleRadians + Math.asin(Math.max(-1, Math.min(1, asideMetres / metres)));
     }
 
     private static double between(List<Double> values, double at) {

@@ -99,14 +99,13 @@ final class AimSurvey {
         double metres = shots.get(0).metres;
         List<AimField.Aim> aims = new ArrayList<>();
         for (double beside : aside) {
-            double turned = bearing + Math.asin(Math.max(-1, Math.min(1, beside / metres)));
-            aims.add(shots.stream()
+            double turned = AimField.bearing(bearing, beside, metres);
+            aims.add(AimField.cheapest(shots.stream()
                     .map(s -> new AimField.Aim(
                             s.label,
                             own.rate(ball, lie, situation, s.number, ball.along(turned, s.metres))
                                     .expected()))
-                    .min(Comparator.comparingDouble(AimField.Aim::strokes))
-                    .orElseThrow());
+                    .toList()));
         }
         return new AimField.Row(metres, aims);
     }

@@ -2,9 +2,11 @@ package loopwright.action;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Pattern;
+import java.util.Map;
+import java.util.stream.IntStream;
 
 /** A measuring session of about 40 minutes, told in steps, and the list it is written into. */
 public final class MeasuringSheet {
@@ -95,29 +97,27 @@ public final class MeasuringSheet {
     }
 
     private static Book.Table list() {
-        List<String> balls = new ArrayList<>();
+        Map<String, Integer> balls = new LinkedHashMap<>();
         for (Step s : STEPS) {
-            number(balls, s.club() + (s.effort().equals("full") ? "" : " " + s.effort()), s.balls());
+            balls.merge(s.club() + (s.effort().equals("full") ? "" : " " + s.effort()), s.balls(), Integer::sum);
         }
-        return halves("Carry and side of every ball", List.of("ball", "carry", "side"), balls);
+        return halves("Carry and side of every ball", List.of("ball", "carry", "side"), numbered(balls));
     }
 
     private static Book.Table shortList(ReadLengths lengths) {
-        List<String> shots = new ArrayList<>();
+        Map<String, Integer> shots = new LinkedHashMap<>();
         for (ShortStep s : SHORT_STEPS) {
-            number(shots, off(s, lengths) + " " + (s.club().equals("sand") ? "bunker" : s.club()), s.balls());
+            String kind = off(s, lengths) + " " + (s.club().equals("sand") ? "bunker" : s.club());
+            shots.merge(kind, s.balls(), Integer::sum);
         }
-        return halves("What every short shot and putt left", List.of("shot", "left", "miss"), shots);
+        return halves("What every short shot and putt left", List.of("shot", "left", "miss"), numbered(shots));
     }
 
-    /** Balls of a kind, numbered on from those that are there. */
-    private static void number(List<String> balls, String kind, int more) {
-        long before = balls.stream()
-                .filter(b -> b.matches(Pattern.quote(kind) + " \\d+"))
-                .count();
-        for (int i = 1; i <= more; i++) {
-            balls.add(kind + " " + (before + i));
-        }
+    /** A name for every ball, by how many there are of each kind. */
+    private static List<String> numbered(Map<String, Integer> balls) {
+        List<String> out = new ArrayList<>();
+        balls.forEach((kind, many) -> IntStream.rangeClosed(1, many).forEach(i -> out.add(kind + " " + i)));
+        return out;
     }
 
     /** A row for every ball, with two cells to write in, in two halves beside each other. */

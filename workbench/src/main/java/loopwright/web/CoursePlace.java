@@ -256,7 +256,7 @@ public final class CoursePlace implements Place {
         Optional<Hole> hole = hole(course, PlanQuery.whole("hole", PlanQuery.text(ctx, "hole", "0")));
         Ground ground = ground(course, hole);
         ctx.contentType("application/json")
-                .result(json(new AreaEditor(course, hole, ground, entry, units()).content()));
+                .result(JsonText.of(new AreaEditor(course, hole, ground, entry, units()).content()));
     }
 
     /** The hole of a number; nothing for 0, the whole course. */
@@ -266,14 +266,6 @@ public final class CoursePlace implements Place {
 
     private Ground ground(Course course, Optional<Hole> hole) {
         return hole.map(h -> screen(course, h)).orElseGet(() -> screens.whole(course));
-    }
-
-    private static String json(Object value) {
-        try {
-            return JSON.writeValueAsString(value);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
-        }
     }
 
     private void mend(Context ctx) {
@@ -312,7 +304,8 @@ public final class CoursePlace implements Place {
             throw new UserFault(
                     Texts.say("edit.badWidth", units().length(NARROWEST_METRES), units().length(WIDEST_METRES)));
         }
-        ctx.contentType("application/json").result(json(AreaEditor.polygons(MendCourse.strip(line, width), ground)));
+        ctx.contentType("application/json")
+                .result(JsonText.of(AreaEditor.polygons(MendCourse.strip(line, width), ground)));
     }
 
     private Units units() {

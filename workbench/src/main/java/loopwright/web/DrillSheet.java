@@ -49,7 +49,7 @@ record DrillSheet(Shelf.Entry player, List<DrillCard> cards) {
         return RoundSheet.file(
                 Texts.say("drillsheet.title", player.name()),
                 Texts.say("drillsheet.caution"),
-                json(data("sheet-" + player.id())),
+                JsonText.of(data("sheet-" + player.id())),
                 texts(),
                 "drill");
     }
@@ -59,13 +59,13 @@ record DrillSheet(Shelf.Entry player, List<DrillCard> cards) {
         Map<String, Object> data = data("bench-" + player.id());
         data.put("first", drill);
         data.put("post", "/practice/log");
-        return json(data);
+        return JsonText.of(data);
     }
 
     static String texts() {
         Map<String, String> out = new LinkedHashMap<>();
         WORDS.forEach(w -> out.put(w, Texts.say("drillsheet." + w)));
-        return json(out);
+        return JsonText.of(out);
     }
 
     private Map<String, Object> data(String id) {
@@ -126,14 +126,6 @@ record DrillSheet(Shelf.Entry player, List<DrillCard> cards) {
                             .strip());
         } catch (DateTimeParseException e) {
             throw new UserFault(Texts.say("lesson.noDay", d.path("day").asText()), e);
-        }
-    }
-
-    private static String json(Object value) {
-        try {
-            return JSON.writeValueAsString(value);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
         }
     }
 }

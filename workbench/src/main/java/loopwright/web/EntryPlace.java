@@ -1,7 +1,5 @@
 package loopwright.web;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
@@ -33,7 +31,6 @@ import loopwright.player.ClubTable;
 
 /** The chart on which strokes are tapped, and what lies where one was tapped. */
 public final class EntryPlace implements loopwright.web.Place {
-    private static final ObjectMapper JSON = new ObjectMapper();
 
     private static final long PATIENCE_MILLIS = 60_000;
 
@@ -106,11 +103,7 @@ public final class EntryPlace implements loopwright.web.Place {
         out.put("lon", Words.of("%.6f", where.longitudeDegrees()));
         out.put("lie", lie(surface));
         out.put("distance", Math.round(surface == Surface.GREEN ? metres / 0.3048 : units.number(metres)));
-        try {
-            ctx.contentType("application/json").result(JSON.writeValueAsString(out));
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
-        }
+        ctx.contentType("application/json").result(JsonText.of(out));
     }
 
     /**

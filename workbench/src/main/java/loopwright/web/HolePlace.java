@@ -7,7 +7,6 @@ import static j2html.TagCreator.nav;
 import static j2html.TagCreator.rawHtml;
 import static j2html.TagCreator.span;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import j2html.tags.DomContent;
@@ -31,8 +30,6 @@ import loopwright.ground.Surface;
 
 /** One hole of a plan: the chart, what can be done from any spot, and the plan shot by shot. */
 public final class HolePlace implements loopwright.web.Place {
-    private static final ObjectMapper JSON = new ObjectMapper();
-    private static final int STILL_WORKING = 202;
     /** How long a page waits for a first answer before it shows the progress of the work instead. */
     private static final long FIRST_MILLIS = 1_200;
 
@@ -91,18 +88,7 @@ public final class HolePlace implements loopwright.web.Place {
         Job<SolvedHole> job = first
                 ? plans.first(asked.choice(), asked.number(), page)
                 : plans.hole(asked.choice(), asked.number(), page);
-        if (job.await(AskedHole.PATIENCE_MILLIS) == State.FAILED) {
-            throw job.findFailure().orElseThrow();
-        }
-        if (job.state() == State.CANCELLED) {
-            // the page has asked for something else since
-            ctx.status(204);
-            return;
-        }
-        job.findResult()
-                .ifPresentOrElse(
-                        hole -> ctx.html(content(asked, hole).render()),
-                        () -> ctx.status(STILL_WORKING)); // the page asks again
+        AskedHole.answer(ctx, job, hole -> ctx.html(content(asked, hole).render()));
     }
 
     private DomContent content(AskedHole asked, SolvedHole hole) {
@@ -232,11 +218,7 @@ public final class HolePlace implements loopwright.web.Place {
         Map<String, Object> out = new LinkedHashMap<>(more);
         out.put("over", screen.over(hole.picture(shot.stream().toList())));
         out.put("words", words.render());
-        try {
-            return JSON.writeValueAsString(out);
-        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
-            throw new IllegalStateException(e);
-        }
+        return JsonText.of(out);
     }
 
     /** Where the hole is cut if it is put at a point of the chart: the address that solves it so. */

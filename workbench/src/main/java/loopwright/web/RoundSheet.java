@@ -1,7 +1,5 @@
 package loopwright.web;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -23,7 +21,6 @@ import loopwright.course.TeeSet;
  * is one round, two sheets of a round are two records of it.
  */
 record RoundSheet(Shelf.Entry player, Course course, TeeSet tees, Tier tier, boolean lesson, Units units) {
-    private static final ObjectMapper JSON = new ObjectMapper();
     private static final int ID_LETTERS = 12;
     private static final List<String> WORDS = List.of(
             "score",
@@ -96,7 +93,7 @@ record RoundSheet(Shelf.Entry player, Course course, TeeSet tees, Tier tier, boo
     /** The sheet as a file of its own. */
     String file() {
         String title = Texts.say("sheet.title", course.name(), tees.name(), player.name());
-        String data = json(data(Tokens.fresh().substring(0, ID_LETTERS)));
+        String data = JsonText.of(data(Tokens.fresh().substring(0, ID_LETTERS)));
         return file(title, Texts.say("sheet.caution"), data, texts(), "entry");
     }
 
@@ -125,13 +122,13 @@ record RoundSheet(Shelf.Entry player, Course course, TeeSet tees, Tier tier, boo
         }
         data.put("post", "/rounds/import");
         data.put("done", "/rounds?player=" + player.id());
-        return json(data);
+        return JsonText.of(data);
     }
 
     static String texts() {
         Map<String, String> out = new LinkedHashMap<>();
         WORDS.forEach(w -> out.put(w, Texts.say("sheet." + w.replace(' ', '_'))));
-        return json(out);
+        return JsonText.of(out);
     }
 
     private Map<String, Object> data(String id) {
@@ -156,14 +153,6 @@ record RoundSheet(Shelf.Entry player, Course course, TeeSet tees, Tier tier, boo
                 "par", hole.par(),
                 "length", units.length(metres),
                 "lengthNumber", Math.round(units.number(metres)));
-    }
-
-    private static String json(Object value) {
-        try {
-            return JSON.writeValueAsString(value);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
-        }
     }
 
     static String resource(String name) {

@@ -1,7 +1,5 @@
 package loopwright.web;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -12,7 +10,6 @@ import loopwright.action.HolePicture;
 import loopwright.action.HoleScreens;
 import loopwright.action.HoleScreens.Screen;
 import loopwright.action.Jobs.Job;
-import loopwright.action.Jobs.State;
 import loopwright.action.PlanBench;
 import loopwright.action.SolvedHole;
 import loopwright.action.Workroom;
@@ -20,9 +17,6 @@ import loopwright.geo.Place;
 
 /** Questions about a spot of a solved hole that take longer than a drag: strokes over all aims, and two choices compared. */
 public final class SpotPlace implements loopwright.web.Place {
-    private static final ObjectMapper JSON = new ObjectMapper();
-    private static final int STILL_WORKING = 202;
-
     private final Workroom room;
     private final PlanBench plans;
     private final HoleScreens screens;
@@ -102,25 +96,11 @@ public final class SpotPlace implements loopwright.web.Place {
     private void chance(Context ctx) {
         Question q = question(ctx);
         Job<Double> job = plans.chance(q.job, q.hole, q.pair(), PlanQuery.text(ctx, "page", "chance"));
-        if (job.await(AskedHole.PATIENCE_MILLIS) == State.FAILED) {
-            throw job.findFailure().orElseThrow();
-        }
-        if (job.state() == State.CANCELLED) {
-            // the page has asked for something else since
-            ctx.status(204);
-            return;
-        }
-        job.findResult()
-                .ifPresentOrElse(
-                        first -> ctx.contentType("text/plain; charset=utf-8").result(PairPanel.chance(first)),
-                        () -> ctx.status(STILL_WORKING));
+        AskedHole.answer(
+                ctx, job, first -> ctx.contentType("text/plain; charset=utf-8").result(PairPanel.chance(first)));
     }
 
     private static void answer(Context ctx, Map<String, String> parts) {
-        try {
-            ctx.contentType("application/json").result(JSON.writeValueAsString(parts));
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
-        }
+        ctx.contentType("application/json").result(JsonText.of(parts));
     }
 }

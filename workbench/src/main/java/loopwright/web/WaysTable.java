@@ -15,7 +15,6 @@ import static j2html.TagCreator.tr;
 import j2html.tags.DomContent;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import loopwright.action.HoleScreens.Screen;
 import loopwright.action.RoundPlan;
@@ -88,8 +87,8 @@ final class WaysTable {
                 .withType("button")
                 .withClass("plain")
                 .attr("data-show", club)
-                .attr("data-x", number(at[0]))
-                .attr("data-y", number(at[1]));
+                .attr("data-x", Words.of("%.2f", at[0]))
+                .attr("data-y", Words.of("%.2f", at[1]));
     }
 
     private DomContent pick(String which, String club, Place aim, String value, Screen screen) {
@@ -98,18 +97,14 @@ final class WaysTable {
                 .withName(which)
                 .withValue(value)
                 .attr("data-club", club)
-                .attr("data-x", number(at[0]))
-                .attr("data-y", number(at[1]))
+                .attr("data-x", Words.of("%.2f", at[0]))
+                .attr("data-y", Words.of("%.2f", at[1]))
                 .attr(
                         "aria-label",
                         Texts.say("ways." + which) + ": "
                                 + (value.equals("yours") ? Texts.say("ways.yours", club) : club))
                 .withCondChecked(
                         which.equals("first") && value.equals(spot.best().club())));
-    }
-
-    private static String number(double value) {
-        return String.format(Locale.ROOT, "%.2f", value);
     }
 
     private boolean isBest(RoundPlan.Alternative w) {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -23,23 +25,7 @@ class BenchPlanIT extends InBrowser {
     @Test
     void theRoundsNumbersEqualThoseOfTheCommandLine() throws Exception {
         browser().go(PLAN).await("#score-words");
-        Path json = folder().resolve("plan.json");
-        Typed typed = Typed.run(
-                "plan",
-                "--course",
-                "../demo/course.geojson",
-                "--player",
-                "../demo/player.json",
-                "--tees",
-                "white",
-                "--target",
-                "8",
-                "--holes",
-                "1,3",
-                "--json",
-                json.toString());
-        assertThat(typed.exitCode()).as(typed.err()).isZero();
-        JsonNode plan = new ObjectMapper().readTree(json.toFile());
+        JsonNode plan = planned("--target", "8", "--holes", "1,3");
         assertThat(browser().text("#score-words"))
                 .contains(String.format(
                         Locale.ROOT, "Expect %.1f", plan.at("/score/mean").asDouble()));
@@ -106,7 +92,7 @@ class BenchPlanIT extends InBrowser {
         assertThat(b.all(".aims text").stream().map(WebElement::getText))
                 .as("numbers on the lines")
                 .anyMatch(t -> t.matches("\\d\\.\\d+"));
-        JsonNode tee = planned("1").at("/holes/0/shots/0");
+        JsonNode tee = planned("--target", "4", "--holes", "1", "--how-sure").at("/holes/0/shots/0");
         String row = String.valueOf(b.run("return [...document.querySelectorAll('#aim-table tbody tr')]"
                 + ".find(r => r.cells[0].textContent.endsWith(', "
                 + tee.get("club").asText()
@@ -140,7 +126,7 @@ class BenchPlanIT extends InBrowser {
     void anyTwoOptionsAreComparedWithHowSureItIs() throws Exception {
         Browser b = browser();
         b.go("/plan/hole?tees=white&target=79&hole=1").await(SOLVED);
-        JsonNode beats = planned("1").at("/howSure/beats/0");
+        JsonNode beats = planned("--target", "4", "--holes", "1", "--how-sure").at("/howSure/beats/0");
         b.get("[data-from]").click();
         b.await("table.ways");
         String next = beats.get("next").asText();
@@ -180,10 +166,10 @@ class BenchPlanIT extends InBrowser {
                 browser().get("[name=second][value='" + club + "']").getAttribute(name));
     }
 
-    /** The command line's plan of a hole, with how sure it is. */
-    private static JsonNode planned(String hole) throws Exception {
+    /** The command line's plan of the demo from its white tees. */
+    private static JsonNode planned(String... asked) throws Exception {
         Path json = folder().resolve("planned.json");
-        Typed typed = Typed.run(
+        List<String> words = new ArrayList<>(List.of(
                 "plan",
                 "--course",
                 "../demo/course.geojson",
@@ -191,13 +177,10 @@ class BenchPlanIT extends InBrowser {
                 "../demo/player.json",
                 "--tees",
                 "white",
-                "--target",
-                "4",
-                "--holes",
-                hole,
-                "--how-sure",
                 "--json",
-                json.toString());
+                json.toString()));
+        words.addAll(List.of(asked));
+        Typed typed = Typed.run(words.toArray(String[]::new));
         assertThat(typed.exitCode()).as(typed.err()).isZero();
         return new ObjectMapper().readTree(json.toFile());
     }
