@@ -43,7 +43,7 @@ public final class TodaysBalls {
      * The day as the balls leave it.
      *
      * @param balls how many there were
-     * @param seenRadians their mean bias, as they lie
+     * @param seenRadians their mean bias as they lie, each ball weighed by how far such a club scatters
      * @param day what is now expected: bias and factor on spreads
      * @param biasSdRadians how sure the bias is
      * @param lengthFactor on all lengths, 1 where no length was told
@@ -83,14 +83,12 @@ public final class TodaysBalls {
         double sum = 0;
         double squares = 0;
         double weights = 0;
-        double seen = 0;
         for (Ball ball : balls) {
             double bias = ball.biasRadians();
             double w = 1 / directionVariance(ball.swing.pattern());
             weights += w;
             sum += w * bias;
             squares += w * bias * bias;
-            seen += bias / balls.size();
         }
         double precision = known + weights;
         double bias = sum / precision;
@@ -101,7 +99,7 @@ public final class TodaysBalls {
         double biasSd = spread / Math.sqrt(precision);
         return new Reading(
                 balls.size(),
-                seen,
+                sum / weights,
                 new RoundDay(bias, spread, 1),
                 biasSd,
                 lengthFactor(balls),

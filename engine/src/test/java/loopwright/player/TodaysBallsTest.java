@@ -44,6 +44,23 @@ class TodaysBallsTest {
     }
 
     @Test
+    void ballsOfClubsThatScatterUnlikeAreTakenByAShareOfWhatIsSeen() {
+        Swing tight = new Swing(
+                ClubTable.find("7-iron").orElseThrow(),
+                Swing.FULL,
+                new ShotPattern(140, 6, 0, Math.toRadians(2), 0, 20, 25, 0.7, List.of()),
+                Evidence.ASSUMED);
+        // One ball far right with the wide club, one a little left with the tight one: what counts lies left.
+        TodaysBalls.Reading r = TodaysBalls.read(
+                List.of(at(7), new TodaysBalls.Ball(tight, -140 * Math.tan(Math.toRadians(2)), OptionalDouble.empty())),
+                DAY);
+        assertThat(r.seenRadians()).isNegative();
+        assertThat(r.day().biasRadians()).isNegative();
+        // weights of the balls, 1/25 and 1/4, against 1/2.25 for the day
+        assertThat(r.taken()).isCloseTo(0.29 / (0.29 + 1 / 2.25), within(1e-12));
+    }
+
+    @Test
     void manyBallsAreBelieved() {
         List<Double> hundreds = Collections.nCopies(1000, 4.0);
         TodaysBalls.Reading r =

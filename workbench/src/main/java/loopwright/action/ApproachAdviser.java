@@ -267,7 +267,10 @@ public final class ApproachAdviser {
         private static List<String> warnings(double edge, OptionalDouble slope) {
             List<String> out = new ArrayList<>();
             if (edge < LEAST_EDGE_METRES) {
-                out.add(String.format(Locale.ROOT, "%.0f paces from the edge: less than the usual four", edge / PACE));
+                out.add(String.format(
+                        Locale.ROOT,
+                        "%.1f paces from the edge: less than the usual four",
+                        Math.floor(10 * edge / PACE) / 10));
             }
             if (slope.isPresent() && slope.getAsDouble() > MOST_SLOPE) {
                 out.add(String.format(

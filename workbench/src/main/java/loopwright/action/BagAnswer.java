@@ -16,6 +16,9 @@ public record BagAnswer(
         changes = List.copyOf(changes);
     }
 
+    /** Half a tenth in 100: less would be printed as nothing. */
+    private static final double LEAST_GAIN = 0.0005;
+
     /** What a round counts on average, over good and bad days, and the chance of the target. */
     public record Worth(double expected, double chance) {}
 
@@ -33,8 +36,9 @@ public record BagAnswer(
             holes = List.copyOf(holes);
         }
 
+        /** Within the noise of two seeds, or less than what is told at all. */
         public boolean same() {
-            return Math.abs(gain) < 2 * gainError;
+            return Math.abs(gain) < Math.max(2 * gainError, LEAST_GAIN);
         }
     }
 

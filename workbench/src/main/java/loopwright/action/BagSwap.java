@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import loopwright.player.Club;
@@ -12,7 +13,6 @@ import loopwright.player.Player;
 import loopwright.player.PlayerPrior;
 import loopwright.player.Swing;
 import loopwright.units.Distance;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A change of the bag as it is typed: "5-iron=7-wood 190 carry" (out, in, and how far the new one carries, if that is known),
@@ -24,18 +24,19 @@ record BagSwap(String text, List<String> out, List<Swing> in) {
     static final int MOST_CLUBS = 14;
 
     private static final Pattern FORM =
-            Pattern.compile("\\s*([^=]*?)\\s*=\\s*([^=]*?)(?:\\s+(\\d{2,3})\\s*(?:yd)?(?:\\s*carry)?)?\\s*");
-    private static final double LEAST_CARRY_YARDS = 20;
-    private static final double MOST_CARRY_YARDS = 350;
+            Pattern.compile("\\s*([^=]*?)\\s*=\\s*([^=]*?)(?:\\s+(\\d{2,3})\\s*(yd|m)?(?:\\s*carry)?)?\\s*");
+    private static final double LEAST_CARRY_METRES = Distance.ofYards(20).metres();
+    private static final double MOST_CARRY_METRES = Distance.ofYards(350).metres();
 
-    static BagSwap read(String text, Player player) {
+    /** Reads a change; a carry without a unit is in the reader's. */
+    static BagSwap read(String text, Player player, LengthUnit unit) {
         Matcher m = FORM.matcher(text);
         if (!m.matches() || (m.group(1).isEmpty() && m.group(2).isEmpty())) {
-            throw new UserFault("--swap " + text + " is no change; write club out=club in and its carry in yards, for"
-                    + " example \"5-iron=7-wood 190 carry\".");
+            throw new UserFault("--swap " + text + " is no change; write club out=club in and its carry in "
+                    + unit.words() + ", for example \"5-iron=7-wood 190 yd carry\".");
         }
         List<String> out = m.group(1).isEmpty() ? List.of() : List.of(inBag(m.group(1), player));
-        List<Swing> in = m.group(2).isEmpty() ? List.of() : made(m.group(2), m.group(3), text, player, out);
+        List<Swing> in = m.group(2).isEmpty() ? List.of() : made(m.group(2), stated(m, unit), text, player, out);
         return new BagSwap(text, out, in);
     }
 
@@ -49,7 +50,8 @@ record BagSwap(String text, List<String> out, List<Swing> in) {
         return known;
     }
 
-    private static List<Swing> made(String name, @Nullable String carry, String text, Player player, List<String> out) {
+    private static List<Swing> made(
+            String name, OptionalDouble carryMetres, String text, Player player, List<String> out) {
         Club club = ClubTable.find(name)
                 .orElseThrow(() -> new UserFault("--swap: \"" + name
                         + "\" is no club; write for example 7-wood, 4-hybrid, 5-iron or 50-wedge."));
@@ -65,19 +67,25 @@ record BagSwap(String text, List<String> out, List<Swing> in) {
                 .withBag(List.of(club))
                 .player("new club")
                 .swings();
-        double factor =
-                carry == null ? 1 : stated(carry, text) / usual.get(0).pattern().carryMetres();
+        double usualCarry = usual.get(0).pattern().carryMetres();
+        double factor = carryMetres.orElse(usualCarry) / usualCarry;
         return usual.stream()
                 .map(s -> new Swing(s.club(), s.effort(), s.pattern().longer(factor), s.evidence()))
                 .toList();
     }
 
-    private static double stated(String yards, String text) {
-        double value = Double.parseDouble(yards);
-        if (value < LEAST_CARRY_YARDS || value > MOST_CARRY_YARDS) {
-            throw new UserFault("--swap " + text + ": a club carries 20 to 350 yd.");
+    /** The carry that was typed; its own unit counts before the reader's. */
+    private static OptionalDouble stated(Matcher m, LengthUnit unit) {
+        if (m.group(3) == null) {
+            return OptionalDouble.empty();
         }
-        return Distance.ofYards(value).metres();
+        LengthUnit own = m.group(4) == null ? unit : m.group(4).equals("m") ? LengthUnit.METRES : LengthUnit.YARDS;
+        double metres = Double.parseDouble(m.group(3)) * own.inMetres();
+        if (metres < LEAST_CARRY_METRES || metres > MOST_CARRY_METRES) {
+            throw new UserFault("--swap " + m.group() + ": a club carries " + own.whole(LEAST_CARRY_METRES) + " to "
+                    + own.of(MOST_CARRY_METRES) + ".");
+        }
+        return OptionalDouble.of(metres);
     }
 
     /** The player with the other bag; more than fourteen clubs, the putter among them, are refused. */
@@ -117,9 +125,12 @@ record BagSwap(String text, List<String> out, List<Swing> in) {
         }
     }
 
-    /** "7-wood for 5-iron". */
+    /** "7-wood for 5-iron", "5-iron left out", "7-wood added". */
     String words() {
-        String added = in.isEmpty() ? "nothing" : in.get(0).club().name();
+        if (in.isEmpty()) {
+            return out.get(0) + " left out";
+        }
+        String added = in.get(0).club().name();
         return out.isEmpty() ? added + " added" : added + " for " + out.get(0);
     }
 }

@@ -30,14 +30,14 @@ public final class CompareBags {
     }
 
     /** {@code swaps} as {@link BagSwap} reads them, at least one. */
-    public BagAnswer compare(PlanRequest request, List<String> swaps, Watch watch) {
+    public BagAnswer compare(PlanRequest request, List<String> swaps, LengthUnit unit, Watch watch) {
         if (swaps.isEmpty()) {
-            throw new UserFault("Nothing is changed; add for example --swap \"5-iron=7-wood 190 carry\".");
+            throw new UserFault("Nothing is changed; add for example --swap \"5-iron=7-wood 190 yd carry\".");
         }
         Course course = courses.read(request.course()).course();
         PlayerProfile profile = players.read(request.player());
         List<BagSwap> changes =
-                swaps.stream().map(s -> BagSwap.read(s, profile.player())).toList();
+                swaps.stream().map(s -> BagSwap.read(s, profile.player(), unit)).toList();
         List<Player> bags = new ArrayList<>(List.of(profile.player()));
         changes.forEach(c -> bags.add(c.apply(profile.player())));
         List<List<Round>> rounds = rounds(request, course, profile, bags, watch);

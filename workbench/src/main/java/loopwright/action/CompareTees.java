@@ -1,6 +1,5 @@
 package loopwright.action;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import loopwright.course.Course;
@@ -28,9 +27,11 @@ public final class CompareTees {
     public TeesAnswer compare(TeesRequest request, Watch watch) {
         Course course = withMixedSets(courses.read(request.round().course()).course(), request.mixed());
         PlayerProfile player = players.read(request.round().player());
+        Optional<PlayerProfile> other =
+                request.partner().map(players::read); // a wrong file is told before the long work
         TeeSide own = TeeSide.of(request, course, player, watch);
         Optional<TeesAnswer.Partner> partner =
-                request.partner().map(file -> pair(own, partner(request, file, course, watch), request.byDistance()));
+                other.map(p -> pair(own, TeeSide.of(request.forPartner(), course, p, watch), request.byDistance()));
         return new TeesAnswer(
                 course.name(),
                 own.player(),
@@ -41,10 +42,6 @@ public final class CompareTees {
                 own.choice(),
                 partner,
                 Today.of(request.round().today(), player));
-    }
-
-    private TeeSide partner(TeesRequest request, Path player, Course course, Watch watch) {
-        return TeeSide.of(request.forPartner(), course, players.read(player), watch);
     }
 
     private static Course withMixedSets(Course course, List<String> mixed) {

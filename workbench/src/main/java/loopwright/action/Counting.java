@@ -86,9 +86,22 @@ public record Counting(Form form, int handicap, OptionalInt maximum) {
         return form == Form.STABLEFORD ? -target : target;
     }
 
-    /** "79 or better", "36 points or more". */
+    /** "79 or better", "72 net or better", "36 points or more". */
     public String words(int target) {
-        return form == Form.STABLEFORD ? target + " points or more" : target + " or better";
+        return switch (form) {
+            case STROKES, MAXIMUM -> target + " or better";
+            case NET -> target + " net or better";
+            case STABLEFORD -> target + (target == 1 ? " point or more" : " points or more");
+        };
+    }
+
+    /** What a number of this count is, after the number: "" for strokes, " net", " points". */
+    public String unit() {
+        return switch (form) {
+            case STROKES, MAXIMUM -> "";
+            case NET -> " net";
+            case STABLEFORD -> " points";
+        };
     }
 
     void checkTarget(int target, int holes) {

@@ -3,6 +3,7 @@ package loopwright.action;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import loopwright.course.Course;
 import loopwright.course.Hole;
 
@@ -44,8 +45,17 @@ final class HoleNumberList {
                 return out;
             }
         }
-        throw new UserFault("--start-hole " + number + " is not among the holes played, "
-                + holes.stream().map(h -> String.valueOf(h.number())).collect(Collectors.joining(", ")) + ".");
+        throw new UserFault("--start-hole " + number + " is not among the holes played, " + words(holes) + ".");
+    }
+
+    /** "1 to 18", or every number where one is left out. */
+    private static String words(List<Hole> holes) {
+        List<Integer> numbers = holes.stream().map(Hole::number).toList();
+        int first = numbers.get(0);
+        int last = first + numbers.size() - 1;
+        return numbers.equals(IntStream.rangeClosed(first, last).boxed().toList())
+                ? first + " to " + last
+                : numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
     }
 
     static Hole hole(int number, Course course) {

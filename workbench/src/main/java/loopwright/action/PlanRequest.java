@@ -92,7 +92,7 @@ public record PlanRequest(
 
     /** The same for somebody else: the dial turns for everyone, the warm-up's balls are the player's own. */
     PlanRequest withoutBalls() {
-        return with(holeLocations, new TodayRequest(Optional.empty(), today.playsLonger()), seed);
+        return with(holeLocations, today.withoutBalls(), seed);
     }
 
     private PlanRequest with(List<String> locations, TodayRequest known, long draws) {

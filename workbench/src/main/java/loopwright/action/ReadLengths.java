@@ -58,6 +58,27 @@ public record ReadLengths(LengthUnit course, boolean metricGreens) {
                         Locale.ROOT, "%.0f in", 12 * Distance.ofMetres(metres).feet());
     }
 
+    /** One unit for the course; greens in feet with yards, in metres with metres. */
+    public static ReadLengths in(LengthUnit unit) {
+        return new ReadLengths(unit, unit == LengthUnit.METRES);
+    }
+
+    /** A place beside a line, "6 yd left"; empty where it is on it. */
+    public String side(double rightMetres) {
+        return course.beside(rightMetres).replace(" ", " " + course.sign() + " ");
+    }
+
+    /** A place beside a line in brackets after an aim, " (6 yd left)"; empty where it is on it. */
+    public String bracketed(double rightMetres) {
+        String side = side(rightMetres);
+        return side.isEmpty() ? "" : " (" + side + ")";
+    }
+
+    /** "4.4 yd". */
+    public String fine(double metres) {
+        return String.format(Locale.ROOT, "%.1f %s", metres / course.inMetres(), course.sign());
+    }
+
     /** "150 yd". */
     public String far(double metres) {
         return course.of(metres);

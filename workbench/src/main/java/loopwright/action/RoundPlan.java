@@ -103,6 +103,14 @@ public record RoundPlan(
         return holes.stream().mapToDouble(HolePlan::searchLoss).sum();
     }
 
+    /** The loss as a clause; what the check finds may lie below zero by chance. */
+    public String searchLossInWords() {
+        String loss = String.format(Locale.ROOT, "%.3f", searchLoss());
+        return searchLoss() < 0 || loss.equals("0.000")
+                ? "a check with every choice found none better"
+                : "the search lost about " + loss;
+    }
+
     public List<Integer> unsurveyed() {
         return holes.stream().filter(h -> !h.surveyed()).map(HolePlan::number).toList();
     }

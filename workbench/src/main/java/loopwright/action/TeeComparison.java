@@ -152,8 +152,10 @@ final class TeeComparison {
         for (Hole hole : setup.holes()) {
             TeeHole from = get(hole, longer.getPlace(hole.number()).place(), false);
             boolean tooLong = hole.par() == 4 && from.approaches().middleIronOrLess() < MOST_TEE_SHOTS;
-            boolean moves = tooLong || from.carryBeyond().isPresent();
-            places.put(hole, (moves ? shorter : longer).getPlace(hole.number()).place());
+            Place ahead = shorter.getPlace(hole.number()).place();
+            Place behind = longer.getPlace(hole.number()).place();
+            boolean moves = (tooLong || from.carryBeyond().isPresent()) && !ahead.equals(behind);
+            places.put(hole, moves ? ahead : behind);
             if (moves) {
                 forward.add(hole.number());
             }

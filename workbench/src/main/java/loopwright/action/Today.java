@@ -44,8 +44,8 @@ public record Today(
             return new Today(Optional.empty(), dial, 0, 0, 0);
         }
         Player player = profile.player();
-        TodaysBalls.Reading reading =
-                TodaysBalls.read(TodayText.read(request.balls().get(), player), profile.day());
+        TodaysBalls.Reading reading = TodaysBalls.read(
+                new TodayText(player, request.unit()).read(request.balls().get()), profile.day());
         Swing longest = player.swings().get(0);
         double metres = longest.pattern().totalMetres();
         return new Today(

@@ -4,19 +4,24 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import loopwright.action.ApproachAnswer;
 import loopwright.action.PlanDay;
-import loopwright.units.Distance;
+import loopwright.action.ReadLengths;
 
 /** Prints how to approach the greens. */
 final class ApproachPage {
     private final PrintWriter out;
+    private final ReadLengths lengths;
 
-    ApproachPage(PrintWriter out) {
+    ApproachPage(PrintWriter out, ReadLengths lengths) {
         this.out = out;
+        this.lengths = lengths;
     }
 
     void print(ApproachAnswer a, PlanDay day) {
         line("%s, %s tees, %s. Day: %s.", a.course(), a.tees(), a.player(), DayWords.of(day));
-        line("Sides: strokes to hole out from 6 yd off the green there. Attack: what aiming at the hole itself costs.");
+        line(
+                "Last four columns: strokes to hole out from %s off that side of the green. Attack: what aiming at the hole"
+                        + " itself costs. Miss: the side that costs least.",
+                lengths.told("6 yd"));
         a.holes().forEach(this::hole);
         out.println();
         line(
@@ -26,23 +31,23 @@ final class ApproachPage {
     private void hole(ApproachAnswer.HoleApproach h) {
         out.println();
         line(
-                "Hole %d, par %d: from the %s, %.0f yd to the middle of the green%s",
+                "Hole %d, par %d: from the %s, %s to the middle of the green%s",
                 h.number(),
                 h.par(),
                 h.lie().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                yards(h.metres()),
+                lengths.far(h.metres()),
                 h.measured() ? " (measured)" : "; slopes unknown");
         line(
-                "  %-14s %4s  %-22s %-19s %7s %6s %-17s %-6s %-6s %5s %5s %5s %5s",
+                "  %-14s %4s  %-22s %-23s %7s %6s %-17s %-6s %-10s %5s %5s %5s %5s",
                 "hole location",
-                "yd",
+                lengths.course().sign(),
                 "club",
                 "aim",
                 "expect",
                 "green",
                 "attack",
                 "miss",
-                "short",
+                "short side",
                 "short",
                 "long",
                 "left",
@@ -52,9 +57,9 @@ final class ApproachPage {
 
     private void location(ApproachAnswer.Location l) {
         line(
-                "  %-14s %4.0f  %-22s %-19s %7.2f %5.0f%% %-17s %-6s %-6s %5s %5s %5s %5s",
+                "  %-14s %4d  %-22s %-23s %7.2f %5.0f%% %-17s %-6s %-10s %5s %5s %5s %5s",
                 l.name(),
-                yards(l.toHoleMetres()),
+                lengths.course().whole(l.toHoleMetres()),
                 l.club(),
                 aim(l),
                 l.expected(),
@@ -74,16 +79,11 @@ final class ApproachPage {
         return strokes == null ? "none" : String.format(Locale.ROOT, "%.2f", strokes);
     }
 
-    /** "6 yd short, 4 left". */
-    private static String aim(ApproachAnswer.Location l) {
-        double beyond = yards(l.beyondMetres());
-        double right = yards(l.rightMetres());
-        String along = Math.abs(beyond) < 1
-                ? ""
-                : String.format(Locale.ROOT, "%.0f yd %s", Math.abs(beyond), beyond < 0 ? "short" : "long");
-        String across = Math.abs(right) < 1
-                ? ""
-                : String.format(Locale.ROOT, "%.0f yd %s", Math.abs(right), right < 0 ? "left" : "right");
+    /** "6 yd short, 4 yd left". */
+    private String aim(ApproachAnswer.Location l) {
+        long beyond = lengths.course().whole(l.beyondMetres());
+        String along = beyond == 0 ? "" : lengths.far(Math.abs(l.beyondMetres())) + (beyond < 0 ? " short" : " long");
+        String across = lengths.side(l.rightMetres());
         return along.isEmpty() && across.isEmpty()
                 ? "the hole"
                 : along.isEmpty() || across.isEmpty() ? along + across : along + ", " + across;
@@ -91,10 +91,6 @@ final class ApproachPage {
 
     static String word(ApproachAnswer.Side side) {
         return side.name().toLowerCase(Locale.ROOT);
-    }
-
-    private static double yards(double metres) {
-        return Distance.ofMetres(metres).yards();
     }
 
     private void line(String format, Object... values) {

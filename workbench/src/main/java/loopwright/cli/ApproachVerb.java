@@ -15,7 +15,6 @@ import loopwright.action.PlanDay;
 import loopwright.action.PlanRequest;
 import loopwright.action.ResultFile;
 import loopwright.action.UserFault;
-import loopwright.units.Distance;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -32,9 +31,6 @@ public final class ApproachVerb implements Runnable {
     /** Any total will do: nothing is counted. */
     private static final int NO_TARGET = 72;
 
-    private static final double LEAST_YARDS = 20;
-    private static final double MOST_YARDS = 300;
-
     private final ApproachAdviser action;
     private final ResultFile results;
 
@@ -44,12 +40,8 @@ public final class ApproachVerb implements Runnable {
     @Option(names = "--player", required = true, paramLabel = "FILE", description = "The player file.")
     private @Nullable Path player;
 
-    @Option(
-            names = "--tees",
-            defaultValue = "middle",
-            paramLabel = "NAME",
-            description = "Set of tees: its name, or back, middle, forward. Default: ${DEFAULT-VALUE}.")
-    private String tees = "middle";
+    @Mixin
+    private TeesOption tees = new TeesOption();
 
     @Option(names = "--holes", defaultValue = "", paramLabel = "LIST", description = "Holes, e.g. 1-9. Default: all.")
     private String holes = "";
@@ -72,12 +64,15 @@ public final class ApproachVerb implements Runnable {
 
     @Option(
             names = "--from",
-            paramLabel = "YARDS",
-            description = "Approach from so far along the line of play. Default: where the plan leads.")
-    private @Nullable Double fromYards;
+            paramLabel = "LENGTH",
+            description = "Approach from so far along the line of play, in --units. Default: where the plan leads.")
+    private @Nullable Double from;
 
     @Mixin
     private DayOptions day = new DayOptions();
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
 
     @Mixin
     private TodayOptions today = new TodayOptions();
@@ -103,7 +98,7 @@ public final class ApproachVerb implements Runnable {
         ApproachAnswer answer = action.approach(
                 new ApproachRequest(request(days), Optional.ofNullable(pinSheet), from()),
                 new ProgressLine(spec.commandLine().getErr(), "green"));
-        new ApproachPage(out).print(answer, days.get(0));
+        new ApproachPage(out, units.lengths()).print(answer, days.get(0));
         if (json != null) {
             results.write(json, ApproachJson.of(answer));
             out.println("Written to " + json + ".");
@@ -111,20 +106,16 @@ public final class ApproachVerb implements Runnable {
     }
 
     private OptionalDouble from() {
-        if (fromYards == null) {
-            return OptionalDouble.empty();
-        }
-        if (!(fromYards >= LEAST_YARDS && fromYards <= MOST_YARDS)) {
-            throw new UserFault("--from " + fromYards + " is no approach; give 20 to 300 yd, for example 150.");
-        }
-        return OptionalDouble.of(Distance.ofYards(fromYards).metres());
+        return from == null
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(units.metres("--from", from, "is no approach", 20, 300));
     }
 
     private PlanRequest request(List<PlanDay> days) {
         return new PlanRequest(
                 Objects.requireNonNull(course),
                 Objects.requireNonNull(player),
-                tees,
+                tees.name,
                 NO_TARGET,
                 Counting.STROKES,
                 false,
@@ -135,7 +126,7 @@ public final class ApproachVerb implements Runnable {
                 List.of(),
                 List.of(),
                 days,
-                today.request(),
+                today.request(units.unit()),
                 seed,
                 Optional.empty(),
                 Optional.empty());

@@ -3,16 +3,24 @@ package loopwright.cli;
 import java.io.PrintWriter;
 import java.util.Locale;
 import loopwright.action.FitResult;
+import loopwright.action.ReadLengths;
+import loopwright.units.Distance;
 
 /** Prints a fitted bag as a table. */
 final class BagPage {
-    private BagPage() {}
+    private final PrintWriter out;
+    private final ReadLengths lengths;
 
-    static void print(FitResult result, PrintWriter out) {
+    BagPage(PrintWriter out, ReadLengths lengths) {
+        this.out = out;
+        this.lengths = lengths;
+    }
+
+    void print(FitResult result) {
         result.notes().forEach(out::println);
         out.println();
-        out.println(
-                "Lengths in yards, each with the range that holds it with 90 %. Width: where 8 of 10 and 19 of 20 balls land,");
+        out.println("Lengths in " + lengths.course().words()
+                + ", each with the range that holds it with 90 %. Width: where 8 of 10 and 19 of 20 balls land,");
         out.println("bad ones included, on the course; of carry: the first in per cent of the carry.");
         out.println("Assumed: what still rests on the level and the bag's trend, not on balls.");
         out.println("Open: the range holds both sides. Trend: no ball of this club was seen, the others tell.");
@@ -38,20 +46,20 @@ final class BagPage {
         }
     }
 
-    private static String line(FitResult.ShortResult s) {
+    private String line(FitResult.ShortResult s) {
         return String.format(
                 Locale.ROOT,
-                "%-28s from %.0f yd every second ball within %s ft, holed %s, mishit %s; %d balls, %.0f %% assumed",
+                "%-28s from %s every second ball within %s, holed %s, mishit %s; %d balls, %.0f %% assumed",
                 s.shot(),
-                s.fromYards(),
-                range(s.halfWithinFeet(), "%.1f"),
+                lengths.far(Distance.ofYards(s.fromYards()).metres()),
+                near(s.halfWithinFeet()),
                 percent(s.holed()),
                 percent(s.mishitRate()),
                 s.balls(),
                 100 * s.assumedShare());
     }
 
-    private static String line(FitResult.PuttingResult p) {
+    private String line(FitResult.PuttingResult p) {
         FitResult.Range start = p.startLineDegrees();
         String line = start == null
                 ? "start line and reading as one until putts on a straight line are logged"
@@ -66,18 +74,18 @@ final class BagPage {
                 p.putts());
     }
 
-    private static String line(FitResult.ClubResult c) {
+    private String line(FitResult.ClubResult c) {
         String label = c.effort().equals("full") ? c.club() : c.club() + " " + c.effort();
         return String.format(
                 Locale.ROOT,
-                "%-28s %-16s %5.0f  %-17s %-15s %6.0f %% %-16s %-16s %5d %4.0f %%%s",
+                "%-28s %-16s %5d  %-17s %-15s %6.0f %% %-16s %-16s %5d %4.0f %%%s",
                 label,
-                range(c.carryYards(), "%.0f"),
-                c.totalYards().middle(),
+                yards(c.carryYards()),
+                whole(c.totalYards().middle()),
                 bias(c.biasDegrees()),
-                range(c.eightInTenYards(), "%.0f"),
+                yards(c.eightInTenYards()),
                 c.eightInTenPercent(),
-                range(c.nineteenInTwentyYards(), "%.0f"),
+                yards(c.nineteenInTwentyYards()),
                 percent(c.mishitRate()),
                 c.balls(),
                 100 * c.assumedShare(),
@@ -89,6 +97,20 @@ final class BagPage {
         String size = String.format(Locale.ROOT, "%.1f", Math.abs(bias.middle()));
         String side = size.equals("0.0") ? "" : bias.middle() < 0 ? " left" : " right";
         return size + side + (bias.low() < 0 && bias.high() > 0 ? " (open)" : "");
+    }
+
+    private String yards(FitResult.Range r) {
+        return whole(r.middle()) + " (" + whole(r.low()) + " to " + whole(r.high()) + ")";
+    }
+
+    private long whole(double yards) {
+        return lengths.course().whole(Distance.ofYards(yards).metres());
+    }
+
+    private String near(FitResult.Range feet) {
+        double factor = lengths.metricGreens() ? Distance.METRES_PER_FOOT : 1;
+        return range(new FitResult.Range(feet.middle() * factor, feet.low() * factor, feet.high() * factor), "%.1f")
+                + (lengths.metricGreens() ? " m" : " ft");
     }
 
     private static String range(FitResult.Range r, String format) {

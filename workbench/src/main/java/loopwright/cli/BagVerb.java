@@ -12,8 +12,8 @@ import java.util.stream.Collectors;
 import loopwright.action.BagAnswer;
 import loopwright.action.CompareBags;
 import loopwright.action.PlanRequest;
+import loopwright.action.ReadLengths;
 import loopwright.action.ResultFile;
-import loopwright.units.Distance;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,11 +33,18 @@ public final class BagVerb implements Runnable {
     @Mixin
     private RoundOptions round = new RoundOptions();
 
+    @Mixin
+    private TeesOption tees = new TeesOption();
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
     @Option(
             names = "--swap",
             paramLabel = "\"OUT=IN CARRY\"",
-            description = "\"5-iron=7-wood 190 carry\"; \"5-iron=\" takes one out; \"=7-wood\" adds one. Repeat it to"
-                    + " set several changes side by side.")
+            description =
+                    "\"5-iron=7-wood 190 carry\"; \"5-iron=\" takes one out; \"=7-wood\" adds one; the carry is in"
+                            + " --units. Repeat it to set several changes side by side.")
     private List<String> swaps = new ArrayList<>();
 
     @Option(names = "--json", paramLabel = "FILE", description = "Write it as JSON (docs/schema/bag.schema.json).")
@@ -57,7 +64,7 @@ public final class BagVerb implements Runnable {
         PlanRequest request = PlanRequest.usual(
                 round.course(),
                 round.player(),
-                round.tees,
+                tees.name,
                 round.target,
                 round.holes,
                 List.of(),
@@ -65,31 +72,34 @@ public final class BagVerb implements Runnable {
                 List.of(),
                 round.seed);
         BagAnswer answer = action.compare(
-                request, swaps, new ProgressLine(spec.commandLine().getErr(), "hole and bag"));
-        print(answer, out);
+                request,
+                swaps,
+                units.unit(),
+                new ProgressLine(spec.commandLine().getErr(), "hole and bag"));
+        print(answer, units.lengths(), out);
         if (json != null) {
             results.write(json, json(answer));
             out.println("Written to " + json + ".");
         }
     }
 
-    private static void print(BagAnswer a, PrintWriter out) {
+    private static void print(BagAnswer a, ReadLengths lengths, PrintWriter out) {
         line(out, "%s, %s tees. Target: %s.", a.course(), a.tees(), a.target());
         line(out, "%s carries %d clubs of 14: %s.", a.player(), a.clubs().size(), String.join(", ", a.clubs()));
         line(out, "%-34s %8s %8s  %s", "", "expect", "target", "change");
         line(
                 out,
-                "%-34s %8.2f %7.1f%%",
+                "%-34s %8.2f %8s",
                 "as it is",
                 a.now().expected(),
-                100 * a.now().chance());
+                Chances.column(a.now().chance()));
         for (BagAnswer.Change c : a.changes()) {
             line(
                     out,
-                    "%-34s %8.2f %7.1f%%  %s",
+                    "%-34s %8.2f %8s  %s",
                     c.words(),
                     c.then().expected(),
-                    100 * c.then().chance(),
+                    Chances.column(c.then().chance()),
                     c.same()
                             ? "the same for you"
                             : String.format(
@@ -97,9 +107,9 @@ public final class BagVerb implements Runnable {
             if (c.assumedCarryMetres() > 0) {
                 line(
                         out,
-                        "    the new club carries %.0f yd; its pattern is assumed by level and length: hit some before you"
+                        "    the new club carries %s; its pattern is assumed by level and length: hit some before you"
                                 + " buy",
-                        Distance.ofMetres(c.assumedCarryMetres()).yards());
+                        lengths.far(c.assumedCarryMetres()));
             }
             if (!c.holes().isEmpty()) {
                 line(

@@ -9,7 +9,6 @@ import loopwright.action.BookPrinter;
 import loopwright.action.BookRequest;
 import loopwright.action.Counting;
 import loopwright.action.HoleAlbum;
-import loopwright.action.LengthUnit;
 import loopwright.action.MakeBook;
 import loopwright.action.PlanDay;
 import loopwright.action.PlanRequest;
@@ -37,6 +36,9 @@ public final class BookVerb implements Runnable {
     private RoundOptions round = new RoundOptions();
 
     @Mixin
+    private TeesOption tees = new TeesOption();
+
+    @Mixin
     private HoleOptions holes = new HoleOptions();
 
     @Mixin
@@ -55,12 +57,8 @@ public final class BookVerb implements Runnable {
             description = "Sheets to print on: a4 or letter. Default: ${DEFAULT-VALUE}.")
     private String paper = "a4";
 
-    @Option(
-            names = "--units",
-            defaultValue = "yards",
-            paramLabel = "NAME",
-            description = "yards or metres. Default: ${DEFAULT-VALUE}.")
-    private String units = "yards";
+    @Mixin
+    private UnitsOption units = new UnitsOption();
 
     @Option(
             names = "--state-of-play",
@@ -98,9 +96,6 @@ public final class BookVerb implements Runnable {
         PrintWriter page = Objects.requireNonNull(spec).commandLine().getOut();
         BookPrinter.Paper sheet = BookPrinter.Paper.named(paper);
         WholeFile.checkPlace(Objects.requireNonNull(out));
-        if (json != null) {
-            WholeFile.checkPlace(json);
-        }
         if (coach != null) {
             WholeFile.checkPlace(coach);
         }
@@ -128,7 +123,7 @@ public final class BookVerb implements Runnable {
         PlanRequest plan = new PlanRequest(
                 round.course(),
                 round.player(),
-                round.tees,
+                tees.name,
                 round.target,
                 Counting.STROKES,
                 stateOfPlay,
@@ -139,10 +134,10 @@ public final class BookVerb implements Runnable {
                 holes.forbid,
                 holes.require,
                 days,
-                today.request(),
+                today.request(units.unit()),
                 round.seed,
                 Optional.empty(),
                 Optional.empty());
-        return new BookRequest(plan, DayWords.of(days.get(0)), LengthUnit.named(units), stateOfPlay);
+        return new BookRequest(plan, DayWords.of(days.get(0)), units.unit(), stateOfPlay);
     }
 }

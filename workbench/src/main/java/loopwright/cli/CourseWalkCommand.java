@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import java.util.Objects;
 import loopwright.action.BookPrinter;
 import loopwright.action.CourseWalk;
-import loopwright.action.LengthUnit;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -37,12 +37,8 @@ public final class CourseWalkCommand implements Runnable {
             description = "a4 or letter. Default: ${DEFAULT-VALUE}.")
     private String paper = "a4";
 
-    @Option(
-            names = "--units",
-            defaultValue = "yards",
-            paramLabel = "NAME",
-            description = "yards or metres. Default: ${DEFAULT-VALUE}.")
-    private String units = "yards";
+    @Mixin
+    private UnitsOption units = new UnitsOption();
 
     @Spec
     private @Nullable CommandSpec spec;
@@ -55,7 +51,7 @@ public final class CourseWalkCommand implements Runnable {
     @Override
     public void run() {
         BookPrinter.Paper sheet = BookPrinter.Paper.named(paper);
-        var sheets = action.sheets(Objects.requireNonNull(file), tees, LengthUnit.named(units));
+        var sheets = action.sheets(Objects.requireNonNull(file), tees, units.unit());
         printer.printSheets(sheets, sheet, Objects.requireNonNull(out));
         Objects.requireNonNull(spec)
                 .commandLine()

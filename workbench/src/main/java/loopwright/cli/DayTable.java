@@ -4,16 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import loopwright.action.LengthUnit;
 import loopwright.action.RoundPlan;
-import loopwright.units.Distance;
 
 /** How the choices change from day to day: the first shots of each hole, one column for each day. */
 final class DayTable {
     private static final int NARROWEST = 14;
 
     private final List<RoundPlan> plans;
+    private final LengthUnit unit;
 
-    DayTable(RoundPlan plan) {
+    DayTable(RoundPlan plan, LengthUnit unit) {
+        this.unit = unit;
         plans = new ArrayList<>();
         plans.add(plan);
         plans.addAll(plan.otherDays());
@@ -26,7 +28,7 @@ final class DayTable {
             addHole(rows, h);
         }
         rows.add(row("round", plan -> number("%.1f", plan.total().mean())));
-        String target = plans.get(0).target() + " or better";
+        String target = plans.get(0).counting().words(plans.get(0).target());
         rows.add(row(target, plan -> number("%.1f %%", 100 * plan.targetProbability())));
         return aligned(rows);
     }
@@ -69,15 +71,13 @@ final class DayTable {
     }
 
     /** "driver, 3 left", or nothing where the hole has no such shot. */
-    private static String shot(RoundPlan.HolePlan hole, int index) {
+    private String shot(RoundPlan.HolePlan hole, int index) {
         if (index >= hole.shots().size()) {
             return "";
         }
         RoundPlan.ShotPlan s = hole.shots().get(index);
-        double yards = Distance.ofMetres(s.offsetMetres()).yards();
-        return Math.abs(yards) < 1
-                ? s.club()
-                : s.club() + String.format(Locale.ROOT, ", %.0f %s", Math.abs(yards), yards < 0 ? "left" : "right");
+        String beside = unit.beside(s.offsetMetres());
+        return beside.isEmpty() ? s.club() : s.club() + ", " + beside;
     }
 
     private static String number(String format, double value) {

@@ -5,14 +5,16 @@ import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import loopwright.action.Expectation;
 import loopwright.action.PlanDay;
-import loopwright.units.Distance;
+import loopwright.action.ReadLengths;
 
 /** Prints what to expect in two columns: usually, and when the target is beaten. */
 final class ExpectPage {
     private final PrintWriter out;
+    private final ReadLengths lengths;
 
-    ExpectPage(PrintWriter out) {
+    ExpectPage(PrintWriter out, ReadLengths lengths) {
         this.out = out;
+        this.lengths = lengths;
     }
 
     void print(Expectation e, PlanDay day) {
@@ -20,7 +22,7 @@ final class ExpectPage {
                 "%s, %s tees, %d holes, par %d: %,d rounds played out by the plan, on good and bad days.",
                 e.course(), e.tees(), e.holes(), e.par(), e.rounds());
         line("Day: %s.", DayWords.of(day));
-        new TodayPage(out).print(e.today());
+        new TodayPage(out, lengths).print(e.today());
         line("%d or better in %d of them (%.1f of 100).", e.target(), e.beaten(), 100.0 * e.beaten() / e.rounds());
         out.println();
         line("%-28s %9s  %s", "A round has", "usually", e.atTarget().isPresent() ? "when it beats the target" : "");
@@ -73,8 +75,8 @@ final class ExpectPage {
         line("Putts on a level green, of 100:");
         for (Expectation.Putt p : e.putts()) {
             line(
-                    "  %2.0f ft: holed %3.0f, three or more %3.0f",
-                    Distance.ofMetres(p.metres()).feet(), 100 * p.one(), 100 * p.threeOrMore());
+                    "  %5s: holed %3.0f, three or more %3.0f",
+                    lengths.near(p.metres()), 100 * p.one(), 100 * p.threeOrMore());
         }
     }
 

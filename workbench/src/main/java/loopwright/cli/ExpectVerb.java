@@ -32,7 +32,13 @@ public final class ExpectVerb implements Runnable {
     private RoundOptions round = new RoundOptions();
 
     @Mixin
+    private TeesOption tees = new TeesOption();
+
+    @Mixin
     private DayOptions day = new DayOptions();
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
 
     @Mixin
     private TodayOptions today = new TodayOptions();
@@ -54,7 +60,7 @@ public final class ExpectVerb implements Runnable {
         PrintWriter err = spec.commandLine().getErr();
         PlanDay of = day();
         Expectation expectation = action.expect(request(of), new ProgressLine(err, "hole"));
-        new ExpectPage(out).print(expectation, of);
+        new ExpectPage(out, units.lengths()).print(expectation, of);
         if (json != null) {
             results.write(json, ExpectJson.of(expectation));
             out.println("Written to " + json + ".");
@@ -73,7 +79,7 @@ public final class ExpectVerb implements Runnable {
         return new PlanRequest(
                 round.course(),
                 round.player(),
-                round.tees,
+                tees.name,
                 round.target,
                 Counting.STROKES,
                 false,
@@ -84,7 +90,7 @@ public final class ExpectVerb implements Runnable {
                 List.of(),
                 List.of(),
                 List.of(of),
-                today.request(),
+                today.request(units.unit()),
                 round.seed,
                 Optional.empty(),
                 Optional.empty());

@@ -14,7 +14,6 @@ import loopwright.action.CountText;
 import loopwright.action.FitPlayer;
 import loopwright.action.FitResult;
 import loopwright.action.Interview;
-import loopwright.action.LengthUnit;
 import loopwright.action.UserFault;
 import loopwright.numerics.Watch;
 import loopwright.player.BallCount;
@@ -24,6 +23,7 @@ import loopwright.player.Setting;
 import loopwright.units.Distance;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -75,12 +75,8 @@ public final class FitVerb implements Runnable {
     @Option(names = "--hand", paramLabel = "right|left", description = "The player's hand (right).")
     private String hand = "right";
 
-    @Option(
-            names = "--units",
-            defaultValue = "yards",
-            paramLabel = "NAME",
-            description = "Unit of the picture, yards or metres. Default: ${DEFAULT-VALUE}.")
-    private String units = "yards";
+    @Mixin
+    private UnitsOption units = new UnitsOption();
 
     @Option(names = "--name", paramLabel = "TEXT", description = "The player's name.")
     private String name = "player";
@@ -134,13 +130,10 @@ public final class FitVerb implements Runnable {
         FitPlayer.Request request = new FitPlayer.Request(
                 interview, files(), map, setting(on), typed(counts, on), breaks, Habit.USUAL, seed);
         FitPlayer.Targets targets = new FitPlayer.Targets(
-                Optional.ofNullable(out),
-                Optional.ofNullable(json),
-                Optional.ofNullable(picture),
-                LengthUnit.named(units));
+                Optional.ofNullable(out), Optional.ofNullable(json), Optional.ofNullable(picture), units.unit());
         FitResult result = action.fit(request, targets, Watch.NONE);
         PrintWriter page = spec.commandLine().getOut();
-        BagPage.print(result, page);
+        new BagPage(page, units.lengths()).print(result);
         if (out != null) {
             page.println("Player written to " + out + ".");
         }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import loopwright.action.FlownShot;
 import loopwright.action.FlyShot;
+import loopwright.action.ReadLengths;
 import loopwright.action.ResultFile;
 import loopwright.action.ShotQuestion;
 import loopwright.action.UserFault;
@@ -13,6 +14,7 @@ import loopwright.flight.DayConditions;
 import loopwright.flight.Launch;
 import loopwright.flight.Wind;
 import loopwright.ground.Surface;
+import loopwright.units.Distance;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -78,6 +80,9 @@ public final class FlightVerb implements Callable<Integer> {
     private String direction = "0";
 
     @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
     private AirAndGroundOptions airAndGround = new AirAndGroundOptions();
 
     @Option(
@@ -110,6 +115,7 @@ public final class FlightVerb implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        ReadLengths lengths = units.lengths();
         AirText airToday = airAndGround.air();
         Wind windToday = WindText.parse("--wind", wind);
         DayConditions day = new DayConditions(
@@ -118,7 +124,7 @@ public final class FlightVerb implements Callable<Integer> {
         double landing = Measure.LENGTH.parse("--land", land, "a height", -100, 100, "m", "+5m");
         FlownShot shot = fly.fly(new ShotQuestion(launch(), day, bearing, landing, surface()));
         FlightReport report = FlightReport.of(shot, surface.strip().toLowerCase(Locale.ROOT));
-        print(report, airToday.remark());
+        print(report, lengths, airToday.remark());
         if (json != null) {
             results.write(json, report);
         }
@@ -153,20 +159,20 @@ public final class FlightVerb implements Callable<Integer> {
         };
     }
 
-    private void print(FlightReport r, String remark) {
+    private void print(FlightReport r, ReadLengths lengths, String remark) {
         PrintWriter out = spec().commandLine().getOut();
         out.println(String.format(
                 Locale.ROOT,
-                "Carry %.1f yd, %s; total %.1f yd on %s, %s.",
-                r.carryYards(),
-                side(r.sideYards()),
-                r.totalYards(),
+                "Carry %s, %s; total %s on %s, %s.",
+                yards(r.carryYards(), lengths),
+                side(r.sideYards(), lengths),
+                yards(r.totalYards(), lengths),
                 r.surface(),
-                side(r.totalSideYards())));
+                side(r.totalSideYards(), lengths)));
         out.println(String.format(
                 Locale.ROOT,
-                "Apex %.1f yd, %.2f s in the air, down at %.1f degrees with %.1f mph and %.0f rpm.",
-                r.apexYards(),
+                "Apex %s, %.2f s in the air, down at %.1f degrees with %.1f mph and %.0f rpm.",
+                yards(r.apexYards(), lengths),
                 r.seconds(),
                 r.descentDegrees(),
                 r.landingMph(),
@@ -175,8 +181,8 @@ public final class FlightVerb implements Callable<Integer> {
         if (r.gustYards() > 0) {
             out.println(String.format(
                     Locale.ROOT,
-                    "Gusts move the landing by %.1f yd from shot to shot (one standard deviation).",
-                    r.gustYards()));
+                    "Gusts move the landing by %s from shot to shot (one standard deviation).",
+                    yards(r.gustYards(), lengths)));
         }
         if (!remark.isEmpty()) {
             out.println(remark);
@@ -185,11 +191,15 @@ public final class FlightVerb implements Callable<Integer> {
         out.flush();
     }
 
-    private static String side(double yards) {
+    private static String yards(double yards, ReadLengths lengths) {
+        return lengths.fine(Distance.ofYards(yards).metres());
+    }
+
+    private static String side(double yards, ReadLengths lengths) {
         if (Math.abs(yards) < 0.05) {
             return "on line";
         }
-        return String.format(Locale.ROOT, "%.1f yd %s", Math.abs(yards), yards > 0 ? "right" : "left");
+        return yards(Math.abs(yards), lengths) + (yards > 0 ? " right" : " left");
     }
 
     private CommandSpec spec() {

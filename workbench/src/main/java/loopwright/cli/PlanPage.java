@@ -9,10 +9,10 @@ import loopwright.action.Counting;
 import loopwright.action.HolePicture;
 import loopwright.action.HowSure;
 import loopwright.action.LocalRuleWords;
+import loopwright.action.ReadLengths;
 import loopwright.action.RoundPlan;
 import loopwright.course.Course;
 import loopwright.ground.Surface;
-import loopwright.units.Distance;
 
 /** Prints a plan for a person to read: first what to change, then hole by hole, then the round. */
 final class PlanPage {
@@ -20,38 +20,46 @@ final class PlanPage {
     private static final double TOSS_UP = 0.7;
 
     private final PrintWriter out;
+    private final ReadLengths lengths;
     private final String remark;
 
     /** The remark is a sentence about how the day was read, or empty. */
-    PlanPage(PrintWriter out, String remark) {
+    PlanPage(PrintWriter out, ReadLengths lengths, String remark) {
         this.out = out;
+        this.lengths = lengths;
         this.remark = remark;
     }
 
     void print(RoundPlan plan, boolean lastHoles) {
         assumedGreens(plan);
         line(
-                "%s, %s, %d holes, par %d, %.0f yd. Target: %s.",
+                "%s, %s, %d %s, par %d, %s. Target: %s%s.",
                 plan.course().name(),
                 plan.tees().name().startsWith("tee ")
                         ? plan.tees().name()
                         : plan.tees().name() + " tees",
                 plan.holes().size(),
+                plan.holes().size() == 1 ? "hole" : "holes",
                 plan.par(),
-                yards(plan.lengthMetres()),
-                plan.counting().words(plan.target()));
+                lengths.far(plan.lengthMetres()),
+                plan.counting().words(plan.target()),
+                plan.counting().handicap() == 0
+                        ? ""
+                        : ", playing handicap " + plan.counting().handicap());
         line("Day: %s.", DayWords.of(plan.day()));
         if (!remark.isEmpty()) {
             line("%s", remark);
         }
-        new TodayPage(out).print(plan.today());
+        new TodayPage(out, lengths).print(plan.today());
         measuredGreens(plan);
         unsurveyed(plan);
         decisions(plan);
+        out.println();
+        line("Left and right in brackets are counted from the line of play.");
         plan.holes().forEach(h -> hole(plan.course(), h));
         round(plan);
         plan.howSure().ifPresent(s -> howSure(plan, s));
-        plan.stateOfPlay().ifPresent(s -> new TargetPage(out).print(plan, s, lastHoles));
+        plan.stateOfPlay().ifPresent(s -> new TargetPage(out, lengths).print(plan, s, lastHoles));
         line("A plan is preparation. The Rules, the committee and local rules decide; never play while people are"
                 + " within reach, and stop for lightning and heat.");
     }
@@ -72,8 +80,10 @@ final class PlanPage {
     private void otherDays(RoundPlan plan) {
         if (!plan.otherDays().isEmpty()) {
             out.println();
-            line("How the choices change (aims in yards beside the line of play):");
-            new DayTable(plan).lines().forEach(out::println);
+            line(
+                    "How the choices change (aims in %s beside the line of play):",
+                    lengths.course().words());
+            new DayTable(plan, lengths.course()).lines().forEach(out::println);
         }
     }
 
@@ -85,8 +95,8 @@ final class PlanPage {
                 .toList();
         if (!assumed.isEmpty()) {
             line(
-                    "ASSUMED GREEN on hole %s: the map has none there, a circle 12 yd across stands in.",
-                    numbers(assumed));
+                    "ASSUMED GREEN on hole %s: the map has none there, a circle %s across stands in.",
+                    numbers(assumed), lengths.told("12 yd"));
         }
     }
 
@@ -119,24 +129,24 @@ final class PlanPage {
                     d.shot(),
                     s.club(),
                     aim(s),
-                    side(s.offsetMetres()),
+                    lengths.bracketed(s.offsetMetres()),
                     s.habit().club(),
-                    side(s.habit().offsetMetres()));
+                    lengths.bracketed(s.habit().offsetMetres()));
         }
     }
 
     private void hole(Course course, RoundPlan.HolePlan h) {
         out.println();
         line(
-                "Hole %d, par %d, %.0f yd: expect %.2f (par or better %s, bogey %s, double or worse %s, a penalty %s)",
+                "Hole %d, par %d, %s: expect %.2f (par or better %s, bogey %s, double or worse %s, a penalty %s)",
                 h.number(),
                 h.par(),
-                yards(h.lengthMetres()),
+                lengths.far(h.lengthMetres()),
                 h.expected(),
-                percent(h.probability(0, h.par())),
-                percent(h.probability(h.par() + 1, h.par() + 1)),
-                percent(h.probability(h.par() + 2, h.scores().size())),
-                percent(h.penalty()));
+                Chances.percent(h.probability(0, h.par())),
+                Chances.percent(h.probability(h.par() + 1, h.par() + 1)),
+                Chances.percent(h.probability(h.par() + 2, h.scores().size())),
+                Chances.percent(h.penalty()));
         if (!h.surveyed()) {
             line("  unsurveyed");
         }
@@ -148,30 +158,33 @@ final class PlanPage {
         for (int i = 0; i < h.shots().size(); i++) {
             shot(h.shots().get(i));
             if (i == 0) {
-                StartWords.otherLines(h).ifPresent(text -> line("      %s", text));
+                new StartWords(lengths).otherLines(h).ifPresent(text -> line("      %s", text));
             }
         }
     }
 
     private void shot(RoundPlan.ShotPlan s) {
         line(
-                "  %.0f yd from the %s: %s%s, aim %.0f yd%s%s. Expect %.2f from here.",
-                yards(s.toHoleMetres()),
+                "  %s from the %s: %s%s, aim %s%s%s. Expect %.2f from here.",
+                lengths.far(s.toHoleMetres()),
                 word(s.lie()),
                 s.club(),
                 s.assumedSkill() ? " (not measured)" : "",
-                yards(s.aimMetres()),
+                lengths.far(s.aimMetres()),
                 aim(s),
-                side(s.offsetMetres()),
+                lengths.bracketed(s.offsetMetres()),
                 s.expected());
-        s.playing().map(PlayingWords::of).filter(text -> !text.isEmpty()).ifPresent(text -> line("      %s", text));
-        StartWords.of(s).forEach(text -> line("      %s", text));
+        s.playing()
+                .map(p -> PlayingWords.of(p, lengths))
+                .filter(text -> !text.isEmpty())
+                .ifPresent(text -> line("      %s", text));
+        new StartWords(lengths).of(s).forEach(text -> line("      %s", text));
         line("      finishes: %s", finish(s.finish()));
         if (!s.hazards().isEmpty()) {
             line(
                     "      carry: %s",
                     s.hazards().stream()
-                            .map(c -> String.format(Locale.ROOT, "%.0f yd over the %s", yards(c.metres()), c.hazard()))
+                            .map(c -> lengths.far(c.metres()) + " over the " + c.hazard())
                             .collect(Collectors.joining(", ")));
         }
         s.room().ifPresent(this::room);
@@ -181,28 +194,29 @@ final class PlanPage {
             line(
                     "      BEWARE: may finish %s. Wait until nobody is within reach, and call out.",
                     flagged.stream()
-                            .map(r -> r.where() + " " + percent(r.chance()))
+                            .map(r -> r.where() + " " + Chances.percent(r.chance()))
                             .collect(Collectors.joining(", ")));
         }
         line(
                 "      else: %s",
                 s.alternatives().stream()
-                        .map(a -> a.club() + side(a.offsetMetres()) + " " + a.costInWords())
+                        .map(a -> a.club() + lengths.bracketed(a.offsetMetres()) + " " + a.costInWords())
                         .collect(Collectors.joining("; ")));
     }
 
-    private static String aim(RoundPlan.ShotPlan s) {
-        return (RoundPlan.isBeside(s.line()) ? ", " : " ") + (s.blind() ? s.line() : RoundPlan.toward(s.line()));
+    private String aim(RoundPlan.ShotPlan s) {
+        return (RoundPlan.isBeside(s.line()) ? ", " : " ")
+                + lengths.told(s.blind() ? s.line() : RoundPlan.toward(s.line()));
     }
 
     private void room(HolePicture.Room r) {
         line(
-                "      room there: %.0f yd (%s to %s); 8 in 10 of yours need %.0f yd, 19 in 20 need %.0f yd",
-                yards(r.left().distanceTo(r.right())),
+                "      room there: %s (%s to %s); 8 in 10 of yours need %s, 19 in 20 need %s",
+                lengths.far(r.left().distanceTo(r.right())),
                 r.leftName(),
                 r.rightName(),
-                yards(r.eightInTenMetres()),
-                yards(r.nineteenInTwentyMetres()));
+                lengths.far(r.eightInTenMetres()),
+                lengths.far(r.nineteenInTwentyMetres()));
     }
 
     private void round(RoundPlan plan) {
@@ -212,33 +226,38 @@ final class PlanPage {
                 "Round: expect %.1f%s, spread (SD) %.1f; the chance of %s is %s (playing for the average, over good and"
                         + " bad days).",
                 points ? -plan.total().mean() : plan.total().mean(),
-                points ? " points" : "",
+                plan.counting().unit(),
                 plan.total().standardDeviation(),
                 plan.counting().words(plan.target()),
-                percent(plan.targetProbability()));
+                Chances.percent(plan.targetProbability()));
         line("Not yet calibrated: here no real score was held against this player (\"player check\" does it).");
-        line("By habit: expect %.1f strokes%s.", plan.habitExpected(), points ? " in all, however they count" : "");
+        line("By habit: expect %.1f strokes%s.", plan.habitExpected(), inAll(plan));
         int middle = (int) Math.round(plan.total().mean());
         StringBuilder scores = new StringBuilder("Scores:");
         for (int s = middle - 6; s <= middle + 6; s += 2) {
-            if (points && s > 0) {
-                break; // fewer than no points are none
+            double chance = plan.total().probabilityAtMost(s);
+            if (Chances.isOpen(chance)) {
+                scores.append("  ")
+                        .append(plan.counting().words(points ? -s : s))
+                        .append(' ')
+                        .append(Chances.percent(chance));
             }
-            scores.append("  ")
-                    .append(plan.counting().words(points ? -s : s))
-                    .append(' ')
-                    .append(percent(plan.total().probabilityAtMost(s)));
         }
         out.println(scores);
         line(
-                "Checked: %d rounds played out gave %.2f +- %.2f strokes; choices looked %.2f strokes too good on their own"
-                        + " draws; the search lost about %.3f.",
+                "Checked: %d rounds played out gave %.2f +- %.2f strokes%s; choices looked %.2f strokes too good on their own"
+                        + " draws; %s.",
                 plan.simulated().rounds(),
                 plan.simulated().mean(),
                 plan.simulated().standardError(),
+                inAll(plan),
                 plan.bias(),
-                plan.searchLoss());
+                plan.searchLossInWords());
         otherDays(plan);
+    }
+
+    private static String inAll(RoundPlan plan) {
+        return plan.counting().form() == Counting.Form.STROKES ? "" : " in all, however they count";
     }
 
     private void howSure(RoundPlan plan, HowSure sure) {
@@ -248,9 +267,9 @@ final class PlanPage {
                         + " (9 in 10).",
                 points ? -sure.expectedHigh() : sure.expectedLow(),
                 points ? -sure.expectedLow() : sure.expectedHigh(),
-                points ? " points" : "",
-                percent(sure.targetLow()),
-                percent(sure.targetHigh()));
+                plan.counting().unit(),
+                Chances.percent(sure.targetLow()),
+                Chances.percent(sure.targetHigh()));
         if (!sure.assumed().isEmpty()) {
             line(
                     "Not measured, mostly assumed: %s. Advice that hangs on them is only as good.",
@@ -278,27 +297,12 @@ final class PlanPage {
         return share.entrySet().stream()
                 .filter(e -> e.getValue() >= 0.005)
                 .sorted(Map.Entry.<Surface, Double>comparingByValue().reversed())
-                .map(e -> word(e.getKey()) + " " + percent(e.getValue()))
+                .map(e -> word(e.getKey()) + " " + Chances.percent(e.getValue()))
                 .collect(Collectors.joining(", "));
-    }
-
-    private static String side(double offsetMetres) {
-        double yards = yards(offsetMetres);
-        return Math.abs(yards) < 1
-                ? ""
-                : String.format(Locale.ROOT, " (%.0f yd %s)", Math.abs(yards), yards < 0 ? "left" : "right");
     }
 
     private static String word(Surface surface) {
         return surface.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
-    private static String percent(double p) {
-        return String.format(Locale.ROOT, p < 0.095 ? "%.1f %%" : "%.0f %%", 100 * p);
-    }
-
-    private static double yards(double metres) {
-        return Distance.ofMetres(metres).yards();
     }
 
     private void line(String format, Object... values) {

@@ -12,6 +12,7 @@ import loopwright.action.Counting;
 import loopwright.action.PinSheetFile;
 import loopwright.action.PlanRequest;
 import loopwright.action.PlanRound;
+import loopwright.action.ReadLengths;
 import loopwright.action.ResultFile;
 import loopwright.action.RoundPlan;
 import loopwright.action.UserFault;
@@ -34,6 +35,9 @@ public final class PlanVerb implements Runnable {
 
     @Mixin
     private RoundOptions round = new RoundOptions();
+
+    @Mixin
+    private TeesOption tees = new TeesOption();
 
     @Mixin
     private HoleOptions holes = new HoleOptions();
@@ -81,6 +85,9 @@ public final class PlanVerb implements Runnable {
     private DayOptions day = new DayOptions();
 
     @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
     private TodayOptions today = new TodayOptions();
 
     @Option(
@@ -108,8 +115,9 @@ public final class PlanVerb implements Runnable {
     public void run() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
+        ReadLengths lengths = units.lengths();
         RoundPlan plan = action.plan(request(), new ProgressLine(err, "hole"));
-        new PlanPage(out, day.remark()).print(plan, stateOfPlay);
+        new PlanPage(out, lengths, day.remark()).print(plan, stateOfPlay);
         if (json != null) {
             results.write(json, PlanJson.of(plan));
             out.println("Plan written to " + json + ".");
@@ -149,7 +157,7 @@ public final class PlanVerb implements Runnable {
         return new PlanRequest(
                 round.course(),
                 round.player(),
-                round.tees,
+                tees.name,
                 round.target,
                 counting(),
                 forTarget(),
@@ -160,7 +168,7 @@ public final class PlanVerb implements Runnable {
                 holes.forbid,
                 holes.require,
                 day.days(),
-                today.request(),
+                today.request(units.unit()),
                 round.seed,
                 Optional.ofNullable(pictures),
                 Optional.ofNullable(audit));

@@ -12,6 +12,7 @@ import loopwright.action.CountText;
 import loopwright.action.FitPlayer;
 import loopwright.action.FitResult;
 import loopwright.action.Interview;
+import loopwright.action.ReadLengths;
 import loopwright.action.UserFault;
 import loopwright.numerics.Watch;
 import loopwright.player.BallCount;
@@ -148,7 +149,7 @@ public final class PlayerNewVerb implements Runnable {
                         interview(), files(), Map.of(), FitVerb.setting(on), counted, List.of(), habits.habit(), seed),
                 new FitPlayer.Targets(Optional.of(out), Optional.ofNullable(json), Optional.ofNullable(picture)),
                 Watch.NONE);
-        BagPage.print(result, page);
+        new BagPage(page, ReadLengths.USUAL).print(result);
         page.println("Player written to " + out + ".");
         if (picture != null) {
             page.println("Picture written to " + picture + ".");

@@ -2,11 +2,11 @@ package loopwright.cli;
 
 import java.nio.file.Path;
 import loopwright.action.BookPrinter;
-import loopwright.action.LengthUnit;
 import loopwright.action.MeasuringSheet;
 import loopwright.action.ReadLengths;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -33,12 +33,8 @@ public final class PlayerSheetVerb implements Runnable {
             description = "a4 or letter. Default: ${DEFAULT-VALUE}.")
     private String paper = "a4";
 
-    @Option(
-            names = "--units",
-            defaultValue = "yards",
-            paramLabel = "UNIT",
-            description = "yards (and feet) or metres. Default: ${DEFAULT-VALUE}.")
-    private String units = "yards";
+    @Mixin
+    private UnitsOption units = new UnitsOption();
 
     @Spec
     private @Nullable CommandSpec spec;
@@ -54,7 +50,7 @@ public final class PlayerSheetVerb implements Runnable {
             throw new IllegalStateException("the verb is run by the command line");
         }
         var page = spec.commandLine().getOut();
-        ReadLengths lengths = new ReadLengths(LengthUnit.named(units), LengthUnit.named(units) == LengthUnit.METRES);
+        ReadLengths lengths = units.lengths();
         sheet.description(lengths).forEach(page::println);
         if (out != null) {
             sheet.write(out, lengths);

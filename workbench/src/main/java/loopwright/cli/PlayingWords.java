@@ -4,39 +4,36 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.StringJoiner;
+import loopwright.action.ReadLengths;
 import loopwright.player.PlayingLength;
 import loopwright.units.Distance;
 
 /** What a shot plays, with its parts: "plays 163 yd (+8 wind, -2 air, +5 height)". */
 final class PlayingWords {
-    /** Less than this is not worth a word, yards. */
-    private static final double LEAST_YARDS = 0.5;
-
     private PlayingWords() {}
 
-    /** Empty where the day changes the length and the direction by less than half a yard. */
-    static String of(PlayingLength p) {
+    /** Empty where the day changes the length and the direction by less than half a yard or metre. */
+    static String of(PlayingLength p, ReadLengths lengths) {
         StringJoiner parts = new StringJoiner(", ");
-        add(parts, p.windMetres(), "wind");
-        add(parts, p.airMetres(), "air");
-        add(parts, p.heightMetres(), "height");
-        add(parts, p.groundMetres(), "ground");
+        add(parts, p.windMetres(), "wind", lengths);
+        add(parts, p.airMetres(), "air", lengths);
+        add(parts, p.heightMetres(), "height", lengths);
+        add(parts, p.groundMetres(), "ground", lengths);
         StringJoiner out = new StringJoiner("; ");
         if (parts.length() > 0) {
-            out.add(String.format(Locale.ROOT, "plays %.0f yd (%s)", yards(p.playsMetres()), parts));
+            out.add("plays " + lengths.far(p.playsMetres()) + " (" + parts + ")");
         }
-        double drift = drift(p);
-        if (Math.abs(drift) >= LEAST_YARDS) {
-            String side = drift < 0 ? "left" : "right";
-            out.add(String.format(Locale.ROOT, "the wind takes it %.0f yd %s", Math.abs(drift), side));
+        String drift = lengths.side(drift(p));
+        if (!drift.isEmpty()) {
+            out.add("the wind takes it " + drift);
         }
         return out.toString();
     }
 
-    private static void add(StringJoiner parts, double metres, String name) {
-        double yards = yards(metres);
-        if (Math.abs(yards) >= LEAST_YARDS) {
-            parts.add(String.format(Locale.ROOT, "%+.0f %s", yards, name));
+    private static void add(StringJoiner parts, double metres, String name, ReadLengths lengths) {
+        long whole = lengths.course().whole(metres);
+        if (whole != 0) {
+            parts.add(String.format(Locale.ROOT, "%+d %s", whole, name));
         }
     }
 
@@ -47,12 +44,12 @@ final class PlayingWords {
         out.put("airYards", yards(p.airMetres()));
         out.put("heightYards", yards(p.heightMetres()));
         out.put("groundYards", yards(p.groundMetres()));
-        out.put("driftYards", drift(p));
+        out.put("driftYards", yards(drift(p)));
         return out;
     }
 
     private static double drift(PlayingLength p) {
-        return yards(p.finishMetres() * Math.sin(p.driftRadians()));
+        return p.finishMetres() * Math.sin(p.driftRadians());
     }
 
     private static double yards(double metres) {

@@ -33,6 +33,9 @@ public final class PracticePlanVerb implements Runnable {
     private RoundOptions round = new RoundOptions();
 
     @Mixin
+    private TeesOption tees = new TeesOption();
+
+    @Mixin
     private PracticeOptions practice = new PracticeOptions();
 
     @Spec
@@ -58,7 +61,7 @@ public final class PracticePlanVerb implements Runnable {
                 PlanRequest.usual(
                         round.course(),
                         round.player(),
-                        round.tees,
+                        tees.name,
                         round.target,
                         round.holes,
                         List.of(),

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.Optional;
 import loopwright.action.PlayerReport;
+import loopwright.action.ReadLengths;
 import loopwright.action.ReportWords;
 import loopwright.scoring.Band;
 import loopwright.scoring.ClubMiss;
@@ -17,16 +18,18 @@ final class ReportPage {
     private static final double LEAST_SHOWN = 0.3;
 
     private final PrintWriter out;
+    private final ReadLengths lengths;
 
-    ReportPage(PrintWriter out) {
+    ReportPage(PrintWriter out, ReadLengths lengths) {
         this.out = out;
+        this.lengths = lengths;
     }
 
     void print(PlayerReport r) {
         say("%s, round of %s%s: %s.", r.name(), r.latest().day(), course(r), score(r));
-        say("%s", ReportWords.doneWell(r));
+        say("%s", ReportWords.doneWell(r, lengths));
         say("%s", ReportWords.decision(r));
-        say("%s", ReportWords.practice(r));
+        say("%s", ReportWords.practice(r, lengths));
         gains(r);
         causes(r);
         ordinary(r);
@@ -67,7 +70,7 @@ final class ReportPage {
         for (Gain row : r.tour().rows()) {
             say(
                     "  %-34s %7d %+8.2f %8s %8s",
-                    ReportWords.band(row.band()),
+                    ReportWords.band(row.band(), lengths),
                     row.strokes(),
                     row.gained(),
                     in(r.benchmark(), row.band()),
@@ -102,7 +105,7 @@ final class ReportPage {
     private void ordinary(PlayerReport r) {
         if (!r.ordinary().isEmpty()) {
             say("%nHow ordinary the shots at the hole were (level ground, still air):");
-            r.ordinary().forEach(m -> say("  %s", ReportWords.ordinaryMiss(m)));
+            r.ordinary().forEach(m -> say("  %s", ReportWords.ordinaryMiss(m, lengths)));
         }
     }
 
@@ -113,7 +116,7 @@ final class ReportPage {
         for (ScoreGap.Row row : gap.rows()) {
             say(
                     "  %-48s %+5.1f (%+.1f to %+.1f), %d rounds%s",
-                    ReportWords.obstacle(row.obstacle()),
+                    ReportWords.obstacle(row.obstacle(), lengths),
                     row.cost(),
                     row.low(),
                     row.high(),

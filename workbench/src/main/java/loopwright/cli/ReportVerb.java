@@ -71,6 +71,9 @@ public final class ReportVerb implements Runnable {
             description = "Sheets to print on: a4 or letter. Default: ${DEFAULT-VALUE}.")
     private String paper = "a4";
 
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
     @Option(
             names = "--json",
             paramLabel = "FILE",
@@ -92,8 +95,9 @@ public final class ReportVerb implements Runnable {
     public void run() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
+        ReadLengths lengths = units.lengths();
         BookPrinter.Paper sheets = BookPrinter.Paper.named(paper);
-        Stream.of(pdf, page, json).filter(Objects::nonNull).forEach(WholeFile::checkPlace);
+        Stream.of(pdf, page).filter(Objects::nonNull).forEach(WholeFile::checkPlace);
         PlayerReport report = stores.of(
                 of.where,
                 of.player,
@@ -107,13 +111,13 @@ public final class ReportVerb implements Runnable {
                                         causes,
                                         !twoParts),
                                 new ProgressLine(err, "hole")));
-        new ReportPage(out).print(report);
+        new ReportPage(out, lengths).print(report);
         if (pdf != null) {
-            printer.printReport(ReportSheets.full(report, ReadLengths.USUAL), sheets, pdf);
+            printer.printReport(ReportSheets.full(report, lengths), sheets, pdf);
             out.println("The whole report was written to " + pdf + ".");
         }
         if (page != null) {
-            printer.printReport(ReportSheets.page(report, ReadLengths.USUAL), sheets, page);
+            printer.printReport(ReportSheets.page(report, lengths), sheets, page);
             out.println("The player's page was written to " + page + ".");
         }
         out.flush();

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import loopwright.action.ReadLengths;
 import loopwright.action.UserFault;
 import loopwright.scoring.CourseCard;
 import loopwright.scoring.CourseCard.HoleCard;
@@ -81,7 +82,7 @@ final class RoundDialog {
         if (odd.isEmpty()) {
             return Optional.of(hole);
         }
-        odd.forEach(o -> say("  " + OdditySentence.of(o)));
+        odd.forEach(o -> say("  " + OdditySentence.of(o, ReadLengths.USUAL)));
         out.print("  y if that is right, else the hole again: ");
         out.flush();
         String answer = line().orElse("y");

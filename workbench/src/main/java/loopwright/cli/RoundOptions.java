@@ -5,20 +5,13 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
-/** Options that say which round is meant: course, player, tees, target, holes. */
+/** Options that say which round is meant: course, player, target, holes. */
 final class RoundOptions {
     @Option(names = "--course", required = true, paramLabel = "FILE", description = "The course (any map format).")
     private @Nullable Path course;
 
     @Option(names = "--player", required = true, paramLabel = "FILE", description = "The player file.")
     private @Nullable Path player;
-
-    @Option(
-            names = "--tees",
-            defaultValue = "middle",
-            paramLabel = "NAME",
-            description = "Set of tees: its name, or back, middle, forward. Default: ${DEFAULT-VALUE}.")
-    String tees = "middle";
 
     @Option(names = "--target", required = true, paramLabel = "SCORE", description = "The total to stay at or below.")
     int target;

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import loopwright.action.ReadLengths;
 import loopwright.action.ReportWords;
 import loopwright.scoring.Gain;
 import loopwright.scoring.RoundRecord;
@@ -17,9 +18,11 @@ import loopwright.scoring.Tally;
 /** A round's review as a page of plain text: strokes as rows of a ledger. */
 final class RoundPage {
     private final PrintWriter out;
+    private final ReadLengths lengths;
 
-    RoundPage(PrintWriter out) {
+    RoundPage(PrintWriter out, ReadLengths lengths) {
         this.out = out;
+        this.lengths = lengths;
     }
 
     void print(RoundReview review) {
@@ -104,7 +107,11 @@ final class RoundPage {
 
     private void gain(Gain gain) {
         say(String.format(
-                Locale.ROOT, "  %-34s %7d %+9.2f", ReportWords.band(gain.band()), gain.strokes(), gain.gained()));
+                Locale.ROOT,
+                "  %-34s %7d %+9.2f",
+                ReportWords.band(gain.band(), lengths),
+                gain.strokes(),
+                gain.gained()));
     }
 
     private void unpublished(RoundReview review) {
@@ -148,7 +155,7 @@ final class RoundPage {
             return;
         }
         say("Please look at these once; any of them can be right (then write yes in a column \"checked\"):");
-        review.oddities().forEach(oddity -> say("  " + OdditySentence.of(oddity)));
+        review.oddities().forEach(oddity -> say("  " + OdditySentence.of(oddity, lengths)));
     }
 
     private static String numbers(List<Integer> holes) {

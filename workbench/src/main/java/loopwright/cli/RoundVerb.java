@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import loopwright.action.KeepRounds;
+import loopwright.action.ReadLengths;
 import loopwright.action.ResultFile;
 import loopwright.action.RoundFile;
 import loopwright.action.RoundImport;
@@ -66,6 +67,7 @@ public final class RoundVerb implements Runnable {
     void review(
             @Parameters(paramLabel = "FILE", description = "Rounds as CSV.") Path file,
             @Mixin CardOptions card,
+            @Mixin UnitsOption units,
             @Option(names = "--keep-good-rows", description = "Use the good rows although others cannot be read.")
                     boolean keepGoodRows,
             @Option(
@@ -74,6 +76,7 @@ public final class RoundVerb implements Runnable {
                             description = "Also write the numbers as JSON (docs/schema/round-review.schema.json).")
                     @Nullable
                     Path json) {
+        ReadLengths lengths = units.lengths();
         RoundImport rounds = reviews.read(file);
         for (RowProblem problem : rounds.problems()) {
             out().println(file + ", " + problem.sentence());
@@ -85,7 +88,7 @@ public final class RoundVerb implements Runnable {
         if (!rounds.ignored().isEmpty()) {
             out().println("Columns not understood and left out: " + String.join(", ", rounds.ignored()) + ".");
         }
-        reviewed.forEach(review -> new RoundPage(out()).print(review));
+        reviewed.forEach(review -> new RoundPage(out(), lengths).print(review));
         out().flush();
     }
 

@@ -3,6 +3,7 @@ package loopwright.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import loopwright.action.ReadLengths;
 import loopwright.action.ShortGameTable;
 import loopwright.ground.Situation;
 import loopwright.units.Distance;
@@ -10,9 +11,11 @@ import loopwright.units.Distance;
 /** Prints a short-game table, lie by lie. */
 final class ShortGamePage {
     private final PrintWriter out;
+    private final ReadLengths lengths;
 
-    ShortGamePage(PrintWriter out) {
+    ShortGamePage(PrintWriter out, ReadLengths lengths) {
         this.out = out;
+        this.lengths = lengths;
     }
 
     void print(ShortGameTable table, boolean all) {
@@ -26,8 +29,16 @@ final class ShortGamePage {
                 out.println();
                 line("From the %s:", lie);
                 line(
-                        "%5s %5s  %-13s %8s %5s %5s %8s %7s  %s",
-                        "yards", "room", "play", "strokes", "3 ft", "6 ft", "up+down", "2nd", all ? "" : "next best");
+                        "%6s %5s  %-13s %8s %5s %5s %8s %7s  %s",
+                        lengths.course().words(),
+                        "room",
+                        "play",
+                        "strokes",
+                        lengths.near(Distance.ofFeet(3).metres()),
+                        lengths.near(Distance.ofFeet(6).metres()),
+                        "up+down",
+                        "2nd",
+                        all ? "" : "next best");
             }
             spot(spot, all);
         }
@@ -45,9 +56,9 @@ final class ShortGamePage {
         for (int i = 0; i < (all ? ways.size() : 1); i++) {
             ShortGameTable.Way w = ways.get(i);
             line(
-                    "%5s %5s  %-13s %8.2f %5.0f %5.0f %8.0f %7.0f  %s",
-                    i == 0 ? yards(spot.metres()) : "",
-                    i == 0 ? yards(spot.roomMetres()) : "",
+                    "%6s %5s  %-13s %8.2f %5.0f %5.0f %8.0f %7.0f  %s",
+                    i == 0 ? lengths.course().whole(spot.metres()) : "",
+                    i == 0 ? lengths.course().whole(spot.roomMetres()) : "",
                     w.shot(),
                     w.expected(),
                     100 * w.insideThreeFeet(),
@@ -73,10 +84,6 @@ final class ShortGamePage {
     static String words(ShortGameTable.Spot spot) {
         String lie = spot.lie().name().toLowerCase(Locale.ROOT).replace('_', ' ');
         return spot.situation() == Situation.DOWN ? lie + ", ball down in it" : lie;
-    }
-
-    private static String yards(double metres) {
-        return String.format(Locale.ROOT, "%.0f", Distance.ofMetres(metres).yards());
     }
 
     private void line(String format, Object... values) {

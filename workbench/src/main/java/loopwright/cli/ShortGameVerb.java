@@ -4,11 +4,13 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Objects;
 import loopwright.action.PlanDay;
+import loopwright.action.ReadLengths;
 import loopwright.action.ResultFile;
 import loopwright.action.ShortGame;
 import loopwright.action.ShortGameTable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -31,6 +33,9 @@ public final class ShortGameVerb implements Runnable {
             defaultValue = "10",
             description = "Roll from a Stimpmeter in feet, 4 to 16 (10).")
     private String greenSpeed = "10";
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
 
     @Option(names = "--all", description = "Show every way to play it, not only the best two.")
     private boolean all;
@@ -55,13 +60,14 @@ public final class ShortGameVerb implements Runnable {
     @Override
     public void run() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
+        ReadLengths lengths = units.lengths();
         PlanDay day = new PlanDay(PlanDay.USUAL.conditions(), PuttWords.greenSpeed(greenSpeed));
         ShortGameTable table = action.table(
                 Objects.requireNonNull(player),
                 day,
                 seed,
                 new ProgressLine(spec.commandLine().getErr(), "green"));
-        new ShortGamePage(out).print(table, all);
+        new ShortGamePage(out, lengths).print(table, all);
         if (json != null) {
             results.write(json, ShortGameJson.of(table));
             out.println("Written to " + json + ".");

@@ -4,30 +4,29 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import loopwright.action.ReadLengths;
 import loopwright.action.RoundPlan;
 import loopwright.units.Distance;
 
 /** How a ball is started, in words. */
 final class StartWords {
-    private static final double LEAST_INCHES = 0.5;
-    private static final double LEAST_YARDS = 1;
+    private static final double LEAST_METRES = 0.5 * Distance.METRES_PER_INCH;
 
-    private StartWords() {}
+    private final ReadLengths lengths;
+
+    StartWords(ReadLengths lengths) {
+        this.lengths = lengths;
+    }
 
     /** Where start line and finish part, and what a head wind asks for; nothing where there is nothing to say. */
-    static List<String> of(RoundPlan.ShotPlan s) {
+    List<String> of(RoundPlan.ShotPlan s) {
         List<String> out = new ArrayList<>();
-        double inches = s.start().spotOffsetMetres() / Distance.METRES_PER_INCH;
-        double beside = beside(s);
-        if (Math.abs(inches) >= LEAST_INCHES && Math.abs(beside) >= LEAST_YARDS) {
-            out.add(String.format(
-                    Locale.ROOT,
-                    "start line: over a spot %.1f in %s of the line to the finish, two club-lengths ahead; it finishes"
-                            + " %.0f yd %s of the start line",
-                    Math.abs(inches),
-                    side(inches),
-                    Math.abs(beside),
-                    side(beside)));
+        double spot = s.start().spotOffsetMetres();
+        String beside = lengths.side(beside(s));
+        if (Math.abs(spot) >= LEAST_METRES && !beside.isEmpty()) {
+            out.add("start line: over a spot " + lengths.hand(Math.abs(spot)) + " " + side(spot)
+                    + " of the line to the finish, two club-lengths ahead; it finishes " + beside
+                    + " of the start line");
         }
         double clubs = s.start().moreClubs();
         if (clubs > 0) {
@@ -39,34 +38,23 @@ final class StartWords {
     }
 
     /** The tee shot's other start lines. */
-    static Optional<String> otherLines(RoundPlan.HolePlan hole) {
+    Optional<String> otherLines(RoundPlan.HolePlan hole) {
         List<String> out = new ArrayList<>();
         for (RoundPlan.StartLine line : hole.startLines()) {
             if (line.balls() != RoundPlan.BallsGo.AS_USUAL) {
-                out.add(String.format(
-                        Locale.ROOT,
-                        "%.0f yd %s today: aim %s%s",
-                        Math.abs(yards(line.beyondMetres())),
-                        side(line.beyondMetres()),
-                        RoundPlan.toward(line.landmark()),
-                        offset(line.offsetMetres())));
+                out.add(lengths.far(Math.abs(line.beyondMetres())) + " " + side(line.beyondMetres()) + " today: aim "
+                        + lengths.told(RoundPlan.toward(line.landmark()))
+                        + lengths.bracketed(line.offsetMetres()));
             }
         }
         return out.isEmpty() ? Optional.empty() : Optional.of("if your balls go " + String.join("; if ", out));
     }
 
-    private static String offset(double metres) {
-        double yards = yards(metres);
-        return Math.abs(yards) < LEAST_YARDS
-                ? ""
-                : String.format(Locale.ROOT, " (%.0f yd %s)", Math.abs(yards), side(metres));
-    }
-
-    /** How far the finish lies beside the start line, yards, + right. */
+    /** How far the finish lies beside the start line, metres, + right. */
     private static double beside(RoundPlan.ShotPlan s) {
         double turn = s.from().bearingTo(s.start().finish())
                 - s.from().bearingTo(s.start().spot());
-        return yards(s.aimMetres()) * Math.sin(turn);
+        return s.aimMetres() * Math.sin(turn);
     }
 
     private static String number(double clubs) {
@@ -75,9 +63,5 @@ final class StartWords {
 
     private static String side(double x) {
         return x < 0 ? "left" : "right";
-    }
-
-    private static double yards(double metres) {
-        return Distance.ofMetres(metres).yards();
     }
 }

@@ -4,18 +4,20 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import loopwright.action.Counting;
+import loopwright.action.ReadLengths;
 import loopwright.action.RoundPlan;
 import loopwright.action.StateOfPlay;
 import loopwright.action.TargetChanges;
-import loopwright.units.Distance;
 
 /** Prints what playing for the target is worth, where it changes a tee shot, and the chances on the last tees. */
 final class TargetPage {
     private static final int LAST_HOLES = 3;
     private final PrintWriter out;
+    private final ReadLengths lengths;
 
-    TargetPage(PrintWriter out) {
+    TargetPage(PrintWriter out, ReadLengths lengths) {
         this.out = out;
+        this.lengths = lengths;
     }
 
     void print(RoundPlan plan, StateOfPlay state, boolean lastHoles) {
@@ -38,18 +40,20 @@ final class TargetPage {
                     100 * TargetChanges.WORTH_TELLING);
             return;
         }
-        line("Tee shots that change for it (strokes in hand before the hole; gain in rounds of 100):");
+        line(
+                "Tee shots that change for it (%s before the hole; gain in rounds of 100):",
+                plan.counting().form() == Counting.Form.STABLEFORD ? "points to make" : "strokes in hand");
         for (TargetChanges.Change c : changes) {
             line(
                     "  hole %d with %s: %s %s%s, instead of %s %s%s: +%.1f",
                     c.hole(),
                     inHand(c.inHand(), plan.counting()),
                     c.shot().club(),
-                    RoundPlan.toward(c.shot().landmark()),
-                    side(c.shot().offsetMetres()),
+                    lengths.told(RoundPlan.toward(c.shot().landmark())),
+                    lengths.bracketed(c.shot().offsetMetres()),
                     c.planned().club(),
-                    RoundPlan.toward(c.planned().landmark()),
-                    side(c.planned().offsetMetres()),
+                    lengths.told(RoundPlan.toward(c.planned().landmark())),
+                    lengths.bracketed(c.planned().offsetMetres()),
                     100 * c.shot().gain());
         }
     }
@@ -65,22 +69,17 @@ final class TargetPage {
                         100 * tee.targetPlay(),
                         100 * tee.meanPlay(),
                         tee.other()
-                                .map(o ->
-                                        "; " + o.club() + " " + RoundPlan.toward(o.landmark()) + side(o.offsetMetres()))
+                                .map(o -> "; " + o.club() + " " + lengths.told(RoundPlan.toward(o.landmark()))
+                                        + lengths.bracketed(o.offsetMetres()))
                                 .orElse(""));
             }
         }
     }
 
     private static String inHand(int inHand, Counting counting) {
-        return counting.form() == Counting.Form.STABLEFORD ? -inHand + " points to make" : inHand + " strokes in hand";
-    }
-
-    private static String side(double offsetMetres) {
-        double yards = Distance.ofMetres(offsetMetres).yards();
-        return Math.abs(yards) < 1
-                ? ""
-                : String.format(Locale.ROOT, " (%.0f yd %s)", Math.abs(yards), yards < 0 ? "left" : "right");
+        boolean points = counting.form() == Counting.Form.STABLEFORD;
+        int count = points ? -inHand : inHand;
+        return count + (points ? " point" : " stroke") + (count == 1 ? "" : "s") + (points ? " to make" : " in hand");
     }
 
     private void line(String format, Object... values) {

@@ -7,22 +7,24 @@ import java.util.stream.Collectors;
 import loopwright.action.ApproachClubs;
 import loopwright.action.PlanDay;
 import loopwright.action.PublishedLength;
+import loopwright.action.ReadLengths;
 import loopwright.action.TeesAnswer;
-import loopwright.units.Distance;
 
 /** Prints sets of tees side by side. */
 final class TeesPage {
     private static final int PUBLISHED_HOLES = 18;
 
     private final PrintWriter out;
+    private final ReadLengths lengths;
 
-    TeesPage(PrintWriter out) {
+    TeesPage(PrintWriter out, ReadLengths lengths) {
         this.out = out;
+        this.lengths = lengths;
     }
 
     void print(TeesAnswer a, PlanDay day) {
         line("%s, %d holes. Target: %s. Day: %s.", a.course(), a.holes(), a.target(), DayWords.of(day));
-        new TodayPage(out).print(a.today());
+        new TodayPage(out, lengths).print(a.today());
         side(a.player(), a.holes(), a.published(), a.sets(), a.choice());
         a.partner().ifPresent(p -> partner(a, p));
         if (a.sets().stream().anyMatch(r -> r.play().isPresent())) {
@@ -35,23 +37,30 @@ final class TeesPage {
             String player, int holes, PublishedLength published, List<TeesAnswer.Row> sets, TeesAnswer.Choice choice) {
         out.println();
         line(
-                "%s: average drive %.0f yd, mishits included; published for it (USGA and PGA of America, 2011): %.0f to"
-                        + " %.0f yd%s.",
+                "%s: average drive %s, mishits included; published for it (USGA and PGA of America, 2011): %d to"
+                        + " %s%s.",
                 player,
-                yards(published.driveMetres()),
-                yards(published.shortestMetres()),
-                yards(published.longestMetres()),
+                lengths.far(published.driveMetres()),
+                lengths.course().whole(published.shortestMetres()),
+                lengths.far(published.longestMetres()),
                 holes == PUBLISHED_HOLES ? "" : " for 18 holes");
         boolean solved = sets.stream().anyMatch(r -> r.play().isPresent());
         if (solved) {
             line(
                     "%-34s %6s %7s %7s  %-27s  %-8s %-13s %5s",
-                    "", "yards", "expect", "target", "into par 4s, of 100 tee shots", "par 4s", "par 5s in", "balls");
+                    "",
+                    lengths.course().words(),
+                    "expect",
+                    "target",
+                    "into par 4s, of 100 tee shots",
+                    "par 4s",
+                    "par 5s in",
+                    "balls");
             line(
                     "%-34s %6s %7s %7s  %5s%5s%6s%6s%7s  %-8s %-6s %-6s %5s",
                     "tees", "", "", "", "long", "mid", "short", "wedge", "beyond", "in two", "two", "three", "lost");
         } else {
-            line("%-34s %6s", "tees", "yards");
+            line("%-34s %6s", "tees", lengths.course().words());
         }
         sets.forEach(this::row);
         line("Recommended: %s (%s).", choice.set(), choice.reason());
@@ -65,33 +74,31 @@ final class TeesPage {
         if (holes != PUBLISHED_HOLES) {
             return;
         }
-        double outside = yards(published.outsideMetres(row.lengthMetres()));
+        double outside = published.outsideMetres(row.lengthMetres());
         line(
-                "Its %.0f yd %s.",
-                yards(row.lengthMetres()),
-                outside < 1
+                "Its %s %s.",
+                lengths.far(row.lengthMetres()),
+                outside < lengths.course().inMetres()
                         ? "lie within the published length"
-                        : String.format(
-                                Locale.ROOT,
-                                "are %.0f yd %s than the published length",
-                                outside,
-                                row.lengthMetres() > published.longestMetres() ? "more" : "less"));
+                        : "are " + lengths.far(outside)
+                                + (row.lengthMetres() > published.longestMetres() ? " more" : " less")
+                                + " than the published length");
     }
 
     private void row(TeesAnswer.Row r) {
-        String name = r.variant().isEmpty() ? r.name() : "  " + r.variant();
+        String name = r.variant().isEmpty() ? r.name() : "  " + lengths.told(r.variant());
         if (r.play().isEmpty()) {
-            line("%-34s %6.0f", name, yards(r.lengthMetres()));
+            line("%-34s %6d", name, lengths.course().whole(r.lengthMetres()));
             return;
         }
         TeesAnswer.Play p = r.play().get();
         ApproachClubs c = p.approaches();
         line(
-                "%-34s %6.0f %7.1f %6.1f%%  %5.0f%5.0f%6.0f%6.0f%7.0f  %-8s %-6s %-6s %5.1f",
+                "%-34s %6d %7.1f %7s  %5.0f%5.0f%6.0f%6.0f%7.0f  %-8s %-6s %-6s %5.1f",
                 name,
-                yards(r.lengthMetres()),
+                lengths.course().whole(r.lengthMetres()),
                 p.expected(),
-                100 * p.chance(),
+                Chances.column(p.chance()),
                 100 * c.longClub(),
                 100 * c.middleIron(),
                 100 * c.shortIron(),
@@ -105,12 +112,8 @@ final class TeesPage {
             line(
                     "    too long to carry: %s",
                     p.carriesBeyond().stream()
-                            .map(f -> String.format(
-                                    Locale.ROOT,
-                                    "hole %d, %.0f yd (yours %.0f)",
-                                    f.hole(),
-                                    yards(f.metres()),
-                                    yards(f.longestMetres())))
+                            .map(f -> "hole " + f.hole() + ", " + lengths.far(f.metres()) + " (yours "
+                                    + lengths.course().whole(f.longestMetres()) + ")")
                             .collect(Collectors.joining("; ")));
         }
     }
@@ -131,10 +134,6 @@ final class TeesPage {
                                 "; %.0f of 100 approaches into par 4s then differ in kind of club",
                                 100 * p.difference())
                         : "; by length over driving distance");
-    }
-
-    private static double yards(double metres) {
-        return Distance.ofMetres(metres).yards();
     }
 
     private void line(String format, Object... values) {

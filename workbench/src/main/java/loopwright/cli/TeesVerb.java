@@ -14,7 +14,6 @@ import loopwright.action.ResultFile;
 import loopwright.action.TeesAnswer;
 import loopwright.action.TeesRequest;
 import loopwright.action.UserFault;
-import loopwright.units.Distance;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -28,8 +27,6 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Sets every set of tees side by side for this player: score, chance, clubs left; recommends one.")
 public final class TeesVerb implements Runnable {
-    private static final double MOST_MARKER_YARDS = 40;
-
     private final CompareTees action;
     private final ResultFile results;
 
@@ -38,6 +35,9 @@ public final class TeesVerb implements Runnable {
 
     @Mixin
     private DayOptions day = new DayOptions();
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
 
     @Mixin
     private TodayOptions today = new TodayOptions();
@@ -51,9 +51,9 @@ public final class TeesVerb implements Runnable {
     @Option(
             names = "--markers",
             defaultValue = "0",
-            paramLabel = "YARDS",
-            description = "Also look at today's markers so many yards back and forward (up to 40).")
-    private double markersYards;
+            paramLabel = "LENGTH",
+            description = "Also look at today's markers so far back and forward, in --units (up to 40 yd).")
+    private double markers;
 
     @Option(names = "--winter", description = "Also look at every set on a winter's day: 8 C and soft ground.")
     private boolean winter;
@@ -85,7 +85,7 @@ public final class TeesVerb implements Runnable {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         TeesAnswer answer =
                 action.compare(request(), new ProgressLine(spec.commandLine().getErr(), "hole and tee"));
-        new TeesPage(out).print(answer, day());
+        new TeesPage(out, units.lengths()).print(answer, day());
         if (json != null) {
             results.write(json, TeesJson.of(answer));
             out.println("Written to " + json + ".");
@@ -101,9 +101,7 @@ public final class TeesVerb implements Runnable {
     }
 
     private TeesRequest request() {
-        if (!(markersYards >= 0 && markersYards <= MOST_MARKER_YARDS)) {
-            throw new UserFault("--markers " + markersYards + " is too far; give 0 to 40 yd, for example 20.");
-        }
+        double moved = units.metres("--markers", markers, "is too far", 0, 40);
         PlanRequest asked = new PlanRequest(
                 round.course(),
                 round.player(),
@@ -118,16 +116,10 @@ public final class TeesVerb implements Runnable {
                 List.of(),
                 List.of(),
                 List.of(day()),
-                today.request(),
+                today.request(units.unit()),
                 round.seed,
                 Optional.empty(),
                 Optional.empty());
-        return new TeesRequest(
-                asked,
-                mixed,
-                Distance.ofYards(markersYards).metres(),
-                winter,
-                Optional.ofNullable(partner),
-                byDistance);
+        return new TeesRequest(asked, mixed, moved, winter, Optional.ofNullable(partner), byDistance);
     }
 }

@@ -1,11 +1,13 @@
 package loopwright.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.concurrent.ThreadLocalRandom;
 import loopwright.action.UserFault;
+import loopwright.action.WholeFile;
 import picocli.CommandLine;
 
 /** Runs a command line and turns every kind of trouble into one sentence and an exit code. */
@@ -30,7 +32,24 @@ public final class Terminal {
             return USER_FAULT;
         });
         line.setExecutionExceptionHandler((e, command, parsed) -> report(e, command));
+        line.setExecutionStrategy(Terminal::run);
         return line.execute(args);
+    }
+
+    /** Runs what was asked, unless its numbers could not be written where they shall go: told before the long work. */
+    private static int run(CommandLine.ParseResult parsed) {
+        CommandLine.ParseResult last = parsed;
+        while (last.hasSubcommand()) {
+            last = last.subcommand();
+        }
+        if (last.matchedOptionValue("--json", null) instanceof Path json) {
+            try {
+                WholeFile.checkPlace(json);
+            } catch (UserFault e) {
+                return report(e, last.commandSpec().commandLine());
+            }
+        }
+        return new CommandLine.RunLast().execute(parsed);
     }
 
     private static int report(Exception e, CommandLine command) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import loopwright.action.LengthUnit;
 import loopwright.action.TodayRequest;
 import loopwright.action.UserFault;
 import org.jspecify.annotations.Nullable;
@@ -17,9 +18,8 @@ final class TodayOptions {
     @Option(
             names = "--today",
             paramLabel = "BALLS",
-            description =
-                    "Warm-up balls, yards right or left at the finish: \"driver: R8 R12 L3; 7-iron: L2/-5\" (after"
-                            + " the slash: long or short of expected); or a file that holds them.")
+            description = "Warm-up balls, right or left at the finish in --units: \"driver: R8 R12 L3; 7-iron: L2/-5\""
+                    + " (after the slash: long or short of expected); or a file that holds them.")
     private @Nullable String balls;
 
     @Option(
@@ -28,8 +28,8 @@ final class TodayOptions {
             description = "The coach's dial: the day plays so many percent longer; with a name, e.g. wet=2. Repeat it.")
     private List<String> playsLonger = new ArrayList<>();
 
-    TodayRequest request() {
-        return new TodayRequest(Optional.ofNullable(balls).map(TodayOptions::text), playsLonger);
+    TodayRequest request(LengthUnit unit) {
+        return new TodayRequest(Optional.ofNullable(balls).map(TodayOptions::text), unit, playsLonger);
     }
 
     /** What the file holds, if there is one of this name; else the words themselves. */
@@ -47,7 +47,7 @@ final class TodayOptions {
     private static String unlessFile(String words) {
         if (!words.contains(":")) {
             throw new UserFault(
-                    "--today " + words + " is neither a file nor balls; write for example \"driver: R8 R12 L3\".");
+                    "--today \"" + words + "\" is neither a file nor balls; write for example \"driver: R8 R12 L3\".");
         }
         return words;
     }

@@ -3,16 +3,18 @@ package loopwright.cli;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import loopwright.action.ReadLengths;
 import loopwright.action.Today;
 import loopwright.player.TodaysBalls;
-import loopwright.units.Distance;
 
 /** Prints what the warm-up and the coach's dial change. */
 final class TodayPage {
     private final PrintWriter out;
+    private final ReadLengths lengths;
 
-    TodayPage(PrintWriter out) {
+    TodayPage(PrintWriter out, ReadLengths lengths) {
         this.out = out;
+        this.lengths = lengths;
     }
 
     void print(Today today) {
@@ -55,9 +57,10 @@ final class TodayPage {
                         : String.format(Locale.ROOT, "lengths x %.3f", r.lengthFactor()));
     }
 
-    private static String side(double metres) {
-        double yards = Distance.ofMetres(metres).yards();
-        return String.format(Locale.ROOT, "%.1f yd %s", Math.abs(yards), yards < 0 ? "left" : "right");
+    /** "4.4 yd left"; "0.0 yd" has no side. */
+    private String side(double metres) {
+        String size = lengths.fine(Math.abs(metres));
+        return size.startsWith("0.0 ") ? size : size + (metres < 0 ? " left" : " right");
     }
 
     private void line(String format, Object... values) {

@@ -4,8 +4,8 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import loopwright.action.PlanDay;
+import loopwright.action.ReadLengths;
 import loopwright.action.WedgeTable;
-import loopwright.units.Distance;
 
 /** Prints a wedge table. */
 final class WedgesPage {
@@ -70,12 +70,12 @@ final class WedgesPage {
         String next =
                 r.next().stream().map(a -> a.club() + " " + a.costInWords()).collect(Collectors.joining());
         line(
-                "%6d  %-30s %8.2f %5.0f%% %7.0f ft  %s",
+                "%6d  %-30s %8.2f %5.0f%% %10s  %s",
                 whole(r.metres()),
                 r.shot(),
                 r.expected(),
                 100 * r.onGreen(),
-                Distance.ofMetres(r.nearMetres()).feet(),
+                ReadLengths.in(table.unit()).near(r.nearMetres()),
                 next);
     }
 
@@ -83,7 +83,8 @@ final class WedgesPage {
         line(
                 "Gap: %s between %s, which finishes at %d, and %s, at %d (carry and run); a swing that finishes at %s would"
                         + " save %s from there.",
-                of(g.longerMetres() - g.shorterMetres()),
+                whole(g.longerMetres()) - whole(g.shorterMetres()) + " "
+                        + table.unit().sign(),
                 g.shorter(),
                 whole(g.shorterMetres()),
                 g.longer(),

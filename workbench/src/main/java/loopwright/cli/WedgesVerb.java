@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import loopwright.action.LengthUnit;
 import loopwright.action.PlanDay;
 import loopwright.action.ResultFile;
 import loopwright.action.UserFault;
@@ -34,12 +33,8 @@ public final class WedgesVerb implements Runnable {
     @Option(names = "--lie", defaultValue = "fairway", paramLabel = "LIE", description = "fairway or rough.")
     private String lie = "fairway";
 
-    @Option(
-            names = "--units",
-            defaultValue = "yards",
-            paramLabel = "UNIT",
-            description = "Steps and lengths in yards or metres.")
-    private String units = "yards";
+    @Mixin
+    private UnitsOption units = new UnitsOption();
 
     @Option(names = "--seed", defaultValue = "1", paramLabel = "N", description = "Seed of every draw.")
     private long seed;
@@ -69,7 +64,7 @@ public final class WedgesVerb implements Runnable {
                 Objects.requireNonNull(player),
                 surface(),
                 days.get(0),
-                LengthUnit.named(units),
+                units.unit(),
                 seed,
                 new ProgressLine(spec.commandLine().getErr(), "distance"));
         new WedgesPage(out, table).print(days.get(0));

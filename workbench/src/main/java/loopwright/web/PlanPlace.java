@@ -185,7 +185,7 @@ public final class PlanPlace implements Place {
                         Words.of("%.2f", plan.simulated().mean()),
                         Words.of("%.2f", plan.simulated().standardError()),
                         Words.of("%.2f", plan.bias()),
-                        Words.of("%.3f", plan.searchLoss())))
+                        plan.searchLossInWords()))
                 .withClass("note");
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import loopwright.action.BenchStore;
 import loopwright.action.Counting;
+import loopwright.action.LengthUnit;
 import loopwright.action.PlanChoice;
 import loopwright.action.PlanChoice.Goal;
 import loopwright.action.Shelf;
@@ -34,7 +35,10 @@ final class PlanQuery {
                 text(ctx, "tees", "middle"),
                 goal(ctx),
                 DayFields.read(ctx),
-                new TodayRequest(Optional.of(text(ctx, "today", "")).filter(t -> !t.isEmpty()), list(ctx, "longer")),
+                new TodayRequest(
+                        Optional.of(text(ctx, "today", "")).filter(t -> !t.isEmpty()),
+                        LengthUnit.YARDS,
+                        list(ctx, "longer")),
                 text(ctx, "holes", ""),
                 list(ctx, "location"),
                 list(ctx, "forbid"),

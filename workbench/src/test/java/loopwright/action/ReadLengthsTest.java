@@ -36,6 +36,16 @@ class ReadLengthsTest {
     }
 
     @Test
+    void aPlaceBesideALineIsToldWithItsUnitOrNotAtAll() {
+        assertThat(ReadLengths.USUAL.side(-5.5)).isEqualTo("6 yd left");
+        assertThat(METRIC.bracketed(5.6)).isEqualTo(" (6 m right)");
+        assertThat(METRIC.side(0.4)).isEmpty();
+        assertThat(METRIC.bracketed(-0.4)).isEmpty();
+        assertThat(ReadLengths.in(LengthUnit.METRES)).isEqualTo(METRIC);
+        assertThat(ReadLengths.in(LengthUnit.YARDS).fine(4)).isEqualTo("4.4 yd");
+    }
+
+    @Test
     void aHandsBreadthIsToldSmall() {
         assertThat(METRIC.hand(0.4572)).isEqualTo("46 cm");
         assertThat(ReadLengths.USUAL.hand(0.4572)).isEqualTo("18 in");

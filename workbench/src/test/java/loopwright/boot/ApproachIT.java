@@ -36,6 +36,8 @@ class ApproachIT {
         Typed run = approach("--holes", "3", "--json", json.toString());
         assertThat(run.exitCode()).as(run.err()).isZero();
         Schema.assertFits("approach.schema.json", json);
+        // "4 paces: less than the usual four" would be no warning
+        assertThat(run.out()).doesNotContainPattern("4(\\.0)? paces from the edge");
         JsonNode locations =
                 new ObjectMapper().readTree(json.toFile()).get("holes").get(0).get("locations");
         assertThat(locations).hasSize(9);

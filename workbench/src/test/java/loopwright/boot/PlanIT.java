@@ -129,6 +129,30 @@ class PlanIT {
     }
 
     @Test
+    void saysWhatIsCounted() {
+        Typed net = plan("--target", "3", "--holes", "3", "--counting", "net", "--handicap", "18");
+        assertThat(net.exitCode()).as(net.err()).isZero();
+        assertThat(net.out())
+                .contains("Target: 3 net or better, playing handicap 18.")
+                .contains(" net, spread (SD)")
+                .contains("strokes in all, however they count")
+                .doesNotContain("or better 0.0 %")
+                .doesNotContain("or better 100 %");
+        Typed points = plan(
+                "--target",
+                "2",
+                "--holes",
+                "3",
+                "--counting",
+                "stableford",
+                "--objective",
+                "target",
+                "--state-of-play");
+        assertThat(points.exitCode()).as(points.err()).isZero();
+        assertThat(points.out()).contains("  1 point to make:").doesNotContain("1 points");
+    }
+
+    @Test
     void theSamePlanIsTheSameToTheByte() throws IOException {
         Path first = folder.resolve("first.json");
         Path second = folder.resolve("second.json");
@@ -262,6 +286,7 @@ class PlanIT {
                 "--target 79 --objective luck; it is mean or target",
                 "--target 79 --handicap 99; is no playing handicap",
                 "--target 79 --counting strokes --maximum 8; goes with --counting maximum",
+                "--target 79 --start-hole 22; is not among the holes played, 1 to 18.",
                 "--target 4 --holes 3 --start-hole 9; is not among the holes played",
                 "--target 4 --holes 22; There is no hole 22",
                 "--target 4 --holes x; is not a list of holes",

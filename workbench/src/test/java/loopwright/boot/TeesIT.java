@@ -47,6 +47,9 @@ class TeesIT {
                 .isGreaterThan(last.get("expected").asDouble());
         assertThat(first.get("pTarget").asDouble())
                 .isLessThan(last.get("pTarget").asDouble());
+        List<Double> lengths = new ArrayList<>();
+        sets.forEach(set -> lengths.add(set.get("lengthYards").asDouble()));
+        assertThat(lengths).as("no set is told twice").doesNotHaveDuplicates();
         JsonNode blend = sets.get(0);
         for (JsonNode set : sets) {
             double clubs = 0;
@@ -100,6 +103,22 @@ class TeesIT {
         Typed run = tees("--target", "89", "--driving-distance-only");
         assertThat(run.exitCode()).as(run.err()).isZero();
         assertThat(run.out()).contains("published").contains("nothing was solved");
+    }
+
+    @Test
+    void whatCannotBeReadOrWrittenIsToldBeforeTheLongWork() {
+        Typed partner = tees("--target", "89", "--partner", "nobody.json");
+        assertThat(partner.exitCode()).isEqualTo(2);
+        assertThat(partner.err()).contains("nobody.json").doesNotContain("hole and tee");
+        Typed json = tees(
+                "--target",
+                "89",
+                "--json",
+                folder.resolve("none").resolve("tees.json").toString());
+        assertThat(json.exitCode()).isEqualTo(2);
+        assertThat(json.err()).contains("its folder does not exist").doesNotContain("hole and tee");
+        // all sets are compared, so none is asked for
+        assertThat(tees("--target", "89", "--tees", "white").err()).contains("--tees");
     }
 
     @Test

@@ -94,6 +94,7 @@ class TodayIT {
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.err()).contains("the nearest is driver").doesNotContain("Exception");
         assertThat(plan("--today", "driver: Q8").err()).contains("\"Q8\" is no ball");
+        assertThat(plan("--today", "driver: R8/-400").err()).contains("400 yd short of what is expected with a driver");
         assertThat(plan("--today", "R8 R9").err()).contains("neither a file nor balls");
     }
 

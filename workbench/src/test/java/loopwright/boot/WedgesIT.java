@@ -45,9 +45,10 @@ class WedgesIT {
         Typed run = Typed.run("wedges", "--player", PLAYER, "--units", "metres");
         assertThat(run.exitCode()).as(run.err()).isZero();
         List<String> rows =
-                run.out().lines().filter(l -> l.matches(" +\\d+ .*%.* ft .*")).toList();
+                run.out().lines().filter(l -> l.matches(" +\\d+ .*%.* m .*")).toList();
         assertThat(rows).hasSize(21); // 20 to 120 m
         for (int i = 0; i < rows.size(); i++) {
+            assertThat(rows.get(i)).doesNotContain(" ft");
             assertThat(rows.get(i).strip()).startsWith(20 + 5 * i + " ");
         }
         assertThat(run.out()).contains("a green 26 m across").doesNotContain(" yd");
