@@ -16,11 +16,14 @@ import org.jspecify.annotations.Nullable;
  * boundary and out of bounds beyond it. Greens of other holes count as fairway (Rule 13.1f gives free relief from a
  * wrong green; the shot from beside it is much the same).
  *
- * <p>Answers come from the polygons themselves. A grid of 4 m cells, filled on first use, only remembers which areas
- * have an edge near a cell and which covers it whole, so that most answers need no polygon test.
+ * <p>Answers come from the polygons themselves. Where the hole is played, a grid of 4 m cells, filled on first use, only
+ * remembers which areas have an edge near a cell and which covers it whole, so that most answers need no polygon test.
  */
 public final class CourseMap {
     private static final double CELL_METRES = 4;
+    /** The grid reaches so far beyond the hole: farther than most balls go, and small where a map holds a whole bay. */
+    private static final double REACH_METRES = 400;
+
     private static final double HALF_DIAGONAL = CELL_METRES / 2 * Math.sqrt(2) + 1e-6;
 
     private final Course course;
@@ -67,7 +70,7 @@ public final class CourseMap {
         this.course = course;
         this.hole = hole;
         this.layers = layersOf(course, hole);
-        this.box = extent(course, hole).grown(2 * CELL_METRES);
+        this.box = Box.around(hole.line().places()).union(hole.green().box()).grown(REACH_METRES);
         this.columns = (int) Math.ceil(box.width() / CELL_METRES);
         this.rows = (int) Math.ceil(box.height() / CELL_METRES);
         this.cells = new AtomicReferenceArray<>(columns * rows);
@@ -88,14 +91,6 @@ public final class CourseMap {
     private static Surface surfaceHere(Area area) {
         Surface surface = Objects.requireNonNull(area.kind().surface());
         return surface == Surface.GREEN ? Surface.FAIRWAY : surface;
-    }
-
-    private static Box extent(Course course, Hole hole) {
-        Box box = Box.around(hole.line().places()).union(hole.green().box());
-        for (Area a : course.areas()) {
-            box = box.union(a.region().box());
-        }
-        return course.boundary().map(Region::box).map(box::union).orElse(box);
     }
 
     public Course course() {
@@ -122,9 +117,6 @@ public final class CourseMap {
     /** Trees above this place, or null where none stand; where crowns overlap, the highest. */
     public @Nullable TreeCover findTreesAt(double x, double y) {
         Cell cell = cellAt(x, y);
-        if (cell == null) {
-            return null;
-        }
         TreeCover highest = surfaceIn(cell, x, y).trees();
         for (Tree tree : cell.trees) {
             boolean over = Math.hypot(tree.place().x() - x, tree.place().y() - y) <= tree.crownRadiusMetres();
@@ -163,11 +155,7 @@ public final class CourseMap {
             @Nullable TreeCover trees) {}
 
     private Layer layerAt(double x, double y) {
-        Cell cell = cellAt(x, y);
-        if (cell == null) {
-            return course.boundary().isPresent() ? layers.get(0) : ROUGH;
-        }
-        return surfaceIn(cell, x, y);
+        return surfaceIn(cellAt(x, y), x, y);
     }
 
     private static Layer surfaceIn(Cell cell, double x, double y) {
@@ -179,19 +167,23 @@ public final class CourseMap {
         return cell.below;
     }
 
-    /** The grid cell of a place, or null beyond everything that is mapped. */
-    private @Nullable Cell cellAt(double x, double y) {
+    /** The cell of a place: remembered in the grid, looked at anew beyond it. */
+    private Cell cellAt(double x, double y) {
         int column = (int) Math.floor((x - box.minX()) / CELL_METRES);
         int row = (int) Math.floor((y - box.minY()) / CELL_METRES);
         if (column < 0 || row < 0 || column >= columns || row >= rows) {
-            return null;
+            return fill(column, row);
         }
         Cell cell = cells.get(row * columns + column);
         if (cell == null) {
-            cell = fill(new Place(box.minX() + (column + 0.5) * CELL_METRES, box.minY() + (row + 0.5) * CELL_METRES));
+            cell = fill(column, row);
             cells.set(row * columns + column, cell);
         }
         return cell;
+    }
+
+    private Cell fill(int column, int row) {
+        return fill(new Place(box.minX() + (column + 0.5) * CELL_METRES, box.minY() + (row + 0.5) * CELL_METRES));
     }
 
     private Cell fill(Place centre) {

@@ -91,7 +91,15 @@ final class OutcomeRows {
                 merger.append(rows, s);
             }
         }
+        rows.trim();
         return rows;
+    }
+
+    /** Many tables are held at once: none keeps room that it does not need. */
+    private void trim() {
+        int size = start[start.length - 1];
+        code = Arrays.copyOf(code, size);
+        weight = Arrays.copyOf(weight, size);
     }
 
     /**
@@ -123,8 +131,8 @@ final class OutcomeRows {
     private void append(int state, int outcome, double share) {
         int at = start[state + 1]++;
         if (at == code.length) {
-            code = Arrays.copyOf(code, 2 * at);
-            weight = Arrays.copyOf(weight, 2 * at);
+            code = Arrays.copyOf(code, at + at / 2);
+            weight = Arrays.copyOf(weight, at + at / 2);
         }
         code[at] = outcome;
         weight[at] = share;

@@ -79,11 +79,13 @@ final class ApproachPage {
         return strokes == null ? "none" : String.format(Locale.ROOT, "%.2f", strokes);
     }
 
-    /** "6 yd short, 4 yd left". */
+    /** "6 yd short, 4 yd left"; less than one yard or metre is the hole itself. */
     private String aim(ApproachAnswer.Location l) {
-        long beyond = lengths.course().whole(l.beyondMetres());
-        String along = beyond == 0 ? "" : lengths.far(Math.abs(l.beyondMetres())) + (beyond < 0 ? " short" : " long");
-        String across = lengths.side(l.rightMetres());
+        double one = lengths.course().inMetres();
+        String along = Math.abs(l.beyondMetres()) < one
+                ? ""
+                : lengths.far(Math.abs(l.beyondMetres())) + (l.beyondMetres() < 0 ? " short" : " long");
+        String across = Math.abs(l.rightMetres()) < one ? "" : lengths.side(l.rightMetres());
         return along.isEmpty() && across.isEmpty()
                 ? "the hole"
                 : along.isEmpty() || across.isEmpty() ? along + across : along + ", " + across;

@@ -75,7 +75,7 @@ final class ExpectPage {
         line("Putts on a level green, of 100:");
         for (Expectation.Putt p : e.putts()) {
             line(
-                    "  %5s: holed %3.0f, three or more %3.0f",
+                    "  %6s: holed %3.0f, three or more %3.0f",
                     lengths.near(p.metres()), 100 * p.one(), 100 * p.threeOrMore());
         }
     }

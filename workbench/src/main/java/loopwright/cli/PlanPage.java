@@ -103,9 +103,12 @@ final class PlanPage {
     private void unsurveyed(RoundPlan plan) {
         if (!plan.unsurveyed().isEmpty()) {
             line(
-                    "UNSURVEYED, not open: on hole %s nobody has confirmed trees, out of bounds and penalty areas;"
+                    "UNSURVEYED, not open: on %s nobody has confirmed trees, out of bounds and penalty areas;"
                             + " what the map lacks, this plan lacks.",
-                    numbers(plan.unsurveyed()));
+                    plan.unsurveyed().size() == plan.holes().size()
+                                    && plan.holes().size() > 1
+                            ? "every hole"
+                            : "hole " + numbers(plan.unsurveyed()));
         }
     }
 

@@ -33,7 +33,16 @@ public final class Terminal {
         });
         line.setExecutionExceptionHandler((e, command, parsed) -> report(e, command));
         line.setExecutionStrategy(Terminal::run);
-        return line.execute(args);
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError e) {
+            return noMemory(line);
+        }
+    }
+
+    private static int noMemory(CommandLine line) {
+        line.getErr().println("The memory does not suffice for this; ask for less at once, for example fewer holes.");
+        return OUR_FAULT;
     }
 
     /** Runs what was asked, unless its numbers could not be written where they shall go: told before the long work. */
@@ -56,6 +65,11 @@ public final class Terminal {
         if (e instanceof UserFault) {
             command.getErr().println(oneLine(String.valueOf(e.getMessage())));
             return USER_FAULT;
+        }
+        for (Throwable cause = e.getCause(); cause != null; cause = cause.getCause()) {
+            if (cause instanceof OutOfMemoryError) {
+                return noMemory(command);
+            }
         }
         String id =
                 String.format(Locale.ROOT, "%08x", ThreadLocalRandom.current().nextInt());
