@@ -1,6 +1,8 @@
 package loopwright.strategy;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
 import loopwright.course.BunkerFace;
 import loopwright.course.TreeCover;
 import loopwright.numerics.SpreadSequence;
@@ -16,19 +18,36 @@ final class TreeFan {
     static final double SECTORS_PER_RADIAN = SECTORS / (2 * Math.PI);
 
     private static final float REACH_CELLS = 330;
-    private static final Stretch[] CLEAR = {};
+    /** How far is looked first, cells, and twice as far each time that a flight goes farther. */
+    private static final float NEAR_CELLS = REACH_CELLS / 8;
+
+    private static final Stretch[] NO_TREES = {};
+    private static final List<Sight> CLEAR = Stream.iterate(NEAR_CELLS, r -> r <= REACH_CELLS, r -> 2 * r)
+            .map(r -> new Sight(r, NO_TREES))
+            .toList();
 
     private final HoleRaster raster;
     private final double column;
     private final double row;
     private final float openCells;
     private final @Nullable BunkerFace face;
-    private static final @Nullable Stretch[][] NOTHING = {};
+    private static final @Nullable Sight[] NOTHING = {};
 
     /** By sector; null where nobody has looked. */
-    private @Nullable Stretch[][] stretches = NOTHING;
+    private @Nullable Sight[] sights = NOTHING;
     /** Distance to the bunker's edge by sector, metres; 0 until looked at. */
     private final float[] edgeMetres;
+
+    /** The trees that stand in a sector up to some distance, in cells. */
+    private static final class Sight {
+        final float reach;
+        final Stretch[] trees;
+
+        Sight(float reach, Stretch[] trees) {
+            this.reach = reach;
+            this.trees = trees;
+        }
+    }
 
     /** A stretch of one kind of trees, from and to in cells from the ball. */
     private static final class Stretch {
@@ -82,7 +101,7 @@ final class TreeFan {
         if (face != null && !clears(face, sector, carryCells * HoleRaster.CELL_METRES, apexMetres, patience)) {
             return 0;
         }
-        Stretch[] trees = stretches(sector);
+        Stretch[] trees = trees(sector, carryCells);
         if (trees.length == 0 || trees[0].from >= carryCells) {
             return carryCells;
         }
@@ -104,24 +123,24 @@ final class TreeFan {
         return carryCells;
     }
 
-    /** Looked at once; two that look at the same time see the same. */
-    private Stretch[] stretches(int sector) {
-        @Nullable Stretch[][] all = stretches;
+    /** Looked at once a reach; two that look at the same time see the same. */
+    private Stretch[] trees(int sector, float carryCells) {
+        @Nullable Sight[] all = sights;
         if (all == NOTHING) {
-            all = new Stretch[SECTORS][];
-            stretches = all;
+            all = new Sight[SECTORS];
+            sights = all;
         }
-        Stretch[] seen = all[sector];
-        if (seen == null) {
-            seen = look(sector);
+        Sight seen = all[sector];
+        if (seen == null || seen.reach < Math.min(carryCells, REACH_CELLS)) {
+            seen = look(sector, carryCells);
             all[sector] = seen;
         }
-        return seen;
+        return seen.trees;
     }
 
     /** Lets go of what was seen until somebody looks again. */
     void forget() {
-        stretches = NOTHING;
+        sights = NOTHING;
     }
 
     /** The luck that a ball has with trees, exponential, serves once more as its luck with the face. */
@@ -138,17 +157,26 @@ final class TreeFan {
         return (sector + 0.5) * 2 * Math.PI / SECTORS;
     }
 
-    private Stretch[] look(int sector) {
+    private Sight look(int sector, float carryCells) {
+        Sight clear = CLEAR.get(0);
+        for (int i = 1; i < CLEAR.size() && clear.reach < carryCells; i++) {
+            clear = CLEAR.get(i);
+        }
+        Stretch[] found = treesWithin(sector, clear.reach);
+        return found.length == 0 ? clear : new Sight(clear.reach, found);
+    }
+
+    private Stretch[] treesWithin(int sector, float reach) {
         double bearing = bearing(sector);
         double dx = Math.sin(bearing);
         double dy = Math.cos(bearing);
-        Stretch[] found = CLEAR;
+        Stretch[] found = NO_TREES;
         TreeCover under = null;
         float from = openCells;
         float s = openCells;
         double chessboard = 1 / Math.max(Math.abs(dx), Math.abs(dy));
         boolean inside = true;
-        while (inside && s < REACH_CELLS) {
+        while (inside && s < reach) {
             double x = column + dx * (s + 0.5);
             double y = row + dy * (s + 0.5);
             int cell = raster.cell(x, y);
@@ -164,7 +192,7 @@ final class TreeFan {
             s += (float) Math.max(1, Math.abs(same) * chessboard);
             inside = raster.covers(x, y);
         }
-        return under == null ? found : with(found, new Stretch(from, REACH_CELLS, under));
+        return under == null ? found : with(found, new Stretch(from, reach, under));
     }
 
     private static Stretch[] with(Stretch[] found, Stretch next) {
