@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import loopwright.ground.Surface;
 import loopwright.numerics.Watch;
 
@@ -67,10 +67,11 @@ public final class MeanSolver {
     private final NodeSet nodes;
     private final int cells;
     private final OptionSpace space;
-    private final Evaluator evaluator;
     private final ValueField field;
     private final double[] value;
     private final NodePolicy policy;
+    /** What was chosen before the turn under way. */
+    private NodePolicy before;
     /** Points of the clouds each state chooses on. */
     private final int[] points;
 
@@ -87,10 +88,10 @@ public final class MeanSolver {
         this.cells = cells;
         nodes = new NodeSet(problem.raster, problem.line, cells);
         space = new OptionSpace(problem);
-        evaluator = new Evaluator(problem);
         field = problem.values(nodes);
         value = new double[nodes.states];
         policy = new NodePolicy(nodes.states);
+        before = policy;
         shortlists = new Shortlist[nodes.states];
         spots = spots(problem, nodes);
         importance = new double[nodes.states];
@@ -145,9 +146,9 @@ public final class MeanSolver {
             return;
         }
         for (int i = 0; i < FACE_PASSES; i++) {
-            inBands(watch, s -> {
+            inBands(watch, (s, evaluator) -> {
                 if (spots[s].trees().hasFace()) {
-                    Best best = new Best(s);
+                    Best best = new Best(s, evaluator);
                     best.tryAll(everything(s));
                     take(best);
                 }
@@ -169,28 +170,34 @@ public final class MeanSolver {
      * with the visits. May come out below zero by chance.
      */
     private double searchLoss(Watch watch) {
-        double loss = regret(0);
-        for (int s = AUDIT_EVERY / 2; s < nodes.states; s += AUDIT_EVERY) {
-            watch.check();
-            if (matters(s)) {
-                loss += AUDIT_EVERY * importance[s] * regret(s);
-            }
+        double[] regrets = IntStream.range(0, (nodes.states - 1) / AUDIT_EVERY + 1)
+                .map(i -> AUDIT_EVERY * i)
+                .parallel()
+                .mapToDouble(s -> {
+                    watch.check();
+                    return s == 0 ? regret(0) : matters(s) ? AUDIT_EVERY * importance[s] * regret(s) : 0;
+                })
+                .toArray();
+        double loss = 0;
+        for (double regret : regrets) {
+            loss += regret;
         }
         return loss;
     }
 
     private double regret(int state) {
+        Evaluator evaluator = new Evaluator(problem);
         int own = points[state];
         points[state] = Math.min(own, MOST_AUDIT_POINTS);
-        Best best = new Best(state);
+        Best best = new Best(state, evaluator);
         best.tryAll(everything(state));
         points[state] = own;
-        return reported(state, policy.option(state)) - reported(state, best.option);
+        return reported(state, policy.option(state), evaluator) - reported(state, best.option, evaluator);
     }
 
-    private double reported(int state, Option o) {
+    private double reported(int state, Option o, Evaluator evaluator) {
         if (o.isDrop()) {
-            return valueOf(state, o);
+            return valueOf(state, o, points[state], evaluator);
         }
         evaluator.report(spots[state], o, problem.settings.reportPoints(), state);
         return evaluator.value(field, value[state]);
@@ -310,8 +317,8 @@ public final class MeanSolver {
 
     /** @param fans where the better swings are aimed all over the fan, not ahead only */
     private void searchEverything(double aimCells, IntPredicate fans, Watch watch) {
-        inBands(watch, s -> {
-            Best best = new Best(s);
+        inBands(watch, (s, evaluator) -> {
+            Best best = new Best(s, evaluator);
             if (isVariant(s)) {
                 best.tryAll(likeTheOrdinaryLie(s));
             } else {
@@ -352,11 +359,11 @@ public final class MeanSolver {
     }
 
     private void pass(Watch watch, IntPredicate chooses, IntFunction<List<Option>> candidates, IntPredicate climb) {
-        inBands(watch, s -> {
+        inBands(watch, (s, evaluator) -> {
             if (!chooses.test(s)) {
                 return;
             }
-            Best best = new Best(s);
+            Best best = new Best(s, evaluator);
             best.tryOthers(candidates.apply(s));
             if (!(best.value < value[s] + SUSPICIOUS)) {
                 best.tryAll(space.all(spots[s], COARSE_AIM_CELLS));
@@ -377,14 +384,16 @@ public final class MeanSolver {
     /** The cheapest option seen for one state. */
     private final class Best {
         private final int state;
+        private final Evaluator evaluator;
         private Option option = NOTHING;
         private double value = Double.POSITIVE_INFINITY;
         private boolean seen;
         private final Shortlist shortlist = new Shortlist();
         private final List<Option> tried = new ArrayList<>();
 
-        Best(int state) {
+        Best(int state, Evaluator evaluator) {
             this.state = state;
+            this.evaluator = evaluator;
         }
 
         /** The same but for aims so close to one of the same shot before that they cannot be told apart. */
@@ -409,7 +418,7 @@ public final class MeanSolver {
             boolean better = false;
             for (Option o : options) {
                 tried.add(o);
-                double v = valueOf(state, o);
+                double v = valueOf(state, o, points[state], evaluator);
                 shortlist.offer(o, v);
                 if (v < value || !seen) {
                     seen = true;
@@ -429,7 +438,7 @@ public final class MeanSolver {
             }
             value = Double.POSITIVE_INFINITY;
             for (Option o : close) {
-                double v = valueOf(state, o, morePoints);
+                double v = valueOf(state, o, morePoints, evaluator);
                 if (v < value) {
                     value = v;
                     option = o;
@@ -438,14 +447,24 @@ public final class MeanSolver {
         }
     }
 
-    private void inBands(Watch watch, IntConsumer state) {
-        nodes.inBands(
-                n -> {
-                    for (int s = nodes.firstState[n]; s < nodes.firstState[n + 1]; s++) {
-                        state.accept(s);
-                    }
-                    field.nodeValue[n] = nodes.average(n, value);
+    /** What is done with a state, by an evaluator of the thread's own. */
+    private interface Search {
+        void of(int state, Evaluator evaluator);
+    }
+
+    private void inBands(Watch watch, Search search) {
+        before = policy.copy();
+        nodes.inBandsAtOnce(
+                () -> {
+                    Evaluator evaluator = new Evaluator(problem);
+                    return n -> {
+                        for (int s = nodes.firstState[n]; s < nodes.firstState[n + 1]; s++) {
+                            search.of(s, evaluator);
+                        }
+                        field.nodeValue[n] = nodes.average(n, value);
+                    };
                 },
+                () -> before = policy.copy(),
                 band -> {
                     watch.check();
                     field.refreshBand(band);
@@ -458,11 +477,7 @@ public final class MeanSolver {
         value[best.state] = best.value;
     }
 
-    private double valueOf(int state, Option o) {
-        return valueOf(state, o, points[state]);
-    }
-
-    private double valueOf(int state, Option o, int onPoints) {
+    private double valueOf(int state, Option o, int onPoints, Evaluator evaluator) {
         if (o.isDrop()) {
             return o.penalty() + field.ofCell(problem.raster.cell(o.column(), o.row()));
         }
@@ -512,7 +527,7 @@ public final class MeanSolver {
     private void addNeighbour(List<Option> out, int state, double column, double row) {
         int near = nodes.mainNode(problem.raster.cell(column, row));
         if (near >= 0 && nodes.surface[near] == spots[state].surface()) {
-            Option o = policy.option(nodes.stateOf(near, nodes.situation[state]));
+            Option o = before.option(nodes.stateOf(near, nodes.situation[state]));
             space.from(o, spots[state]).ifPresent(out::add);
         }
     }

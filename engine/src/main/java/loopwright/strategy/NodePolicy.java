@@ -8,6 +8,14 @@ final class NodePolicy {
         options = new Option[states];
     }
 
+    private NodePolicy(Option[] options) {
+        this.options = options;
+    }
+
+    NodePolicy copy() {
+        return new NodePolicy(options.clone());
+    }
+
     void set(int state, Option option) {
         options[state] = option;
     }

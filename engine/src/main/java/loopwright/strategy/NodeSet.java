@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntConsumer;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import loopwright.geo.Line;
 import loopwright.ground.Situation;
@@ -20,8 +21,11 @@ final class NodeSet {
     private static final double BAND_CELLS = 16;
     /** How far a node of the right surface is looked for, cells; then any will do. */
     private static final int MOST_REACH = 5;
+    /** Nodes of a band that one worker goes through. */
+    private static final int STRETCH = 8;
 
     final HoleRaster raster;
+    private final int baseCells;
     final int nodes;
     final int states;
     final double[] column;
@@ -48,6 +52,7 @@ final class NodeSet {
 
     NodeSet(HoleRaster raster, Line line, int baseCells) {
         this.raster = raster;
+        this.baseCells = baseCells;
         NodeMesh mesh = new NodeMesh(raster, line, baseCells);
         cellNodes = mesh.cellNodes;
         cellWeights = mesh.cellWeights;
@@ -73,7 +78,7 @@ final class NodeSet {
         band = bands(raster.column(line.end()), raster.row(line.end()));
         order = IntStream.range(0, nodes)
                 .boxed()
-                .sorted(Comparator.comparingInt(n -> band[n]))
+                .sorted(Comparator.comparingInt(this::turn))
                 .mapToInt(Integer::intValue)
                 .toArray();
         bandOfCell = new int[raster.cells()];
@@ -154,6 +159,34 @@ final class NodeSet {
             }
             bandDone.accept(b);
         }
+    }
+
+    /**
+     * The same, with all cores: a band's nodes have two turns, as the squares of a chessboard have two colours, so that none
+     * has the turn of its neighbours; those of a turn are gone through side by side, each stretch by a worker of its own.
+     */
+    void inBandsAtOnce(Supplier<IntConsumer> worker, Runnable turnDone, IntConsumer bandDone) {
+        int next = 0;
+        for (int turn = 0; turn < 2 * cellsOfBand.length; turn++) {
+            int from = next;
+            while (next < nodes && turn(order[next]) == turn) {
+                next++;
+            }
+            int to = next;
+            IntStream.range(0, (to - from + STRETCH - 1) / STRETCH).parallel().forEach(stretch -> {
+                int begin = from + stretch * STRETCH;
+                Arrays.stream(order, begin, Math.min(to, begin + STRETCH)).forEach(worker.get());
+            });
+            turnDone.run();
+            if (turn % 2 == 1) {
+                bandDone.accept(turn / 2);
+            }
+        }
+    }
+
+    private int turn(int node) {
+        int square = (int) (column[node] / baseCells) + (int) (row[node] / baseCells);
+        return 2 * band[node] + (square & 1);
     }
 
     /** The node that counts most for a cell, or -1 if the cell reads none. */

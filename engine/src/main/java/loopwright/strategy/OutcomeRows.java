@@ -1,6 +1,8 @@
 package loopwright.strategy;
 
 import java.util.Arrays;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import loopwright.numerics.Watch;
@@ -13,9 +15,12 @@ final class OutcomeRows {
     /** A state with fewer points is looked at from one place only. */
     private static final int LEAST_TO_SPLIT = 64;
 
+    /** States that one thread works out at a stretch. */
+    private static final int STRETCH = 128;
+
     final int[] start;
-    int[] code = new int[1 << 16];
-    double[] weight = new double[1 << 16];
+    int[] code = {};
+    double[] weight = {};
     /** Strokes that the choice itself costs: 1, or the penalty strokes of a drop. */
     final byte[] cost;
 
@@ -65,115 +70,143 @@ final class OutcomeRows {
             IntPredicate changed,
             Watch watch) {
         OutcomeRows rows = new OutcomeRows(spots.length);
-        Evaluator evaluator = new Evaluator(problem);
-        OptionSpace space = new OptionSpace(problem);
-        Merger merger = new Merger(problem);
-        for (int s = 0; s < spots.length; s++) {
-            if (s % 256 == 0) {
-                watch.check();
-            }
-            Option o = policy.option(s);
-            rows.start[s + 1] = rows.start[s];
-            if (o.isDrop()) {
-                rows.cost[s] = (byte) o.penalty();
-                rows.drop[s] = true;
-                rows.append(s, problem.raster.cell(o.column(), o.row()), 1);
-            } else if (!changed.test(s)) {
-                rows.copy(before, s);
-            } else {
-                rows.cost[s] = 1;
-                if (report) {
-                    report(spots[s], o, points[s], s, evaluator, space, merger);
-                } else {
-                    evaluator.play(spots[s], o, points[s]);
-                    merger.add(evaluator, 1);
-                }
-                merger.append(rows, s);
-            }
-        }
-        rows.trim();
+        Queue<Maker> idle = new ConcurrentLinkedQueue<>();
+        Outcomes[] stretches = IntStream.range(0, (spots.length + STRETCH - 1) / STRETCH)
+                .parallel()
+                .mapToObj(b -> {
+                    watch.check();
+                    Maker known = idle.poll();
+                    Maker maker = known == null ? new Maker(problem) : known;
+                    Outcomes out = new Outcomes();
+                    for (int s = b * STRETCH; s < Math.min(spots.length, (b + 1) * STRETCH); s++) {
+                        int from = out.size;
+                        Option o = policy.option(s);
+                        rows.drop[s] = o.isDrop();
+                        rows.cost[s] = (byte) (o.isDrop() ? o.penalty() : 1);
+                        if (o.isDrop()) {
+                            out.add(problem.raster.cell(o.column(), o.row()), 1);
+                        } else if (!changed.test(s)) {
+                            out.addAll(before, s);
+                        } else {
+                            maker.play(spots[s], o, points[s], s, report, out);
+                        }
+                        rows.start[s + 1] = out.size - from;
+                    }
+                    idle.add(maker);
+                    return out;
+                })
+                .toArray(Outcomes[]::new);
+        rows.join(stretches);
         return rows;
     }
 
-    /** Many tables are held at once: none keeps room that it does not need. */
-    private void trim() {
-        int size = start[start.length - 1];
-        code = Arrays.copyOf(code, size);
-        weight = Arrays.copyOf(weight, size);
-    }
-
-    /**
-     * The policy plays from a whole square of places what is best from its middle: each is asked, or of a state with few
-     * points one, in turn.
-     */
-    private static void report(
-            Spot spot, Option o, int points, int s, Evaluator evaluator, OptionSpace space, Merger merger) {
-        if (spot.sideCells() == 0) {
-            evaluator.report(spot, o, points, s);
-            merger.add(evaluator, 1);
-            return;
+    /** Puts stretches one after the other; {@link #start} holds how many outcomes each state has. */
+    private void join(Outcomes[] stretches) {
+        for (int s = 1; s < start.length; s++) {
+            start[s] += start[s - 1];
         }
-        int parts = points < LEAST_TO_SPLIT ? 1 : Spot.PARTS;
-        for (int i = 0; i < parts; i++) {
-            Spot part = spot.part(s + i);
-            evaluator.report(part, space.from(o, part).orElse(o), points / parts, parts * s + i);
-            merger.add(evaluator, 1.0 / parts);
+        code = new int[start[start.length - 1]];
+        weight = new double[code.length];
+        int at = 0;
+        for (Outcomes o : stretches) {
+            System.arraycopy(o.code, 0, code, at, o.size);
+            System.arraycopy(o.weight, 0, weight, at, o.size);
+            at += o.size;
         }
     }
 
-    private void copy(OutcomeRows before, int s) {
-        cost[s] = before.cost[s];
-        for (int i = before.start[s]; i < before.start[s + 1]; i++) {
-            append(s, before.code[i], before.weight[i]);
+    /** A list of outcome codes with their weights. */
+    private static final class Outcomes {
+        int[] code = new int[1 << 12];
+        double[] weight = new double[1 << 12];
+        int size;
+
+        void add(int outcome, double share) {
+            makeRoom(1);
+            code[size] = outcome;
+            weight[size++] = share;
+        }
+
+        void addAll(OutcomeRows from, int s) {
+            int n = from.start[s + 1] - from.start[s];
+            makeRoom(n);
+            System.arraycopy(from.code, from.start[s], code, size, n);
+            System.arraycopy(from.weight, from.start[s], weight, size, n);
+            size += n;
+        }
+
+        private void makeRoom(int more) {
+            if (size + more > code.length) {
+                code = Arrays.copyOf(code, 2 * (size + more));
+                weight = Arrays.copyOf(weight, code.length);
+            }
         }
     }
 
-    private void append(int state, int outcome, double share) {
-        int at = start[state + 1]++;
-        if (at == code.length) {
-            code = Arrays.copyOf(code, at + at / 2);
-            weight = Arrays.copyOf(weight, at + at / 2);
-        }
-        code[at] = outcome;
-        weight[at] = share;
-    }
-
-    /** Adds up the weights of points with the same outcome. */
-    private static final class Merger {
+    /** Plays strokes and adds up the weights of points with the same outcome. A workspace: one per thread. */
+    private static final class Maker {
         private final HoleProblem problem;
+        private final Evaluator evaluator;
+        private final OptionSpace space;
         private double[] sum;
         private int[] seen = new int[64];
         private int size;
 
-        Merger(HoleProblem problem) {
+        Maker(HoleProblem problem) {
             this.problem = problem;
+            evaluator = new Evaluator(problem);
+            space = new OptionSpace(problem);
             sum = new double[problem.raster.restCells() + 1024];
         }
 
-        /** Adds outcomes with a share of their weights. */
-        void add(Evaluator e, double share) {
+        void play(Spot spot, Option o, int points, int s, boolean report, Outcomes out) {
+            if (report) {
+                report(spot, o, points, s);
+            } else {
+                evaluator.play(spot, o, points);
+                add(1);
+            }
+            for (int i = 0; i < size; i++) {
+                out.add(seen[i], sum[seen[i]]);
+                sum[seen[i]] = 0;
+            }
+            size = 0;
+        }
+
+        /**
+         * The policy plays from a whole square of places what is best from its middle: each is asked, or of a state with
+         * few points one, in turn.
+         */
+        private void report(Spot spot, Option o, int points, int s) {
+            if (spot.sideCells() == 0) {
+                evaluator.report(spot, o, points, s);
+                add(1);
+                return;
+            }
+            int parts = points < LEAST_TO_SPLIT ? 1 : Spot.PARTS;
+            for (int i = 0; i < parts; i++) {
+                Spot part = spot.part(s + i);
+                evaluator.report(part, space.from(o, part).orElse(o), points / parts, parts * s + i);
+                add(1.0 / parts);
+            }
+        }
+
+        /** Adds the outcomes of the stroke last played with a share of their weights. */
+        private void add(double share) {
             int most = problem.raster.restCells() + problem.relief.size();
             if (sum.length < most) {
                 sum = Arrays.copyOf(sum, most + 1024);
             }
-            if (seen.length < size + e.size) {
-                seen = Arrays.copyOf(seen, 2 * (size + e.size));
+            if (seen.length < size + evaluator.size) {
+                seen = Arrays.copyOf(seen, 2 * (size + evaluator.size));
             }
-            for (int i = 0; i < e.size; i++) {
-                if (sum[e.code[i]] == 0) {
-                    seen[size++] = e.code[i];
+            for (int i = 0; i < evaluator.size; i++) {
+                int code = evaluator.code[i];
+                if (sum[code] == 0) {
+                    seen[size++] = code;
                 }
-                sum[e.code[i]] += share * e.weight[i];
+                sum[code] += share * evaluator.weight[i];
             }
-        }
-
-        /** Hands the sums to a state, and begins anew. */
-        void append(OutcomeRows rows, int state) {
-            for (int i = 0; i < size; i++) {
-                rows.append(state, seen[i], sum[seen[i]]);
-                sum[seen[i]] = 0;
-            }
-            size = 0;
         }
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
+import java.util.concurrent.ForkJoinPool;
 import java.util.stream.IntStream;
 import loopwright.course.Course;
 import loopwright.course.CourseMap;
@@ -65,6 +66,28 @@ class MeanSolverTest {
                 .sum();
         // Lanes are kept as floats and putts beyond the eighth are cut off: both far below a thousandth of a stroke.
         assertThat(mean).isCloseTo(evaluation.expected(), within(1e-3));
+    }
+
+    @Test
+    void oneCoreAndFourComeToTheSameAnswerToTheBit() throws Exception {
+        PolicyEvaluation alone = onCores(1);
+        PolicyEvaluation together = onCores(4);
+        assertThat(together.value).isEqualTo(alone.value);
+        assertThat(together.scores()).isEqualTo(alone.scores());
+    }
+
+    /** Streams that go on all cores stay in the pool they are started from. */
+    private PolicyEvaluation onCores(int cores) throws Exception {
+        Course course = TestCourses.parThree();
+        ForkJoinPool pool = new ForkJoinPool(cores);
+        try {
+            return pool.submit(() -> MeanSolver.solve(
+                                    problem(new CourseMap(course, course.holes().get(0))), Watch.NONE)
+                            .evaluate(Watch.NONE))
+                    .get();
+        } finally {
+            pool.shutdown();
+        }
     }
 
     private HoleProblem problem(CourseMap map) {
