@@ -185,10 +185,17 @@ final class OutcomeRows {
             }
             int parts = points < LEAST_TO_SPLIT ? 1 : Spot.PARTS;
             for (int i = 0; i < parts; i++) {
-                Spot part = spot.part(s + i);
+                Spot part = partOnItsSurface(spot, s + i);
                 evaluator.report(part, space.from(o, part).orElse(o), points / parts, parts * s + i);
                 add(1.0 / parts);
             }
+        }
+
+        /** The part, or the spot itself where the part lies beyond an edge: a ball there is another node's. */
+        private Spot partOnItsSurface(Spot spot, int i) {
+            Spot part = spot.part(i);
+            int cell = problem.raster.cell(part.column(), part.row());
+            return problem.raster.surface(cell) == spot.surface() ? part : spot;
         }
 
         /** Adds the outcomes of the stroke last played with a share of their weights. */
