@@ -194,6 +194,13 @@ public final class Jobs implements AutoCloseable {
         return job;
     }
 
+    /** The former job of a page is left, and cancelled if nobody else wants it, unless it is this one. */
+    public synchronized void leaveOthers(String page, String key) {
+        if (!key.equals(keyOfPage.get(page))) {
+            leave(page, key);
+        }
+    }
+
     private void leave(String page, String next) {
         String former = keyOfPage.remove(page);
         if (former != null && !former.equals(next) && !keyOfPage.containsValue(former)) {

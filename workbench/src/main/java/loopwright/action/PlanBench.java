@@ -99,6 +99,11 @@ public final class PlanBench {
         return solved ? hole(choice, number, page) : coarse(choice, number, page);
     }
 
+    /** A page that goes to another hole, or to other inputs, waits for no full answer of before any longer. */
+    public void leaveOthers(PlanChoice choice, int number, String page) {
+        holes.leaveOthers(page, "hole " + choice.onlyHole(number).key());
+    }
+
     /** How likely the first of two choices is the better one for this player; {@code solving} made the hole. */
     public Job<Double> chance(Job<SolvedHole> solving, SolvedHole hole, SolvedHole.Pair pair, String page) {
         String of = solving.key().substring(solving.key().indexOf(' ') + 1);

@@ -95,6 +95,7 @@ final class Bench implements AutoCloseable {
         board = new JobBoard(room);
         PlanBench plans = new PlanBench(room, planning, board, clock, version());
         PlayerReports reports = new PlayerReports(room, RecordVerbs.reports(guarded), board);
+        ScreenedHoles screens = new ScreenedHoles();
         server = new BenchServer(
                 store.folder(),
                 gate,
@@ -103,15 +104,15 @@ final class Bench implements AutoCloseable {
                         new PeoplePlace(room, accounts, gate),
                         new TodayPlace(room, new TodayList(), clock),
                         rounds(guarded, room, reports, clock),
-                        new EntryPlace(room, plans, new ScreenedHoles()),
+                        new EntryPlace(room, plans, screens),
                         new PlanPlace(room, plans),
-                        new HolePlace(room, plans, new ScreenedHoles()),
-                        new SpotPlace(room, plans, new ScreenedHoles()),
+                        new HolePlace(room, plans, screens),
+                        new SpotPlace(room, plans, screens),
                         new AnswerPlace(room, plans, new PlanAnswers(room, advisers(), board)),
                         new PrintPlace(room, prints(room, planning, board), reports),
                         new JobPlace(board),
                         new PracticePlace(room, PracticeVerbs.bench(room, board, clock), clock),
-                        new CoursePlace(room, StoreVerbs.carrying(room), new ChartedCourses(), new ScreenedHoles()),
+                        new CoursePlace(room, StoreVerbs.carrying(room), new ChartedCourses(), screens),
                         new CourseImagePlace(room, new RasterImages(clock)),
                         new CourseHeightsPlace(room, new RasterTerrain()),
                         new PlayerPlace(room, keeping(room)),

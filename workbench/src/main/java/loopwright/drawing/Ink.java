@@ -1,5 +1,7 @@
 package loopwright.drawing;
 
+import java.util.Locale;
+
 /**
  * The inks of the chart: paper, one line ink with two paler tones, a few flat washes, two accents. Nothing is told by
  * ink alone: every lie has its texture and every accent its own shape, so that a grey print says the same.
@@ -26,12 +28,19 @@ public enum Ink {
     BEWARE(0xB4351B);
 
     private final int rgb;
+    private final String hex;
 
     Ink(int rgb) {
         this.rgb = rgb;
+        this.hex = String.format(Locale.ROOT, "#%06x", rgb);
     }
 
     public int rgb() {
         return rgb;
+    }
+
+    /** As in "#23282c". */
+    public String hex() {
+        return hex;
     }
 }

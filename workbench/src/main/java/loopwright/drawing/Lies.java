@@ -1,7 +1,9 @@
 package loopwright.drawing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import loopwright.course.AreaKind;
 
 /**
@@ -11,6 +13,7 @@ import loopwright.course.AreaKind;
  * @param detail 1 on a chart of a hole; below 1 textures are drawn finer, as on a chart of the whole course
  */
 public record Lies(double detail, Extent window) {
+    private static final double CROWN_PEN = 0.45;
 
     public List<Mark> marks(AreaKind kind, List<Trace> rings) {
         return switch (kind) {
@@ -61,17 +64,54 @@ public record Lies(double detail, Extent window) {
         return out;
     }
 
-    /** Tree crowns: a circle of paper, a fine outline, and a heavier arc on the shaded side (light from the north-west). */
+    /**
+     * Tree crowns: a circle of paper, a fine outline, and a heavier arc on the shaded side (light from the north-west).
+     * A later crown covers an earlier one; those that do not meet are one mark together.
+     */
     public List<Mark> crowns(List<Point> centres, List<Double> radii) {
-        Pen shade = Pen.of(Ink.CROWN, 0.8 * Math.sqrt(detail));
         List<Mark> out = new ArrayList<>();
-        for (int i = 0; i < centres.size(); i++) {
-            Point c = centres.get(i);
-            double r = radii.get(i);
-            out.add(new Mark.Shape(List.of(Trace.circle(c, r)), Ink.CROWN_GROUND, Pen.of(Ink.CROWN, 0.45)));
-            out.add(Mark.drawn(shade, Trace.arc(c, r * 0.7, Math.toRadians(-15), Math.toRadians(105))));
+        for (List<Integer> layer : crownLayers(centres, radii)) {
+            List<Trace> outlines = new ArrayList<>();
+            List<Trace> shades = new ArrayList<>();
+            for (int i : layer) {
+                Point c = centres.get(i);
+                double r = radii.get(i);
+                outlines.add(Trace.circle(c, r));
+                shades.add(Trace.arc(c, r * 0.7, Math.toRadians(-15), Math.toRadians(105)));
+            }
+            out.add(new Mark.Shape(outlines, Ink.CROWN_GROUND, Pen.of(Ink.CROWN, CROWN_PEN)));
+            out.add(Mark.drawn(Pen.of(Ink.CROWN, 0.8 * Math.sqrt(detail)), shades));
         }
         return out;
+    }
+
+    private record Cell(long column, long row) {}
+
+    /** Indices of crowns, from the bottom layer up: a crown lies above all earlier ones that it meets. */
+    private static List<List<Integer>> crownLayers(List<Point> centres, List<Double> radii) {
+        double reach = 2 * radii.stream().mapToDouble(r -> r).max().orElse(0) + CROWN_PEN;
+        Map<Cell, List<Integer>> near = new HashMap<>();
+        int[] layerOf = new int[centres.size()];
+        List<List<Integer>> layers = new ArrayList<>();
+        for (int i = 0; i < layerOf.length; i++) {
+            Point c = centres.get(i);
+            long column = (long) Math.floor(c.x() / reach);
+            long row = (long) Math.floor(c.y() / reach);
+            for (int n = 0; n < 9; n++) {
+                for (int j : near.getOrDefault(new Cell(column + n % 3 - 1, row + n / 3 - 1), List.of())) {
+                    if (c.distanceTo(centres.get(j)) < radii.get(i) + radii.get(j) + CROWN_PEN) {
+                        layerOf[i] = Math.max(layerOf[i], layerOf[j] + 1);
+                    }
+                }
+            }
+            near.computeIfAbsent(new Cell(column, row), cell -> new ArrayList<>())
+                    .add(i);
+            if (layerOf[i] == layers.size()) {
+                layers.add(new ArrayList<>());
+            }
+            layers.get(layerOf[i]).add(i);
+        }
+        return layers;
     }
 
     private static double size(Point p) {

@@ -1,7 +1,6 @@
 package loopwright.drawing;
 
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,22 +10,30 @@ import org.jspecify.annotations.Nullable;
 public final class SvgPage {
     private static final String FAMILY = "'Open Sans', 'Noto Sans', 'DejaVu Sans', sans-serif";
 
+    /** Paths are written to a hundredth of a point (3.5 micrometres) for paper, to a tenth of a pixel for the screen. */
+    private static final int ON_PAPER = 100;
+
+    private static final int ON_SCREEN = 10;
+
     private final StringBuilder out = new StringBuilder();
+    private final int perPoint;
     private int windows;
 
-    private SvgPage() {}
+    private SvgPage(int perPoint) {
+        this.perPoint = perPoint;
+    }
 
     public static String of(Drawing drawing) {
-        SvgPage page = new SvgPage();
+        SvgPage page = new SvgPage(ON_PAPER);
         page.open(drawing);
         page.marks(drawing.marks());
         page.out.append("</svg>\n");
         return page.out.toString();
     }
 
-    /** The marks alone, to be put into an SVG of the caller's; marks with windows do not belong there. */
+    /** The marks alone, to be put into an SVG of the caller's on a screen; of those with windows there may be one. */
     public static String marksOf(List<Mark> marks) {
-        SvgPage page = new SvgPage();
+        SvgPage page = new SvgPage(ON_SCREEN);
         page.marks(marks);
         return page.out.toString();
     }
@@ -45,7 +52,7 @@ public final class SvgPage {
                 .append("\" stroke-linejoin=\"round\" stroke-linecap=\"round\">\n<title>")
                 .append(escaped(d.title()))
                 .append("</title>\n<rect width=\"100%\" height=\"100%\" fill=\"")
-                .append(colour(Ink.PAPER))
+                .append(Ink.PAPER.hex())
                 .append("\"/>\n");
     }
 
@@ -86,7 +93,8 @@ public final class SvgPage {
         }
         out.append("<path d=\"");
         shape.traces().forEach(this::trace);
-        out.append("\" fill=\"").append(shape.fill() == null ? "none" : colour(shape.fill()));
+        out.append("\" fill=\"")
+                .append(shape.fill() == null ? "none" : shape.fill().hex());
         if (shape.fill() != null) {
             out.append("\" fill-rule=\"evenodd");
         }
@@ -99,7 +107,7 @@ public final class SvgPage {
             return;
         }
         out.append("\" stroke=\"")
-                .append(colour(pen.ink()))
+                .append(pen.ink().hex())
                 .append("\" stroke-width=\"")
                 .append(number(pen.width()));
         if (!pen.dashes().isEmpty()) {
@@ -109,15 +117,34 @@ public final class SvgPage {
         }
     }
 
+    /** Every point as a step from the one before, which takes half the letters; rounding does not add up. */
     private void trace(Trace trace) {
-        char command = 'M';
+        long x = grains(trace.points().get(0).x());
+        long y = grains(trace.points().get(0).y());
+        out.append('M').append(inPoints(x)).append(' ').append(inPoints(y));
+        boolean moved = false;
         for (Point p : trace.points()) {
-            out.append(command).append(number(p.x())).append(' ').append(number(p.y()));
-            command = 'L';
+            long right = grains(p.x()) - x;
+            long down = grains(p.y()) - y;
+            if (right != 0 || down != 0) {
+                out.append(moved ? (right < 0 ? "" : " ") : "l").append(inPoints(right));
+                out.append(down < 0 ? "" : " ").append(inPoints(down));
+                moved = true;
+                x += right;
+                y += down;
+            }
         }
-        if (trace.closed()) {
-            out.append('Z');
-        }
+        out.append(trace.closed() ? "z" : moved ? "" : "h0");
+    }
+
+    private long grains(double points) {
+        return Math.round(points * perPoint);
+    }
+
+    /** A whole number of grains in points, as short as SVG allows. */
+    private String inPoints(long grains) {
+        String text = number((double) grains / perPoint);
+        return text.startsWith("0.") ? text.substring(1) : text.startsWith("-0.") ? "-" + text.substring(2) : text;
     }
 
     private void label(Mark.Label l) {
@@ -130,7 +157,7 @@ public final class SvgPage {
                 .append("\" textLength=\"")
                 .append(number(l.width()))
                 .append("\" lengthAdjust=\"spacingAndGlyphs\" fill=\"")
-                .append(colour(l.ink()));
+                .append(l.ink().hex());
         switch (l.anchor()) {
             case START -> {}
             case MIDDLE -> out.append("\" text-anchor=\"middle");
@@ -152,15 +179,11 @@ public final class SvgPage {
         }
         if (l.halo()) {
             out.append("\" paint-order=\"stroke\" stroke=\"")
-                    .append(colour(Ink.PAPER))
+                    .append(Ink.PAPER.hex())
                     .append("\" stroke-width=\"")
                     .append(number(Halo.width(l.size())));
         }
         out.append("\">").append(escaped(l.text())).append("</text>\n");
-    }
-
-    private static String colour(Ink ink) {
-        return String.format(Locale.ROOT, "#%06x", ink.rgb());
     }
 
     /** Two decimals (0.01 point is 3.5 micrometres), without trailing zeros. */

@@ -5,6 +5,11 @@ import java.util.List;
 
 /** A polyline on the sheet, open or closed; two equal points make a dot when drawn with a round pen. */
 public record Trace(List<Point> points, boolean closed) {
+    /** So near a polygon keeps to its circle, points: 18 micrometres on paper, a twentieth of a pixel. */
+    private static final double ROUND = 0.05;
+
+    private static final int FEWEST_CORNERS = 8;
+
     public Trace {
         points = List.copyOf(points);
         if (points.isEmpty()) {
@@ -33,7 +38,7 @@ public record Trace(List<Point> points, boolean closed) {
     }
 
     public static Trace circle(Point centre, double radius) {
-        int corners = radius < 3 ? 12 : 36;
+        int corners = (int) Math.max(FEWEST_CORNERS, Math.ceil(2 * Math.PI / turn(radius)));
         List<Point> out = new ArrayList<>();
         for (int i = 0; i < corners; i++) {
             out.add(centre.polar(2 * Math.PI * i / corners, radius));
@@ -42,12 +47,17 @@ public record Trace(List<Point> points, boolean closed) {
     }
 
     public static Trace arc(Point centre, double radius, double fromAngle, double toAngle) {
-        int steps = 10;
+        int steps = (int) Math.max(2, Math.ceil(Math.abs(toAngle - fromAngle) / turn(radius)));
         List<Point> out = new ArrayList<>();
         for (int i = 0; i <= steps; i++) {
             out.add(centre.polar(fromAngle + (toAngle - fromAngle) * i / steps, radius));
         }
         return new Trace(out, false);
+    }
+
+    /** How far a chord of a circle may turn, radians. */
+    private static double turn(double radius) {
+        return 2 * Math.acos(Math.max(0, 1 - ROUND / radius));
     }
 
     public double length() {

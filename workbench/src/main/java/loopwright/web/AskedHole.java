@@ -23,9 +23,9 @@ record AskedHole(PlanChoice choice, int number, Units units) {
                 Units.of(room));
     }
 
-    /** Its first answer or, if that is there, the full one. */
+    /** Its first answer or, if that is there, the full one. Questions about the hole that a page shows leave alone what it waits for. */
     Job<SolvedHole> job(Context ctx, PlanBench plans) {
-        return plans.first(choice, number, PlanQuery.text(ctx, "page", "answers " + ctx.queryString()));
+        return plans.first(choice, number, "answers " + PlanQuery.text(ctx, "page", ctx.queryString()));
     }
 
     /** The hole, solved by now or soon. */

@@ -4,6 +4,7 @@ import static j2html.TagCreator.a;
 import static j2html.TagCreator.div;
 import static j2html.TagCreator.h1;
 import static j2html.TagCreator.nav;
+import static j2html.TagCreator.p;
 import static j2html.TagCreator.rawHtml;
 import static j2html.TagCreator.span;
 
@@ -40,17 +41,20 @@ public final class HolePlace implements loopwright.web.Place {
     private final Workroom room;
     private final PlanBench plans;
     private final HoleScreens screens;
+    private final HoleGrounds grounds;
 
     public HolePlace(Workroom room, PlanBench plans, HoleScreens screens) {
         this.room = room;
         this.plans = plans;
         this.screens = screens;
+        this.grounds = new HoleGrounds(room, screens);
     }
 
     @Override
     public void routes(RoutesConfig routes) {
         routes.get("/plan/hole", this::page);
         routes.get("/plan/hole/part", this::part);
+        routes.get("/plan/hole/ground", grounds::answer);
         routes.get("/plan/hole/spot", this::spot);
         routes.get("/plan/hole/aim", this::aim);
         routes.get("/plan/hole/location", this::location);
@@ -85,6 +89,9 @@ public final class HolePlace implements loopwright.web.Place {
         AskedHole asked = asked(ctx);
         boolean first = PlanQuery.text(ctx, "first", "").equals("yes");
         String page = PlanQuery.text(ctx, "page", "part");
+        if (first) {
+            plans.leaveOthers(asked.choice(), asked.number(), page);
+        }
         Job<SolvedHole> job = first
                 ? plans.first(asked.choice(), asked.number(), page)
                 : plans.hole(asked.choice(), asked.number(), page);
@@ -132,7 +139,12 @@ public final class HolePlace implements loopwright.web.Place {
         HolePanel panel = new HolePanel(hole, asked.units());
         HoleKnobs knobs = new HoleKnobs(asked.choice(), asked.number(), asked.units());
         return div(
-                        div(rawHtml(new HoleSvg(screen, hole, asked.units()).svg(picture)))
+                        div(
+                                        rawHtml(new HoleSvg(screen, hole, asked.units(), grounds.address(asked))
+                                                .svg(picture)),
+                                        p(Texts.say("hole.behind"))
+                                                .withClass("behind-words")
+                                                .attr("aria-hidden", "true"))
                                 .withClass("chart")
                                 .attr("data-query", asked.choice().query() + "&hole=" + asked.number())
                                 .attr("data-first", Boolean.toString(hole.isFirst())),

@@ -11,9 +11,12 @@ final class HoleSvg {
     private final Screen screen;
     private final SolvedHole hole;
     private final Units units;
+    private final String ground;
 
-    HoleSvg(Screen screen, SolvedHole hole, Units units) {
+    /** {@code ground} is the address of the picture of the ground. */
+    HoleSvg(Screen screen, SolvedHole hole, Units units, String ground) {
         this.units = units;
+        this.ground = ground;
         this.screen = screen;
         this.hole = hole;
     }
@@ -25,7 +28,7 @@ final class HoleSvg {
         double unit = Math.hypot(before[0] - tee[0], before[1] - tee[1]) * units.metres(1);
         return String.format(
                         Locale.ROOT,
-                        "<svg viewBox=\"0 0 %.0f %.0f\" data-length=\"%.3f\" data-unit=\"%s\" data-club=\"%s\""
+                        "<svg class=\"of-hole\" viewBox=\"0 0 %.0f %.0f\" data-length=\"%.3f\" data-unit=\"%s\" data-club=\"%s\""
                                 + " role=\"group\" aria-label=\"%s\">",
                         screen.width(),
                         screen.height(),
@@ -33,11 +36,10 @@ final class HoleSvg {
                         units.lengths().words(),
                         escaped(first.club()),
                         escaped(Texts.say("hole.picture", hole.plan().number())))
-                + "<g class=\"ground\" aria-hidden=\"true\"><rect class=\"paper\" width=\"100%\" height=\"100%\"/>"
-                + screen.ground()
-                + "</g><g class=\"contours\" aria-hidden=\"true\">"
-                + screen.contours(hole.strokes())
-                + "</g><g class=\"aims\" aria-hidden=\"true\"></g><g class=\"over\" aria-hidden=\"true\">"
+                + "<image class=\"ground\" aria-hidden=\"true\" width=\"100%\" height=\"100%\" href=\""
+                + escaped(ground)
+                + "\"/><g class=\"contours\" aria-hidden=\"true\"></g><g class=\"aims\" aria-hidden=\"true\"></g>"
+                + "<g class=\"over\" aria-hidden=\"true\">"
                 + screen.over(picture)
                 + "</g>"
                 + handle("pin", hole.hole().holeLocation(), -32, "M0 0V-38L11 -33L0 -28")

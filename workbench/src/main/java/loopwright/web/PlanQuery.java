@@ -14,6 +14,8 @@ import loopwright.action.PlanChoice.Goal;
 import loopwright.action.Shelf;
 import loopwright.action.TodayRequest;
 import loopwright.action.UserFault;
+import loopwright.course.Course;
+import loopwright.course.TeeSet;
 import org.jspecify.annotations.Nullable;
 
 /** Reads from an address what a plan is to be made from. */
@@ -84,6 +86,17 @@ final class PlanQuery {
                 .findFirst()
                 .orElseThrow(() ->
                         new UserFault("There is no " + what + " " + id + " on this bench; it may have been erased.")));
+    }
+
+    /** A set of tees by its name. */
+    static TeeSet tees(Course course, String wanted) {
+        return course.findTeeSet(wanted)
+                .orElseThrow(() -> new UserFault(Texts.say(
+                        "rounds.noTees",
+                        wanted,
+                        String.join(
+                                ", ",
+                                course.teeSets().stream().map(TeeSet::name).toList()))));
     }
 
     static String text(Context ctx, String name, String otherwise) {

@@ -26,6 +26,7 @@ public enum Right {
         put(out, ANYONE, "GET /plan", "GET /plan/hole", "GET /plan/hole/part", "GET /plan/hole/spot");
         put(out, ANYONE, "GET /plan/hole/aim", "GET /plan/hole/location", "GET /jobs/events", "POST /jobs/cancel");
         put(out, ANYONE, "GET /plan/hole/aims", "GET /plan/hole/pair", "GET /plan/hole/chance");
+        put(out, ANYONE, "GET /plan/hole/ground", "GET /plan/hole/contours");
         put(out, ANYONE, "GET /plan/tees", "GET /plan/state", "GET /plan/expect", "GET /plan/safety");
         put(out, ANYONE, "GET /plan/wedges", "GET /plan/short");
         put(out, ANYONE, "GET /course", "GET /course/picture.svg", "GET /course/areas", "GET /course/image.png");

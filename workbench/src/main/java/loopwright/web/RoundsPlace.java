@@ -203,13 +203,7 @@ public final class RoundsPlace implements Place {
 
     private RoundSheet asked(Context ctx, Shelf.Entry course) {
         Course map = room.course(course.id(), course.version());
-        String wanted = PlanQuery.text(ctx, "tees", "middle");
-        TeeSet tees = map.findTeeSet(wanted)
-                .orElseThrow(() -> new UserFault(Texts.say(
-                        "rounds.noTees",
-                        wanted,
-                        String.join(
-                                ", ", map.teeSets().stream().map(TeeSet::name).toList()))));
+        TeeSet tees = PlanQuery.tees(map, PlanQuery.text(ctx, "tees", "middle"));
         String tier = PlanQuery.text(ctx, "tier", "b").toUpperCase(Locale.ROOT);
         if (!tier.matches("[ABCD]")) {
             throw new UserFault(Texts.say("rounds.noTier"));

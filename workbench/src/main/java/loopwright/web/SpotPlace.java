@@ -15,7 +15,7 @@ import loopwright.action.SolvedHole;
 import loopwright.action.Workroom;
 import loopwright.geo.Place;
 
-/** Questions about a spot of a solved hole that take longer than a drag: strokes over all aims, and two choices compared. */
+/** Questions about a solved hole that take longer than a drag: strokes from everywhere and over all aims, and two choices compared. */
 public final class SpotPlace implements loopwright.web.Place {
     private final Workroom room;
     private final PlanBench plans;
@@ -29,6 +29,7 @@ public final class SpotPlace implements loopwright.web.Place {
 
     @Override
     public void routes(RoutesConfig routes) {
+        routes.get("/plan/hole/contours", this::contours);
         routes.get("/plan/hole/aims", this::aims);
         routes.get("/plan/hole/pair", this::pair);
         routes.get("/plan/hole/chance", this::chance);
@@ -58,6 +59,11 @@ public final class SpotPlace implements loopwright.web.Place {
         SolvedHole hole = AskedHole.solved(job);
         Screen screen = screens.screen(hole.picture(List.of()), asked.units().lengths());
         return new Question(ctx, asked, job, hole, screen);
+    }
+
+    private void contours(Context ctx) {
+        Question q = question(ctx);
+        answer(ctx, Map.of("lines", q.screen.contours(q.hole.strokes())));
     }
 
     private void aims(Context ctx) {

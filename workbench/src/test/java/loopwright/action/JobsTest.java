@@ -53,6 +53,15 @@ class JobsTest {
     }
 
     @Test
+    void aPageThatGoesElsewhereLeavesItsJobButNotTheOneItGoesTo() {
+        Job<String> job = jobs.submit("a", "page", this::waitAtGate);
+        jobs.leaveOthers("page", "a");
+        assertThat(job.state().over()).isFalse();
+        jobs.leaveOthers("page", "b");
+        assertThat(job.await(PATIENCE)).isEqualTo(State.CANCELLED);
+    }
+
+    @Test
     void whatAnotherPageWantsIsNotCancelled() {
         Job<String> shared = jobs.submit("a", "page 1", this::waitAtGate);
         jobs.submit("a", "page 2", this::waitAtGate);

@@ -49,6 +49,7 @@ class BenchPlanIT extends InBrowser {
         browser().assertAccessible();
         browser().screenshots("hole");
         browser().get("#contours").click();
+        browser().await(".contours.shown:not(.stale) text");
         assertThat(browser().all(".contours.shown text").size()).isGreaterThan(2);
         browser().screenshots("hole-contours");
         browser().get("#no-lines").click();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import loopwright.course.AreaKind;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -115,5 +116,13 @@ class LiesTest {
             out[i] = 0.299 * (rgb >> 16 & 255) + 0.587 * (rgb >> 8 & 255) + 0.114 * (rgb & 255);
         }
         return out;
+    }
+
+    @Test
+    void aCrownLiesAboveTheEarlierOnesThatItMeetsAndTheRestAreOneMark() {
+        List<Point> centres = List.of(new Point(0, 0), new Point(3, 0), new Point(6, 0), new Point(40, 0));
+        List<Mark> marks = new Lies(1, new Extent(-10, -10, 50, 10)).crowns(centres, List.of(2.0, 2.0, 2.0, 2.0));
+        // outlines and shades of a layer, from the bottom up: the first and the one apart, the second, the third
+        assertThat(marks).map(m -> ((Mark.Shape) m).traces().size()).containsExactly(2, 2, 1, 1, 1, 1);
     }
 }

@@ -35,15 +35,23 @@ final class HoleOverlay {
     private final Extent window;
     private final Lettering lettering;
     private final Optional<HeightContours> heights;
+    private final Optional<StrokesContours> strokes;
     private final List<Mark> marks = new ArrayList<>();
 
     HoleOverlay(HolePicture picture, SheetView view, Extent window, LengthUnit lengths) {
+        this(picture, view, window, lengths, picture.course().heights().map(h -> new HeightContours(h, view, window)));
+    }
+
+    /** {@code heights} of the same course, view and window. */
+    HoleOverlay(
+            HolePicture picture, SheetView view, Extent window, LengthUnit lengths, Optional<HeightContours> heights) {
         this.lengths = lengths;
         this.picture = picture;
         this.view = view;
         this.window = window;
         this.lettering = new Lettering(window.grown(-3));
-        this.heights = picture.course().heights().map(h -> new HeightContours(h, view, window));
+        this.heights = heights;
+        this.strokes = picture.strokes().map(f -> new StrokesContours(f, view, window));
     }
 
     /** Lines first, then the marks of aim and warning, then every text. What matters most is lettered first. */
@@ -64,7 +72,7 @@ final class HoleOverlay {
     /** What is laid over the ground. */
     List<Mark> plan() {
         Point pin = view.toSheet(picture.hole().holeLocation());
-        picture.strokes().ifPresent(f -> marks.addAll(new StrokesContours(f, view, window).lines()));
+        strokes.ifPresent(s -> marks.addAll(s.lines()));
         playLine();
         picture.shots().forEach(this::outlines);
         picture.shots().forEach(this::roomLine);
@@ -115,7 +123,7 @@ final class HoleOverlay {
             letterShot(shot);
         }
         ticks((at, words) -> lettering.besideIfFree(words, at, 7, FINE, Face.REGULAR, Ink.LINE));
-        picture.strokes().ifPresent(f -> new StrokesContours(f, view, window).letter(lettering));
+        strokes.ifPresent(s -> s.letter(lettering));
         heights.ifPresent(h -> h.letter(lettering));
     }
 

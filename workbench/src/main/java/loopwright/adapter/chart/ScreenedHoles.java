@@ -2,18 +2,22 @@ package loopwright.adapter.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import loopwright.action.AimField;
 import loopwright.action.HolePicture;
 import loopwright.action.HoleScreens;
 import loopwright.action.LengthUnit;
+import loopwright.action.Remembered;
 import loopwright.course.Course;
 import loopwright.drawing.Extent;
+import loopwright.drawing.HeightContours;
 import loopwright.drawing.Lettering;
 import loopwright.drawing.Mark;
 import loopwright.drawing.Point;
 import loopwright.drawing.SheetView;
 import loopwright.drawing.SvgPage;
 import loopwright.geo.Place;
+import loopwright.ground.HeightField;
 
 /** Draws holes for a screen, play running up, as wide as the ground that matters. */
 public final class ScreenedHoles implements HoleScreens {
@@ -23,9 +27,17 @@ public final class ScreenedHoles implements HoleScreens {
     /** Ground shown beside and beyond the line of play, metres. */
     private static final double MARGIN_METRES = 42;
 
+    private static final int KEPT_HEIGHTS = 24;
+
+    private final Remembered<Lay, HeightContours> heights = new Remembered<>(KEPT_HEIGHTS);
+
+    /** Heights as they lie on a screen. */
+    private record Lay(HeightField field, SheetView view, Extent sheet) {}
+
+    /** The ground lies the same wherever on the green the hole is cut. */
     @Override
     public Screen screen(HolePicture picture, LengthUnit lengths) {
-        double up = picture.tee().bearingTo(picture.hole().holeLocation());
+        double up = picture.tee().bearingTo(picture.hole().green().centre());
         List<Place> shown =
                 new ArrayList<>(picture.hole().lineFrom(picture.tee()).places());
         picture.hole().green().polygons().forEach(p -> shown.addAll(p.get(0)));
@@ -35,8 +47,15 @@ public final class ScreenedHoles implements HoleScreens {
         double scale = Math.min(HEIGHT / ground.height(), MOST_WIDTH / ground.width());
         double width = Math.max(LEAST_WIDTH, Math.min(MOST_WIDTH, ground.width() * scale));
         Extent sheet = new Extent(0, 0, width, ground.height() * scale);
+        SheetView view = new SheetView(unit.toGround(ground.centre()), sheet.centre(), up, scale);
         return new Shown(
-                picture, lengths, sheet, new SheetView(unit.toGround(ground.centre()), sheet.centre(), up, scale));
+                picture,
+                lengths,
+                sheet,
+                view,
+                picture.course()
+                        .heights()
+                        .map(h -> heights.get(new Lay(h, view, sheet), () -> new HeightContours(h, view, sheet))));
     }
 
     @Override
@@ -44,7 +63,9 @@ public final class ScreenedHoles implements HoleScreens {
         return CourseChart.groundOn(course);
     }
 
-    private record Shown(HolePicture picture, LengthUnit lengths, Extent sheet, SheetView view) implements Screen {
+    private record Shown(
+            HolePicture picture, LengthUnit lengths, Extent sheet, SheetView view, Optional<HeightContours> heights)
+            implements Screen {
         @Override
         public double width() {
             return sheet.width();
@@ -57,12 +78,12 @@ public final class ScreenedHoles implements HoleScreens {
 
         @Override
         public String ground() {
-            return SvgPage.marksOf(new HoleOverlay(picture, view, sheet, lengths).ground());
+            return SvgPage.marksOf(new HoleOverlay(picture, view, sheet, lengths, heights).ground());
         }
 
         @Override
         public String over(HolePicture other) {
-            return SvgPage.marksOf(new HoleOverlay(other, view, sheet, lengths).plan());
+            return SvgPage.marksOf(new HoleOverlay(other, view, sheet, lengths, heights).plan());
         }
 
         @Override

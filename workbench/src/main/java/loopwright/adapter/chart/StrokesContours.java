@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.BiConsumer;
 import loopwright.action.HolePicture.StrokesField;
 import loopwright.drawing.Extent;
 import loopwright.drawing.Ink;
@@ -26,38 +25,41 @@ final class StrokesContours {
     private final StrokesField field;
     private final SheetView view;
     private final Extent window;
+    private final List<Level> levels = new ArrayList<>();
+
+    /** One contour: so many steps, and where it runs. */
+    private record Level(long steps, List<Trace> traces) {}
 
     StrokesContours(StrokesField field, SheetView view, Extent window) {
         this.field = field;
         this.view = view;
         this.window = window;
-    }
-
-    List<Mark> lines() {
-        List<Mark> out = new ArrayList<>();
-        forEach((step, traces) -> {
-            // Whole strokes are drawn heavier, as hundreds of metres are on a height map.
-            boolean whole = step % Math.round(1 / STEP) == 0;
-            out.add(Mark.drawn(Pen.of(Ink.SOFT, whole ? 0.9 : 0.45), traces));
-        });
-        return out;
-    }
-
-    void letter(Lettering lettering) {
-        forEach((step, traces) -> traces.stream()
-                .filter(t -> t.length() > 70)
-                .forEach(t ->
-                        lettering.turnedOnLine(t, String.format(Locale.ROOT, "%.1f", step * STEP), SIZE, Ink.SOFT)));
-    }
-
-    private void forEach(BiConsumer<Long, List<Trace>> each) {
         double[][] values = values();
         DoubleSummaryStatistics range = Arrays.stream(values)
                 .flatMapToDouble(Arrays::stream)
                 .filter(v -> !Double.isNaN(v))
                 .summaryStatistics();
         for (long i = (long) Math.ceil(range.getMin() / STEP); i * STEP < range.getMax(); i++) {
-            each.accept(i, contour(values, i * STEP));
+            levels.add(new Level(i, contour(values, i * STEP)));
+        }
+    }
+
+    List<Mark> lines() {
+        List<Mark> out = new ArrayList<>();
+        for (Level level : levels) {
+            // Whole strokes are drawn heavier, as hundreds of metres are on a height map.
+            boolean whole = level.steps() % Math.round(1 / STEP) == 0;
+            out.add(Mark.drawn(Pen.of(Ink.SOFT, whole ? 0.9 : 0.45), level.traces()));
+        }
+        return out;
+    }
+
+    void letter(Lettering lettering) {
+        for (Level level : levels) {
+            String words = String.format(Locale.ROOT, "%.1f", level.steps() * STEP);
+            level.traces().stream()
+                    .filter(t -> t.length() > 70)
+                    .forEach(t -> lettering.turnedOnLine(t, words, SIZE, Ink.SOFT));
         }
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import loopwright.action.HolePicture;
+import loopwright.action.HoleScreens.Screen;
 import loopwright.action.LengthUnit;
 import loopwright.adapter.osm.OsmCourseFiles;
 import loopwright.course.Course;
@@ -25,5 +26,31 @@ class ScreenedHolesTest {
         String metres = new ScreenedHoles().screen(picture, LengthUnit.METRES).over(picture);
         assertThat(yards).contains(">300<", ">350<");
         assertThat(metres).contains(">300<").doesNotContain(">350<");
+    }
+
+    @Test
+    void theGroundLiesTheSameWhereverOnTheGreenTheHoleIsCut() {
+        Course course = new OsmCourseFiles()
+                .read(Path.of("..", "demo", "course.geojson"))
+                .course();
+        for (Hole hole : course.holes()) {
+            Place tee = course.findTeeSet("white")
+                    .orElseThrow()
+                    .getPlace(hole.number())
+                    .place();
+            Screen usual = screen(course, hole, tee);
+            String ground = usual.ground();
+            for (double bearing : new double[] {0, 2, 4}) {
+                Place cut = hole.holeLocation().along(bearing, 3);
+                Screen moved = screen(course, hole.withHoleLocation(cut), tee);
+                assertThat(moved.ground()).as("hole " + hole.number()).isEqualTo(ground);
+                assertThat(moved.at(tee)).containsExactly(usual.at(tee));
+                assertThat(moved.at(cut)).isNotEqualTo(moved.at(hole.holeLocation()));
+            }
+        }
+    }
+
+    private static Screen screen(Course course, Hole hole, Place tee) {
+        return new ScreenedHoles().screen(HolePicture.ofGround(course, hole, "white", tee), LengthUnit.YARDS);
     }
 }

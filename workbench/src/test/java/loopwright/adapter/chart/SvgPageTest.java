@@ -1,17 +1,23 @@
 package loopwright.adapter.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import loopwright.action.LengthUnit;
 import loopwright.drawing.Drawing;
 import loopwright.drawing.Face;
+import loopwright.drawing.Ink;
 import loopwright.drawing.Mark;
+import loopwright.drawing.Pen;
 import loopwright.drawing.Point;
 import loopwright.drawing.SvgPage;
+import loopwright.drawing.Trace;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -56,5 +62,33 @@ class SvgPageTest {
                 new Drawing("t", 100, 20, List.of(Mark.text("twelve yards", new Point(2, 15), Mark.Anchor.START, 9)));
         assertThat(SvgPage.of(drawing))
                 .contains("textLength=\"" + SvgPage.number(Face.REGULAR.width("twelve yards", 9)));
+    }
+
+    @Test
+    void onAScreenEveryPointOfAPathIsAStepInTenths() {
+        assertThat(SvgPage.marksOf(List.of(line(Trace.closed(point(1.04, 2), point(1.26, 2.3), point(0.96, 2.3))))))
+                .contains("d=\"M1 2l.3 .3-.3 0z\"");
+        assertThat(SvgPage.marksOf(List.of(line(Trace.dot(point(1, 2)))))).contains("d=\"M1 2h0\"");
+    }
+
+    @Test
+    void roundingDoesNotAddUpAlongAPath() {
+        Point[] points =
+                IntStream.rangeClosed(0, 1000).mapToObj(i -> point(i * 0.04, 0)).toArray(Point[]::new);
+        String svg = SvgPage.marksOf(List.of(line(Trace.line(points))));
+        String steps = svg.substring(svg.indexOf('l') + 1, svg.indexOf("\" fill"));
+        double sum = Arrays.stream(steps.split(" ", -1))
+                .mapToDouble(Double::parseDouble)
+                .sum();
+        // 400 steps of a tenth, each read with a rounding of its own
+        assertThat(sum).isCloseTo(40, within(400 * Math.ulp(40.0)));
+    }
+
+    private static Mark line(Trace trace) {
+        return Mark.drawn(Pen.of(Ink.LINE, 1), trace);
+    }
+
+    private static Point point(double x, double y) {
+        return new Point(x, y);
     }
 }
