@@ -116,7 +116,7 @@ public final class PlanVerb implements Runnable {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         ReadLengths lengths = units.lengths();
-        RoundPlan plan = action.plan(request(), new ProgressLine(err, "hole"));
+        RoundPlan plan = action.plan(request(), new ProgressLine(err, howSure ? "step" : "hole"));
         new PlanPage(out, lengths, day.remark()).print(plan, stateOfPlay);
         if (json != null) {
             results.write(json, PlanJson.of(plan));

@@ -25,9 +25,10 @@ final class ProgressLine implements Watch {
         if (!shown) {
             return;
         }
-        err.printf("\r%s %d of %d ", unit, done, total);
+        String line = unit + " " + done + " of " + total + " ";
+        err.print("\r" + line);
         if (done == total) {
-            err.print("\r                    \r");
+            err.print("\r" + " ".repeat(line.length()) + "\r");
         }
         err.flush();
     }
