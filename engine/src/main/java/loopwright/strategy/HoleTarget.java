@@ -14,8 +14,8 @@ public final class HoleTarget {
     final LaneTable table;
     final LaneChoice choice;
     final PaceChoice paces;
-    /** Chances on the ordinary day. */
-    final LaneField field;
+    /** Chances on the ordinary day, where they are kept. */
+    private final Optional<LaneField> field;
 
     private final List<HandOver> before;
     private final List<Double> whenChosen;
@@ -34,14 +34,15 @@ public final class HoleTarget {
             LaneEvaluation evaluation,
             List<HandOver> before,
             List<Double> whenChosen,
-            List<double[]> meanScores) {
+            List<double[]> meanScores,
+            boolean keepsPlay) {
         this.hole = hole;
         this.options = options;
         this.table = table;
         this.choice = choice;
         this.paces = paces;
         this.whenChosen = List.copyOf(whenChosen);
-        field = evaluation.fields.get(0);
+        field = keepsPlay ? Optional.of(evaluation.fields.get(0)) : Optional.empty();
         this.before = before;
         meanPlay = meanScores.stream()
                 .map(s -> ScoreDistribution.of(0, s).countedBy(hole.table()))
@@ -108,7 +109,12 @@ public final class HoleTarget {
         return Optional.of(new TeeShot(o.shot(), aim, chosenOnTee.get(i) - usualOnTee.get(i)));
     }
 
-    /** The play of this hole begun with so many strokes in hand. */
+    /** Chances on the ordinary day; only where the play was kept. */
+    LaneField field() {
+        return field.orElseThrow(() -> new IllegalStateException("solved for chances alone; nothing can be played"));
+    }
+
+    /** The play of this hole begun with so many strokes in hand; only where it was kept. */
     public Policy policy(int inHand) {
         return new TargetPolicy(this, lane(inHand));
     }

@@ -28,14 +28,14 @@ final class TargetPolicy extends SolvedPolicy {
 
     @Override
     public double costOfReplay(Place from, Surface surface, Situation situation) {
-        return -target.field.inState(lane.after(1), target.hole.mean().state(from, surface, situation));
+        return -target.field().inState(lane.after(1), target.hole.mean().state(from, surface, situation));
     }
 
     @Override
     public double costOfDrop(Relief.Option drop, Surface surface) {
         HoleRaster raster = target.hole.mean().problem.raster;
         return raster.isDrop(drop.place())
-                ? -target.field.ofCell(lane.after(drop.penaltyStrokes()), raster.cell(drop.place()))
+                ? -target.field().ofCell(lane.after(drop.penaltyStrokes()), raster.cell(drop.place()))
                 : Double.POSITIVE_INFINITY;
     }
 }

@@ -5,13 +5,19 @@ package loopwright.strategy;
  *
  * @param margin a gain in the chance below this is not worth leaving the mean-best option for: the clouds cannot tell it
  * @param clip a chance on a tee this close to 0 or 1 is taken as exactly that
+ * @param keepsPlay true to keep of every hole what a ball in play needs to be played on; chances and tee shots need none of it
  */
-record TargetSettings(double margin, double clip) {
+record TargetSettings(double margin, double clip, boolean keepsPlay) {
     /** Over 18 holes and both ends the clip cuts less than 1e-6. */
-    static final TargetSettings STANDARD = new TargetSettings(1e-3, 2.5e-8);
+    static final TargetSettings STANDARD = new TargetSettings(1e-3, 2.5e-8, true);
 
     /** For clouds without chance, on courses made for checks. */
-    static final TargetSettings EXACT = new TargetSettings(0, 1e-12);
+    static final TargetSettings EXACT = new TargetSettings(0, 1e-12, true);
+
+    /** The same for chances and tee shots alone. */
+    TargetSettings withoutPlay() {
+        return new TargetSettings(margin, clip, false);
+    }
 
     TargetSettings {
         if (!(margin >= 0) || !(clip >= 0 && clip < 0.5)) {

@@ -40,6 +40,14 @@ public final class TargetSolver {
         return solve(holes, days, TargetSettings.STANDARD, watch);
     }
 
+    /**
+     * The same where nothing is played out: chances and tee shots are kept, the play of a ball on its way is not. A table
+     * with a ceiling has hundreds of lanes on every hole, too many to keep those of a whole round.
+     */
+    public static TargetSolution chances(List<TargetHole> holes, List<DayAbility> days, Watch watch) {
+        return solve(holes, days, TargetSettings.STANDARD.withoutPlay(), watch);
+    }
+
     static TargetSolution solve(List<TargetHole> holes, List<DayAbility> days, TargetSettings settings, Watch watch) {
         return new TargetSolver(holes, days, settings, watch).solve();
     }
@@ -110,7 +118,16 @@ public final class TargetSolver {
                 .map(c -> LaneRange.handOver(again, c, settings.clip()))
                 .toList();
         return new HoleTarget(
-                hole, prepared.options, again, chooser.choice, paces, evaluation, before, whenChosen, meanScores);
+                hole,
+                prepared.options,
+                again,
+                chooser.choice,
+                paces,
+                evaluation,
+                before,
+                whenChosen,
+                meanScores,
+                settings.keepsPlay());
     }
 
     /** Outcomes of one day, and the scores of mean play. */

@@ -1,6 +1,7 @@
 package loopwright.strategy;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.HashMap;
@@ -60,6 +61,19 @@ class TargetSolverPropertyTest {
                 assertThat(chance).isGreaterThanOrEqualTo(round.meanPlayFrom(first, inHand) - EXACT);
             }
         }
+    }
+
+    @Test
+    void chancesAloneAreTheSameAndNothingCanBePlayed() {
+        TargetHole one = hole(ScoreTable.stableford(4, 1));
+        List<DayAbility> days = List.of(new DayAbility(one.mean().problem().ability(), 1));
+        TargetSolution played = TargetSolver.solve(List.of(one, one), days, Watch.NONE);
+        TargetSolution alone = TargetSolver.chances(List.of(one, one), days, Watch.NONE);
+        for (int limit = -9; limit <= 1; limit++) {
+            assertThat(alone.targetPlay(limit)).as("limit %d", limit).isEqualTo(played.targetPlay(limit));
+        }
+        assertThat(played.holes().get(0).field()).isNotNull();
+        assertThatThrownBy(() -> alone.holes().get(0).field()).isInstanceOf(IllegalStateException.class);
     }
 
     /** All choices, all outcomes, stroke by stroke; only what is alike on a tee is worked out once. */

@@ -167,7 +167,7 @@ public final class PlanRound {
         List<TargetHole> holes =
                 planned.stream().map(p -> p.solved().orElseThrow()).toList();
         return StateOfPlay.of(
-                TargetSolver.solve(holes, round.days(), watch),
+                TargetSolver.chances(holes, round.days(), watch),
                 request.counting(),
                 request.target(),
                 planned.stream().map(p -> p.plan().number()).toList(),
