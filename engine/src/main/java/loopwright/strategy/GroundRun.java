@@ -99,7 +99,7 @@ final class GroundRun {
         short ground = raster.ground(cell);
         double height = heights.metres(cell);
         while (left > 0 && gone < LONGEST_RUN && !HoleRaster.Ground.isPenaltyArea(ground)) {
-            int same = HoleRaster.Ground.sameSurfaceDistance(ground) - 1;
+            int same = HoleRaster.Ground.sameSurfaceDistance(ground);
             double step = Math.max(SHORTEST_STEP, Math.min(SLOPE_STEP, same));
             cell = raster.cell(x + east * step, y + north * step);
             double ahead = heights.metres(cell);
