@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
  * of rest, or {@code restCells() + r} for the r-th crossing into a penalty area.
  */
 final class GroundRun {
-    private static final double SHORTEST_STEP = 1;
     /** Length of a step where the ground's slope counts, cells. */
     private static final double SLOPE_STEP = 10;
 
@@ -99,8 +98,7 @@ final class GroundRun {
         short ground = raster.ground(cell);
         double height = heights.metres(cell);
         while (left > 0 && gone < LONGEST_RUN && !HoleRaster.Ground.isPenaltyArea(ground)) {
-            int same = HoleRaster.Ground.sameSurfaceDistance(ground);
-            double step = Math.max(SHORTEST_STEP, Math.min(SLOPE_STEP, same));
+            double step = Math.min(SLOPE_STEP, HoleRaster.Ground.sameSurfaceDistance(ground));
             cell = raster.cell(x + east * step, y + north * step);
             double ahead = heights.metres(cell);
             double climb = (ahead - height) * CLIMB_CELLS;

@@ -170,17 +170,19 @@ public final class MeanSolver {
      * with the visits. May come out below zero by chance.
      */
     private double searchLoss(Watch watch) {
-        double[] regrets = IntStream.range(0, (nodes.states - 1) / AUDIT_EVERY + 1)
-                .map(i -> AUDIT_EVERY * i)
+        int[] sample = IntStream.range(1, nodes.states)
+                .filter(s -> s % AUDIT_EVERY == AUDIT_EVERY / 2 && matters(s))
+                .toArray();
+        double[] regrets = Arrays.stream(sample)
                 .parallel()
                 .mapToDouble(s -> {
                     watch.check();
-                    return s == 0 ? regret(0) : matters(s) ? AUDIT_EVERY * importance[s] * regret(s) : 0;
+                    return regret(s);
                 })
                 .toArray();
-        double loss = 0;
-        for (double regret : regrets) {
-            loss += regret;
+        double loss = regret(0);
+        for (int i = 0; i < sample.length; i++) {
+            loss += AUDIT_EVERY * importance[sample[i]] * regrets[i];
         }
         return loss;
     }
