@@ -33,6 +33,8 @@ public final class CourseMap {
     private final int columns;
     private final int rows;
     private final AtomicReferenceArray<@Nullable Cell> cells;
+    /** Those that can stand over a cell of the grid. */
+    private final List<Tree> treesOfGrid;
 
     /** One area with the surface it gives on this hole; {@code outside}: the surface lies beyond the region. */
     private record Layer(Region region, boolean outside, Surface surface, double notFoundChance, AreaSurvey survey) {
@@ -74,6 +76,10 @@ public final class CourseMap {
         this.columns = (int) Math.ceil(box.width() / CELL_METRES);
         this.rows = (int) Math.ceil(box.height() / CELL_METRES);
         this.cells = new AtomicReferenceArray<>(columns * rows);
+        this.treesOfGrid = course.trees().stream()
+                .filter(t -> box.grown(t.crownRadiusMetres() + 2 * HALF_DIAGONAL)
+                        .contains(t.place().x(), t.place().y()))
+                .toList();
     }
 
     private static List<Layer> layersOf(Course course, Hole hole) {
@@ -172,22 +178,19 @@ public final class CourseMap {
         int column = (int) Math.floor((x - box.minX()) / CELL_METRES);
         int row = (int) Math.floor((y - box.minY()) / CELL_METRES);
         if (column < 0 || row < 0 || column >= columns || row >= rows) {
-            return fill(column, row);
+            return fill(column, row, course.trees());
         }
         Cell cell = cells.get(row * columns + column);
         if (cell == null) {
-            cell = fill(column, row);
+            cell = fill(column, row, treesOfGrid);
             cells.set(row * columns + column, cell);
         }
         return cell;
     }
 
-    private Cell fill(int column, int row) {
-        return fill(new Place(box.minX() + (column + 0.5) * CELL_METRES, box.minY() + (row + 0.5) * CELL_METRES));
-    }
-
-    private Cell fill(Place centre) {
-        List<Tree> trees = course.trees().stream()
+    private Cell fill(int column, int row, List<Tree> trees) {
+        Place centre = new Place(box.minX() + (column + 0.5) * CELL_METRES, box.minY() + (row + 0.5) * CELL_METRES);
+        List<Tree> over = trees.stream()
                 .filter(t -> t.place().distanceTo(centre) <= t.crownRadiusMetres() + HALF_DIAGONAL)
                 .toList();
         List<Layer> near = new ArrayList<>();
@@ -196,9 +199,9 @@ public final class CourseMap {
             if (!farOff && layer.region.distanceToEdge(centre) <= HALF_DIAGONAL) {
                 near.add(layer);
             } else if (layer.covers(centre.x(), centre.y())) {
-                return new Cell(near, layer, trees);
+                return new Cell(near, layer, over);
             }
         }
-        return new Cell(near, ROUGH, trees);
+        return new Cell(near, ROUGH, over);
     }
 }

@@ -1,9 +1,12 @@
 package loopwright.strategy;
 
 import java.util.Arrays;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.stream.IntStream;
 import loopwright.geo.Line;
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Lays out the decision nodes of a hole and connects the cells to them. Nodes stand on a grid: half the base spacing round the
@@ -37,7 +40,7 @@ final class NodeMesh {
 
     private final int gridColumns;
     /** Weights at the places of a square, squares of all sizes one after the other; empty until asked for. */
-    private final double[][] inSquare;
+    private final AtomicReferenceArray<double @Nullable []> inSquare;
 
     /** Number of nodes, the first so many of each array. */
     int nodes;
@@ -62,7 +65,7 @@ final class NodeMesh {
         bucketRows = raster.rows / bucketCells + 1;
         buckets = new int[Surface.values().length * bucketColumns * bucketRows][0];
         inBucket = new int[buckets.length];
-        inSquare = new double[8 * base * base][0];
+        inSquare = new AtomicReferenceArray<>(8 * base * base);
         gridColumns = raster.columns / (base / 2) + 1;
         grid = new int[gridColumns * (raster.rows / (base / 2) + 1)];
         Arrays.fill(grid, -1);
@@ -71,8 +74,13 @@ final class NodeMesh {
         Arrays.fill(cellNodes, -1);
         addNode(raster.column(line.start()), raster.row(line.start()), Surface.TEE, 0);
         addGrid();
-        for (int cell = 0; cell < raster.cells(); cell++) {
-            if (isDecided(cell)) {
+        int[] alone = IntStream.range(0, raster.cells())
+                .parallel()
+                .filter(cell -> isDecided(cell) && !connect(cell))
+                .toArray();
+        for (int cell : alone) {
+            if (!connect(cell)) {
+                register(addNode(raster.columnOf(cell) + 0.5, raster.rowOf(cell) + 0.5, raster.surface(cell), 0), cell);
                 connect(cell);
             }
         }
@@ -136,13 +144,14 @@ final class NodeMesh {
         return (on.ordinal() * bucketRows + bucketRow) * bucketColumns + bucketColumn;
     }
 
-    private void connect(int cell) {
+    /** Gives a cell its nodes, on any thread; false if none of its surface is near. */
+    private boolean connect(int cell) {
         double c = raster.columnOf(cell) + 0.5;
         double r = raster.rowOf(cell) + 0.5;
         int[] corners = square(cell);
         if (corners.length == CORNERS) {
             set(cell, corners, CORNERS, squareWeights(corners, c, r));
-            return;
+            return true;
         }
         int[] nearest = nearestByQuarter(cell, c, r);
         int found = 0;
@@ -151,11 +160,10 @@ final class NodeMesh {
                 nearest[found++] = n;
             }
         }
-        if (found == 0) {
-            nearest[found++] = addNode(c, r, raster.surface(cell), 0);
-            register(nearest[0], cell);
+        if (found > 0) {
+            set(cell, nearest, found, weights(nearest, found, c, r));
         }
-        set(cell, nearest, found, weights(nearest, found, c, r));
+        return found > 0;
     }
 
     private void set(int cell, int[] near, int n, double[] weights) {
@@ -171,10 +179,12 @@ final class NodeMesh {
         int east = (int) (c - column[corners[0]]) - 1;
         int north = (int) (r - row[corners[0]]) - 1;
         int place = side * side + east * side + north;
-        if (inSquare[place].length == 0) {
-            inSquare[place] = weights(corners, CORNERS, c, r);
+        double[] known = inSquare.get(place);
+        if (known == null) {
+            known = weights(corners, CORNERS, c, r);
+            inSquare.set(place, known);
         }
-        return inSquare[place];
+        return known;
     }
 
     /** The nodes at the corners of the square of the grid round a cell, if all are of its surface; else nothing. */

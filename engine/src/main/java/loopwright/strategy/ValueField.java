@@ -68,9 +68,9 @@ final class ValueField {
     }
 
     private void refreshCells(int band) {
-        for (int cell : nodes.cellsOfBand[band]) {
-            found[cell] = (1 - replay[cell]) * nodes.atCell(cell, nodeValue);
-        }
+        Arrays.stream(nodes.cellsOfBand[band])
+                .parallel()
+                .forEach(cell -> found[cell] = (1 - replay[cell]) * nodes.atCell(cell, nodeValue));
     }
 
     /** Expected strokes from a ball lying in a cell, found; infinite where no ball can be played from. */
@@ -92,12 +92,17 @@ final class ValueField {
         }
         for (; known < n; known++) {
             refreshRelief(known);
-            int record = known;
-            Arrays.stream(crossings.drops(record))
-                    .map(cell -> nodes.bandOfCell[cell])
-                    .filter(band -> band >= 0)
-                    .distinct()
-                    .forEach(band -> reliefsOfBand.get(band).add(record));
+            for (int cell : crossings.drops(known)) {
+                if (nodes.bandOfCell[cell] >= 0) {
+                    addOnce(reliefsOfBand.get(nodes.bandOfCell[cell]), known);
+                }
+            }
+        }
+    }
+
+    private static void addOnce(List<Integer> rising, int record) {
+        if (rising.isEmpty() || rising.get(rising.size() - 1) != record) {
+            rising.add(record);
         }
     }
 
