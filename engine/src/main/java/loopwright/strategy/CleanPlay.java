@@ -1,12 +1,11 @@
 package loopwright.strategy;
 
-import java.util.Arrays;
 import loopwright.ground.Surface;
 
 /** The chance that a fixed policy plays a hole out without a penalty stroke, from every state. */
 final class CleanPlay {
     private static final int MOST_PASSES = 40;
-    private static final double SETTLED = 1e-6;
+    private static final double SETTLED = 1e-8;
 
     private final NodeSet nodes;
     private final PolicyEvaluation evaluation;
@@ -37,9 +36,9 @@ final class CleanPlay {
     }
 
     private void refresh(int band) {
-        Arrays.stream(nodes.cellsOfBand[band])
-                .parallel()
-                .forEach(c -> ofCell[c] = (1 - evaluation.field.replay[c]) * nodes.atCell(c, ofNode));
+        for (int c : nodes.cellsOfBand[band]) {
+            ofCell[c] = (1 - evaluation.field.replay[c]) * nodes.atCell(c, ofNode);
+        }
     }
 
     private void update(int node) {

@@ -68,9 +68,9 @@ final class ValueField {
     }
 
     private void refreshCells(int band) {
-        Arrays.stream(nodes.cellsOfBand[band])
-                .parallel()
-                .forEach(cell -> found[cell] = (1 - replay[cell]) * nodes.atCell(cell, nodeValue));
+        for (int cell : nodes.cellsOfBand[band]) {
+            found[cell] = (1 - replay[cell]) * nodes.atCell(cell, nodeValue);
+        }
     }
 
     /** Expected strokes from a ball lying in a cell, found; infinite where no ball can be played from. */
