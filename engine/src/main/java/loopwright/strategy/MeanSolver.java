@@ -189,11 +189,8 @@ public final class MeanSolver {
 
     private double regret(int state) {
         Evaluator evaluator = new Evaluator(problem);
-        int own = points[state];
-        points[state] = Math.min(own, MOST_AUDIT_POINTS);
-        Best best = new Best(state, evaluator);
+        Best best = new Best(state, Math.min(points[state], MOST_AUDIT_POINTS), evaluator);
         best.tryAll(everything(state));
-        points[state] = own;
         return reported(state, policy.option(state), evaluator) - reported(state, best.option, evaluator);
     }
 
@@ -386,6 +383,7 @@ public final class MeanSolver {
     /** The cheapest option seen for one state. */
     private final class Best {
         private final int state;
+        private final int onPoints;
         private final Evaluator evaluator;
         private Option option = NOTHING;
         private double value = Double.POSITIVE_INFINITY;
@@ -394,7 +392,12 @@ public final class MeanSolver {
         private final List<Option> tried = new ArrayList<>();
 
         Best(int state, Evaluator evaluator) {
+            this(state, points[state], evaluator);
+        }
+
+        Best(int state, int onPoints, Evaluator evaluator) {
             this.state = state;
+            this.onPoints = onPoints;
             this.evaluator = evaluator;
         }
 
@@ -420,7 +423,7 @@ public final class MeanSolver {
             boolean better = false;
             for (Option o : options) {
                 tried.add(o);
-                double v = valueOf(state, o, points[state], evaluator);
+                double v = valueOf(state, o, onPoints, evaluator);
                 shortlist.offer(o, v);
                 if (v < value || !seen) {
                     seen = true;

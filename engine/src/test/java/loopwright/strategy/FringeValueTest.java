@@ -22,6 +22,7 @@ import loopwright.putting.GreenSpeed;
 import loopwright.putting.LevelGreenOdds;
 import loopwright.scoring.LevelGreenPlay;
 import loopwright.scoring.PlayOut;
+import loopwright.scoring.PlayedMean;
 import org.junit.jupiter.api.Test;
 
 /** Putts from a narrow fringe with sand and rough behind it: nobody putts them out of the sand. */
@@ -58,18 +59,12 @@ class FringeValueTest {
         SplittableRandom random = new SplittableRandom(3);
         for (Spot spot : lastYard) {
             Place ball = problem.raster.place(spot.column(), spot.row());
-            double sum = 0;
-            double squares = 0;
-            for (int i = 0; i < BALLS; i++) {
-                int strokes = referee.playFrom(ball, Surface.FAIRWAY, Situation.ORDINARY, random)
-                        .strokes();
-                sum += strokes;
-                squares += strokes * strokes;
-            }
-            double mean = sum / BALLS;
-            double error = Math.sqrt((squares / BALLS - mean * mean) / BALLS);
+            PlayedMean played = PlayedMean.of(
+                    BALLS,
+                    () -> referee.playFrom(ball, Surface.FAIRWAY, Situation.ORDINARY, random)
+                            .strokes());
             int state = solution.state(ball, Surface.FAIRWAY, Situation.ORDINARY);
-            assertThat(evaluation.value[state]).isCloseTo(mean, within(YARD + 4 * error));
+            assertThat(evaluation.value[state]).isCloseTo(played.mean(), within(YARD + 4 * played.standardError()));
         }
     }
 
