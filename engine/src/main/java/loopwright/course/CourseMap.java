@@ -37,9 +37,10 @@ public final class CourseMap {
     private final List<Tree> treesOfGrid;
 
     /** One area with the surface it gives on this hole; {@code outside}: the surface lies beyond the region. */
-    private record Layer(Region region, boolean outside, Surface surface, double notFoundChance, AreaSurvey survey) {
-        Layer(Region region, boolean outside, Surface surface, double notFoundChance) {
-            this(region, outside, surface, notFoundChance, AreaSurvey.NOTHING);
+    private record Layer(
+            Region region, boolean outside, Surface surface, double notFoundChance, AreaSurvey survey, Box nearBox) {
+        Layer(Region region, boolean outside, Surface surface, double notFoundChance, AreaSurvey survey) {
+            this(region, outside, surface, notFoundChance, survey, region.box().grown(HALF_DIAGONAL));
         }
 
         boolean covers(double x, double y) {
@@ -66,7 +67,8 @@ public final class CourseMap {
         }
     }
 
-    private static final Layer ROUGH = new Layer(Region.circle(new Place(0, 0), 1), false, Surface.ROUGH, 0);
+    private static final Layer ROUGH =
+            new Layer(Region.circle(new Place(0, 0), 1), false, Surface.ROUGH, 0, AreaSurvey.NOTHING);
 
     public CourseMap(Course course, Hole hole) {
         this.course = course;
@@ -84,8 +86,8 @@ public final class CourseMap {
 
     private static List<Layer> layersOf(Course course, Hole hole) {
         List<Layer> out = new ArrayList<>();
-        course.boundary().ifPresent(b -> out.add(new Layer(b, true, Surface.OUT_OF_BOUNDS, 0)));
-        out.add(new Layer(hole.green(), false, Surface.GREEN, 0));
+        course.boundary().ifPresent(b -> out.add(new Layer(b, true, Surface.OUT_OF_BOUNDS, 0, AreaSurvey.NOTHING)));
+        out.add(new Layer(hole.green(), false, Surface.GREEN, 0, AreaSurvey.NOTHING));
         course.areas().stream()
                 .filter(a -> a.kind().surface() != null)
                 .sorted(Comparator.comparing(Area::kind))
@@ -195,8 +197,8 @@ public final class CourseMap {
                 .toList();
         List<Layer> near = new ArrayList<>();
         for (Layer layer : layers) {
-            boolean farOff = !layer.region.box().grown(HALF_DIAGONAL).contains(centre.x(), centre.y());
-            if (!farOff && layer.region.distanceToEdge(centre) <= HALF_DIAGONAL) {
+            boolean mayBeNear = layer.nearBox.contains(centre.x(), centre.y());
+            if (mayBeNear && layer.region.distanceToEdge(centre) <= HALF_DIAGONAL) {
                 near.add(layer);
             } else if (layer.covers(centre.x(), centre.y())) {
                 return new Cell(near, layer, over);

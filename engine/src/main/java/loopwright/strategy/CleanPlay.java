@@ -1,19 +1,17 @@
 package loopwright.strategy;
 
 import loopwright.ground.Surface;
+import loopwright.numerics.Watch;
 
 /** The chance that a fixed policy plays a hole out without a penalty stroke, from every state. */
 final class CleanPlay {
-    private static final int MOST_PASSES = 40;
-    private static final double SETTLED = 1e-8;
+    private static final double SETTLED = 1e-6;
 
     private final NodeSet nodes;
     private final PolicyEvaluation evaluation;
     private final double[] ofNode;
     private final double[] ofState;
     private final double[] ofCell;
-    /** Largest change of a node in the pass under way. */
-    private double change;
 
     CleanPlay(HoleProblem problem, NodeSet nodes, PolicyEvaluation evaluation) {
         this.nodes = nodes;
@@ -27,11 +25,7 @@ final class CleanPlay {
     }
 
     double fromTee() {
-        change = Double.POSITIVE_INFINITY;
-        for (int pass = 0; pass < MOST_PASSES && change > SETTLED; pass++) {
-            change = 0;
-            nodes.inBands(this::update, this::refresh);
-        }
+        nodes.settle(this::update, this::refresh, SETTLED, Watch.NONE);
         return ofState[0];
     }
 
@@ -41,7 +35,8 @@ final class CleanPlay {
         }
     }
 
-    private void update(int node) {
+    /** How far the chance of a node moves. */
+    private double update(int node) {
         OutcomeRows rows = evaluation.rows();
         for (int s = nodes.firstState[node]; s < nodes.firstState[node + 1]; s++) {
             ofState[s] = 0;
@@ -52,7 +47,8 @@ final class CleanPlay {
             }
         }
         double mean = nodes.average(node, ofState);
-        change = Math.max(change, Math.abs(mean - ofNode[node]));
+        double moved = Math.abs(mean - ofNode[node]);
         ofNode[node] = mean;
+        return moved;
     }
 }

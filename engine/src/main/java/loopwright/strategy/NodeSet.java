@@ -5,11 +5,13 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntConsumer;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import loopwright.geo.Line;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
+import loopwright.numerics.Watch;
 import loopwright.player.SituationTable;
 
 /**
@@ -21,6 +23,8 @@ final class NodeSet {
     private static final double BAND_CELLS = 16;
     /** How far a node of the right surface is looked for, cells; then any will do. */
     private static final int MOST_REACH = 5;
+
+    private static final int MOST_PASSES = 100;
     /** Nodes of a band that one worker goes through. */
     private static final int STRETCH = 8;
 
@@ -162,7 +166,34 @@ final class NodeSet {
     }
 
     /**
-     * The same, with all cores: a band's nodes have two turns, as the squares of a chessboard have two colours, so that none
+     * Updates nodes again and again until none moves by more than {@code settled}: all of them, then those that still move
+     * until they rest, and all again.
+     *
+     * @param update of one node; how far it moves
+     */
+    void settle(IntToDoubleFunction update, IntConsumer bandDone, double settled, Watch watch) {
+        boolean[] moves = new boolean[nodes];
+        boolean all = true;
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            watch.check();
+            boolean every = all;
+            inBands(
+                    n -> {
+                        if (every || moves[n]) {
+                            moves[n] = update.applyAsDouble(n) > settled;
+                        }
+                    },
+                    bandDone);
+            boolean rests = IntStream.range(0, nodes).noneMatch(n -> moves[n]);
+            if (every && rests) {
+                return;
+            }
+            all = rests;
+        }
+    }
+
+    /**
+     * Visits every node, with all cores: a band's nodes have two turns, as the squares of a chessboard have two colours, so that none
      * has the turn of its neighbours; those of a turn are gone through side by side, each stretch by a worker of its own.
      */
     void inBandsAtOnce(Supplier<IntConsumer> worker, Runnable turnDone, IntConsumer bandDone) {

@@ -1,6 +1,8 @@
 package loopwright.strategy;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.IntPredicate;
 import loopwright.geo.Place;
 import loopwright.numerics.Watch;
@@ -25,7 +27,6 @@ public final class PolicyEvaluation {
     /** Points of a state where players are compared: a step of a skill then comes out within 0.002 strokes a hole. */
     private static final double POINTS_A_VISIT = 4_000;
 
-    private static final int MOST_PASSES = 100;
     private static final double SETTLED = 1e-7;
 
     private final HoleProblem problem;
@@ -39,10 +40,6 @@ public final class PolicyEvaluation {
     final double[] value;
     private final double[] visits;
     private final double[] scores;
-    /** Nodes whose value was still changing when they were last looked at. */
-    private final boolean[] moves;
-    /** Largest change of a node in the pass under way. */
-    private double change;
 
     private double[] crossingCost = new double[64];
     private double[] crossingWeight = new double[64];
@@ -64,12 +61,11 @@ public final class PolicyEvaluation {
         OutcomeRows outcomes = rows();
         field = problem.values(nodes);
         value = start.clone();
-        moves = new boolean[nodes.nodes];
         for (int n = 0; n < nodes.nodes; n++) {
             field.nodeValue[n] = nodes.average(n, value);
         }
         field.refreshAll();
-        settle(outcomes, watch);
+        nodes.settle(n -> update(n, outcomes), field::refreshBand, SETTLED, watch);
         ForwardPlay forward = new ForwardPlay(nodes, outcomes, this, green);
         visits = forward.visits;
         scores = forward.scores;
@@ -111,36 +107,14 @@ public final class PolicyEvaluation {
         return Double.isFinite(strokes) ? strokes : Double.NaN;
     }
 
-    /** Goes through all nodes, then through those that still move until they rest, and again through all. */
-    private void settle(OutcomeRows rows, Watch watch) {
-        boolean all = true;
-        for (int pass = 0; pass < MOST_PASSES; pass++) {
-            watch.check();
-            change = 0;
-            boolean every = all;
-            nodes.inBands(
-                    n -> {
-                        if (every || moves[n]) {
-                            update(n, rows);
-                        }
-                    },
-                    field::refreshBand);
-            if (every && change <= SETTLED) {
-                return;
-            }
-            all = change <= SETTLED;
-        }
-    }
-
-    private void update(int node, OutcomeRows rows) {
+    /** How far the value of a node moves. */
+    private double update(int node, OutcomeRows rows) {
         double before = field.nodeValue[node];
         for (int s = nodes.firstState[node]; s < nodes.firstState[node + 1]; s++) {
             value[s] = valueOfRow(s, rows);
         }
         field.nodeValue[node] = nodes.average(node, value);
-        double moved = Math.abs(field.nodeValue[node] - before);
-        moves[node] = moved > SETTLED;
-        change = Math.max(change, moved);
+        return Math.abs(field.nodeValue[node] - before);
     }
 
     private double valueOfRow(int s, OutcomeRows rows) {
@@ -171,6 +145,15 @@ public final class PolicyEvaluation {
     /** Probability of each score from the tee: index k holds exactly k strokes, the last one that many or more. */
     public double[] scores() {
         return scores.clone();
+    }
+
+    /** The same on each of the days that stand for all, the ordinary one first. */
+    public List<ScoreDistribution> scoresOn(List<DayAbility> days, Watch watch) {
+        List<ScoreDistribution> out = new ArrayList<>(List.of(ScoreDistribution.of(0, scores)));
+        for (DayAbility day : days.subList(1, days.size())) {
+            out.add(ScoreDistribution.of(0, scoresWith(day.ability(), watch)));
+        }
+        return out;
     }
 
     /**

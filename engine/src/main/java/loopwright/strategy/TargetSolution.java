@@ -2,28 +2,21 @@ package loopwright.strategy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import loopwright.player.RoundDay;
 
 /** A round solved for every target: chances of target play and of mean play, averaged over the days that count. */
 public final class TargetSolution {
     private final List<HoleTarget> holes;
-    private final List<Double> weights;
-    private final List<List<ScoreDistribution>> meanPlayFrom = new ArrayList<>();
+    private final List<RoundDay> days;
+    private final List<RoundScores> meanPlayFrom = new ArrayList<>();
 
-    TargetSolution(List<HoleTarget> holes, List<Double> weights) {
+    TargetSolution(List<HoleTarget> holes, List<RoundDay> days) {
         this.holes = holes;
-        this.weights = weights;
-        List<ScoreDistribution> rest =
-                weights.stream().map(w -> ScoreDistribution.certain(0)).toList();
-        meanPlayFrom.add(rest);
+        this.days = days;
+        meanPlayFrom.add(RoundScores.none(days));
         for (int i = holes.size() - 1; i >= 0; i--) {
-            List<ScoreDistribution> next = new ArrayList<>();
-            for (int day = 0; day < weights.size(); day++) {
-                next.add(holes.get(i)
-                        .meanPlay()
-                        .get(day)
-                        .plus(meanPlayFrom.get(0).get(day)));
-            }
-            meanPlayFrom.add(0, next);
+            meanPlayFrom.add(0, meanPlayFrom.get(0).plus(holes.get(i).meanPlay()));
         }
     }
 
@@ -42,21 +35,24 @@ public final class TargetSolution {
         return meanPlayFrom(0, limit);
     }
 
-    /** The same from the tee of a hole (0 the first) with so many strokes in hand. */
+    /**
+     * The same from the tee of a hole (0 the first) with so many strokes in hand. What the days on which bias and spread meet
+     * add is that of mean play: from day to day the two go the same way.
+     */
     public double targetPlayFrom(int hole, int inHand) {
-        double sum = 0;
-        for (int day = 0; day < weights.size(); day++) {
-            sum += weights.get(day) * targetPlayFrom(hole, inHand, day);
-        }
-        return sum;
+        return overDays(day -> targetPlayFrom(hole, inHand, day), hole, inHand);
     }
 
     public double meanPlayFrom(int hole, int inHand) {
-        double sum = 0;
-        for (int day = 0; day < weights.size(); day++) {
-            sum += weights.get(day) * meanPlayFrom(hole, inHand, day);
+        return overDays(day -> meanPlayFrom(hole, inHand, day), hole, inHand);
+    }
+
+    private double overDays(IntToDoubleFunction ofDay, int hole, int inHand) {
+        double sum = meanPlayFrom.get(hole).meetingUpTo(inHand);
+        for (int day = 0; day < days.size(); day++) {
+            sum += days.get(day).weight() * ofDay.applyAsDouble(day);
         }
-        return sum;
+        return Math.max(0, Math.min(1, sum));
     }
 
     /** The same on one day. */
@@ -67,13 +63,11 @@ public final class TargetSolution {
     }
 
     double meanPlayFrom(int hole, int inHand, int day) {
-        return meanPlayFrom.get(hole).get(day).probabilityAtMost(inHand);
+        return meanPlayFrom.get(hole).onDay(day).probabilityAtMost(inHand);
     }
 
     /** The distribution of the round's sum under mean play. */
     public ScoreDistribution meanPlay() {
-        return ScoreDistribution.mixtureOf(
-                meanPlayFrom.get(0),
-                weights.stream().mapToDouble(Double::doubleValue).toArray());
+        return meanPlayFrom.get(0).overDays();
     }
 }

@@ -70,7 +70,7 @@ public final class TargetSolver {
             watch.at(holes.size() - (long) i, holes.size());
         }
         Collections.reverse(solved);
-        return new TargetSolution(solved, days.stream().map(DayAbility::weight).toList());
+        return new TargetSolution(solved, days.stream().map(DayAbility::day).toList());
     }
 
     private static <T> T await(CompletableFuture<T> ready) {

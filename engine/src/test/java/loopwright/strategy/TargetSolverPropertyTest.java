@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import loopwright.numerics.Watch;
+import loopwright.player.RoundDay;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -23,7 +24,8 @@ class TargetSolverPropertyTest {
 
     private static TargetSolution round(List<TargetHole> holes) {
         Ability ability = holes.get(0).mean().problem().ability();
-        return TargetSolver.solve(holes, List.of(new DayAbility(ability, 1)), TargetSettings.EXACT, Watch.NONE);
+        return TargetSolver.solve(
+                holes, List.of(new DayAbility(ability, RoundDay.ORDINARY)), TargetSettings.EXACT, Watch.NONE);
     }
 
     private static TargetHole hole(ScoreTable table) {
@@ -66,7 +68,7 @@ class TargetSolverPropertyTest {
     @Test
     void chancesAloneAreTheSameAndNothingCanBePlayed() {
         TargetHole one = hole(ScoreTable.stableford(4, 1));
-        List<DayAbility> days = List.of(new DayAbility(one.mean().problem().ability(), 1));
+        List<DayAbility> days = List.of(new DayAbility(one.mean().problem().ability(), RoundDay.ORDINARY));
         TargetSolution played = TargetSolver.solve(List.of(one, one), days, Watch.NONE);
         TargetSolution alone = TargetSolver.chances(List.of(one, one), days, Watch.NONE);
         for (int limit = -9; limit <= 1; limit++) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Collections;
 import java.util.List;
 import loopwright.numerics.Watch;
+import loopwright.player.RoundDay;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,7 +26,10 @@ class TargetSolverReferenceTest {
     private static TargetSolution round(TargetHole hole, int n) {
         Ability ability = hole.mean().problem().ability();
         return TargetSolver.solve(
-                Collections.nCopies(n, hole), List.of(new DayAbility(ability, 1)), TargetSettings.EXACT, Watch.NONE);
+                Collections.nCopies(n, hole),
+                List.of(new DayAbility(ability, RoundDay.ORDINARY)),
+                TargetSettings.EXACT,
+                Watch.NONE);
     }
 
     @ParameterizedTest

@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import loopwright.course.Hole;
 import loopwright.handicap.TeeRating;
 import loopwright.numerics.Watch;
-import loopwright.strategy.DayAbility;
 import loopwright.strategy.HabitPlay;
 import loopwright.strategy.MeanSolution;
 import loopwright.strategy.MeanSolver;
@@ -55,7 +54,8 @@ public final class CheckPlayer {
                 IntStream.range(0, setup.holes().size()).boxed().toList(),
                 i -> play(setup, i, watch.withoutProgress()),
                 watch);
-        ScoreDistribution modelled = round(played, setup.round());
+        ScoreDistribution modelled =
+                setup.round().total(played.stream().map(Played::byDay).toList());
         List<String> setAside = new ArrayList<>();
         totals.problems().forEach(p -> setAside.add(q.scores() + ", " + p.sentence()));
         real.setAside().forEach(s -> setAside.add(q.scores() + ", " + s));
@@ -77,20 +77,9 @@ public final class CheckPlayer {
         MeanSolution solution = MeanSolver.solve(
                 setup.problem(i, setup.greens().of(setup.holes().get(i))), watch);
         PolicyEvaluation habit = new HabitPlay(solution, setup.profile().habit()).evaluate(watch);
-        List<ScoreDistribution> byDay = new ArrayList<>(List.of(ScoreDistribution.of(0, habit.scores())));
-        for (DayAbility day :
-                setup.round().days().subList(1, setup.round().days().size())) {
-            byDay.add(ScoreDistribution.of(0, habit.scoresWith(day.ability(), watch)));
-        }
-        return new Played(byDay, habit.expected(), solution.evaluate(watch).expected());
-    }
-
-    /** Holes are independent on any one day; the days are mixed. */
-    private static ScoreDistribution round(List<Played> holes, PlannedRound round) {
-        List<ScoreDistribution> days = IntStream.range(0, round.days().size())
-                .mapToObj(day -> ScoreDistribution.sumOf(
-                        holes.stream().map(h -> h.byDay().get(day)).toList()))
-                .toList();
-        return ScoreDistribution.mixtureOf(days, round.weights());
+        return new Played(
+                habit.scoresOn(setup.round().days(), watch),
+                habit.expected(),
+                solution.evaluate(watch).expected());
     }
 }

@@ -2,7 +2,6 @@ package loopwright.action;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,11 +9,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import loopwright.numerics.Watch;
-import loopwright.strategy.DayAbility;
 import loopwright.strategy.HabitPlay;
 import loopwright.strategy.MeanSolution;
 import loopwright.strategy.MeanSolver;
-import loopwright.strategy.PolicyEvaluation;
 import loopwright.strategy.ScoreDistribution;
 
 /**
@@ -157,22 +154,14 @@ public final class ForecastRound {
                 IntStream.range(0, greens.size()).boxed().toList(),
                 i -> hole(setup, i, greens.get(i), watch.withoutProgress()),
                 watch);
-        List<ScoreDistribution> byDay = IntStream.range(0, setup.round().days().size())
-                .mapToObj(day -> ScoreDistribution.sumOf(
-                        byHole.stream().map(hole -> hole.get(day)).toList()))
-                .toList();
-        return ScoreDistribution.mixtureOf(byDay, setup.round().weights());
+        return setup.round().total(byHole);
     }
 
-    /** The hole's score by habit on each of the days; holes are independent within a day. */
+    /** The hole's score by habit on each of the days. */
     private static List<ScoreDistribution> hole(RoundSetup setup, int i, RoundGreens.Green green, Watch watch) {
         MeanSolution solution = MeanSolver.solve(setup.problem(i, green), watch);
-        PolicyEvaluation habit = new HabitPlay(solution, setup.profile().habit()).evaluate(watch);
-        List<ScoreDistribution> out = new ArrayList<>(List.of(ScoreDistribution.of(0, habit.scores())));
-        for (DayAbility day :
-                setup.round().days().subList(1, setup.round().days().size())) {
-            out.add(ScoreDistribution.of(0, habit.scoresWith(day.ability(), watch)));
-        }
-        return out;
+        return new HabitPlay(solution, setup.profile().habit())
+                .evaluate(watch)
+                .scoresOn(setup.round().days(), watch);
     }
 }

@@ -26,7 +26,6 @@ import loopwright.scoring.PlayOut;
 import loopwright.strategy.Ability;
 import loopwright.strategy.Advice;
 import loopwright.strategy.Choice;
-import loopwright.strategy.DayAbility;
 import loopwright.strategy.HabitPlay;
 import loopwright.strategy.HoleProblem;
 import loopwright.strategy.HoleTarget;
@@ -118,7 +117,7 @@ final class HolePlanner {
         RoundGreens.Green green = greens.of(hole);
         MeanSolution solution = solve(SolverSettings.STANDARD, rules, green.odds(), watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
-        List<ScoreDistribution> byDay = byDay(evaluation, round, watch);
+        List<ScoreDistribution> byDay = evaluation.scoresOn(round.days(), watch);
         Advice advice = new Advice(solution, evaluation);
         HabitPlay habit = new HabitPlay(solution, habits);
         RoundPlan.HolePlan plan = describe(
@@ -149,7 +148,7 @@ final class HolePlanner {
         PolicyEvaluation evaluation = solution.evaluate(watch);
         HabitPlay habit = new HabitPlay(solution, habits);
         Advice advice = new Advice(solution, evaluation);
-        List<ScoreDistribution> byDay = byDay(evaluation, round, watch);
+        List<ScoreDistribution> byDay = evaluation.scoresOn(round.days(), watch);
         double byHabit = habit.played().evaluateRoughly(watch).expected();
         double usual = byDay.get(0).mean();
         RoundPlan.HolePlan plan = describe(
@@ -223,14 +222,6 @@ final class HolePlanner {
                 byHabit + badDays,
                 evaluation.expected() - solution.expectedWhenChosen(),
                 solution.searchLoss());
-    }
-
-    private List<ScoreDistribution> byDay(PolicyEvaluation evaluation, PlannedRound round, Watch watch) {
-        List<ScoreDistribution> out = new ArrayList<>(List.of(ScoreDistribution.of(0, evaluation.scores())));
-        for (DayAbility day : round.days().subList(1, round.days().size())) {
-            out.add(ScoreDistribution.of(0, evaluation.scoresWith(day.ability(), watch)));
-        }
-        return out;
     }
 
     private static double[] averaged(List<ScoreDistribution> byDay, PlannedRound round) {

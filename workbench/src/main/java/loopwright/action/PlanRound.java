@@ -155,7 +155,7 @@ public final class PlanRound {
     private static HowSure howSure(RoundSetup setup, List<HolePlanner.Planned> planned, RoundPlan plan, Watch watch) {
         List<TargetHole> holes =
                 planned.stream().map(p -> p.solved().orElseThrow()).toList();
-        return new SkillDoubts(setup, holes, watch).of(plan, onDay(setup.tables(), planned, 0));
+        return new SkillDoubts(setup, holes, watch).of(plan, onOrdinaryDay(setup.tables(), planned));
     }
 
     private static StateOfPlay forTarget(
@@ -198,18 +198,19 @@ public final class PlanRound {
                 Optional.empty());
     }
 
-    /** What the round counts: holes are independent on any one day, and the days are mixed. */
+    /** What the round counts over good and bad days. */
     private static ScoreDistribution total(
             List<ScoreTable> tables, List<HolePlanner.Planned> planned, PlannedRound round) {
-        List<ScoreDistribution> byDay = IntStream.range(0, round.days().size())
-                .mapToObj(day -> onDay(tables, planned, day))
-                .toList();
-        return ScoreDistribution.mixtureOf(byDay, round.weights());
+        return round.total(IntStream.range(0, planned.size())
+                .mapToObj(i -> planned.get(i).scores().stream()
+                        .map(s -> s.countedBy(tables.get(i)))
+                        .toList())
+                .toList());
     }
 
-    private static ScoreDistribution onDay(List<ScoreTable> tables, List<HolePlanner.Planned> planned, int day) {
+    private static ScoreDistribution onOrdinaryDay(List<ScoreTable> tables, List<HolePlanner.Planned> planned) {
         return ScoreDistribution.sumOf(IntStream.range(0, planned.size())
-                .mapToObj(i -> planned.get(i).scores().get(day).countedBy(tables.get(i)))
+                .mapToObj(i -> planned.get(i).scores().get(0).countedBy(tables.get(i)))
                 .toList());
     }
 

@@ -9,6 +9,8 @@ import loopwright.player.StrikeModel;
 import loopwright.putting.PuttingOdds;
 import loopwright.strategy.Ability;
 import loopwright.strategy.DayAbility;
+import loopwright.strategy.RoundScores;
+import loopwright.strategy.ScoreDistribution;
 
 /**
  * What all holes of a round share.
@@ -38,7 +40,7 @@ record PlannedRound(
         List<BiasedDay> biased = new ArrayList<>();
         for (RoundDay day : effect.days()) {
             Ability ability = new Ability(usual.on(day), putting, seed);
-            days.add(new DayAbility(ability, day.weight()));
+            days.add(new DayAbility(ability, day));
             if (day.biasRadians() != 0) {
                 biased.add(new BiasedDay(ability, day.biasRadians()));
             }
@@ -70,5 +72,10 @@ record PlannedRound(
 
     double[] weights() {
         return days.stream().mapToDouble(DayAbility::weight).toArray();
+    }
+
+    /** What the round comes to over good and bad days; of each hole its score by day. */
+    ScoreDistribution total(List<List<ScoreDistribution>> holes) {
+        return RoundScores.over(days.stream().map(DayAbility::day).toList(), holes);
     }
 }

@@ -13,7 +13,6 @@ import loopwright.practice.PracticeRound;
 import loopwright.practice.RoundOdds;
 import loopwright.putting.GreenOdds;
 import loopwright.strategy.Ability;
-import loopwright.strategy.DayAbility;
 import loopwright.strategy.HabitPlay;
 import loopwright.strategy.HoleProblem;
 import loopwright.strategy.MeanSolution;
@@ -56,12 +55,8 @@ final class PracticeRounds {
                 setup.day().greens(),
                 setup.round().seed(),
                 limit);
-        ScoreDistribution overDays = ScoreDistribution.mixtureOf(
-                IntStream.range(0, setup.round().days().size())
-                        .mapToObj(day -> ScoreDistribution.sumOf(
-                                holes.stream().map(h -> h.byDay().get(day)).toList()))
-                        .toList(),
-                setup.round().weights());
+        ScoreDistribution overDays =
+                setup.round().total(holes.stream().map(Solved::byDay).toList());
         return round.over(new RoundOdds(overDays.mean(), overDays.probabilityAtMost(limit)));
     }
 
@@ -74,10 +69,8 @@ final class PracticeRounds {
         habit.forgetRows();
         PracticeHole practised =
                 withMended(i, new PracticeHole(plan, habit, setup.tables().get(i), ability, watch), watch);
-        List<ScoreDistribution> byDay = setup.round().days().stream()
-                .map(DayAbility::ability)
-                .map(a -> ScoreDistribution.of(0, a == ability ? plan.scores() : plan.scoresWith(a, watch))
-                        .countedBy(setup.tables().get(i)))
+        List<ScoreDistribution> byDay = plan.scoresOn(setup.round().days(), watch).stream()
+                .map(s -> s.countedBy(setup.tables().get(i)))
                 .toList();
         return new Solved(practised, byDay);
     }

@@ -1,6 +1,5 @@
 package loopwright.action;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -59,10 +58,7 @@ record TeeHole(
                 watch);
         PolicyEvaluation evaluation = solution.evaluate(watch);
         double lost = evaluation.expectedLost();
-        List<ScoreDistribution> byDay = new ArrayList<>(List.of(ScoreDistribution.of(0, evaluation.scores())));
-        for (DayAbility day : days.subList(1, days.size())) {
-            byDay.add(ScoreDistribution.of(0, evaluation.scoresWith(day.ability(), watch)));
-        }
+        List<ScoreDistribution> byDay = evaluation.scoresOn(days, watch);
         Advice advice = new Advice(solution, evaluation);
         List<Advice.Rest> left = advice
                 .rests(tee, Surface.TEE, Situation.ORDINARY, advice.chosen(tee, Surface.TEE, Situation.ORDINARY))
@@ -83,16 +79,12 @@ record TeeHole(
 
     /** What a round of these holes counts, over good and bad days. */
     static ScoreDistribution total(List<TeeHole> holes, RoundSetup setup) {
-        double[] weights = setup.round().weights();
-        List<ScoreDistribution> days = IntStream.range(0, weights.length)
-                .mapToObj(day -> ScoreDistribution.sumOf(IntStream.range(0, holes.size())
-                        .mapToObj(i -> holes.get(i)
-                                .byDay
-                                .get(day)
-                                .countedBy(setup.tables().get(i)))
-                        .toList()))
-                .toList();
-        return ScoreDistribution.mixtureOf(days, weights);
+        return setup.round()
+                .total(IntStream.range(0, holes.size())
+                        .mapToObj(i -> holes.get(i).byDay.stream()
+                                .map(s -> s.countedBy(setup.tables().get(i)))
+                                .toList())
+                        .toList());
     }
 
     /** Mean score over the days. */

@@ -54,7 +54,7 @@ class TargetStudyIT {
     private final Player player = PlayerPrior.of(82, Player.Hand.RIGHT).player("test");
     private final LevelGreenOdds odds = new LevelGreenOdds(player.putting(), GreenSpeed.ofRollMetres(3.048));
     private final List<DayAbility> days = DAY.days().stream()
-            .map(d -> new DayAbility(new Ability(new StrikeModel(player.on(d)), odds, 1), d.weight()))
+            .map(d -> new DayAbility(new Ability(new StrikeModel(player.on(d)), odds, 1), d))
             .toList();
 
     private record PlayedHole(CourseMap map, Place tee, Policy mean) {}
