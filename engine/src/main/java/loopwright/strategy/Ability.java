@@ -26,6 +26,11 @@ public final class Ability {
         return putting;
     }
 
+    /** Lets go of what was worked out until somebody asks again. */
+    public void forgetClouds() {
+        clouds.forget();
+    }
+
     Reach reach() {
         return reach;
     }

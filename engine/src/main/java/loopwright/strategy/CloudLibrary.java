@@ -58,6 +58,11 @@ final class CloudLibrary {
         return cloud;
     }
 
+    /** Lets go of all clouds until somebody asks again. */
+    void forget() {
+        clouds.clear();
+    }
+
     /** The steps of the table that a touch shot is meant to go; 0 for other shots. */
     int length(int shot, double metres) {
         return strikes.isTouch(shot) ? lengthStep(shot, metres) : 0;

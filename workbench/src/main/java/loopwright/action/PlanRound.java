@@ -155,6 +155,7 @@ public final class PlanRound {
     private static HowSure howSure(RoundSetup setup, List<HolePlanner.Planned> planned, RoundPlan plan, Watch watch) {
         List<TargetHole> holes =
                 planned.stream().map(p -> p.solved().orElseThrow()).toList();
+        setup.round().days().forEach(d -> d.ability().forgetClouds()); // the drawn players have their own
         return new SkillDoubts(setup, holes, watch).of(plan, onOrdinaryDay(setup.tables(), planned));
     }
 

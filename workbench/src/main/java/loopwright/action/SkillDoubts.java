@@ -76,6 +76,7 @@ final class SkillDoubts {
         for (int i = 0; i < holes.size(); i++) {
             counted.add(ScoreDistribution.of(0, holes.get(i).evaluation().scoresWith(ability, watch.withoutProgress()))
                     .countedBy(setup.tables().get(i)));
+            holes.get(i).mean().forgetTrees();
         }
         return ScoreDistribution.sumOf(counted);
     }
