@@ -126,7 +126,7 @@ final class TargetOptions {
     /** The chosen option, then those within reach of it, cheapest first, none twice. */
     private List<Option> within(int s, List<Option> candidates, int points, int most) {
         Option chosen = solution.choices.option(s);
-        double limit = value(s, chosen, FIRST_LOOK) + 2 * WITHIN;
+        double limit = value(s, chosen, FIRST_LOOK) + WITHIN;
         double final0 = value(s, chosen, points) + WITHIN;
         List<Option> out = new ArrayList<>(List.of(chosen));
         candidates.stream()

@@ -8,8 +8,8 @@ package loopwright.strategy;
  * @param keepsPlay true to keep of every hole what a ball in play needs to be played on; chances and tee shots need none of it
  */
 record TargetSettings(double margin, double clip, boolean keepsPlay) {
-    /** Over 18 holes and both ends the clip cuts less than 1e-6. */
-    static final TargetSettings STANDARD = new TargetSettings(1e-3, 2.5e-8, true);
+    /** Over 18 holes and both ends the clip cuts less than 2e-5. */
+    static final TargetSettings STANDARD = new TargetSettings(1e-3, 5e-7, true);
 
     /** For clouds without chance, on courses made for checks. */
     static final TargetSettings EXACT = new TargetSettings(0, 1e-12, true);
