@@ -16,7 +16,7 @@ public final class MeanSolution {
     final NodePolicy choices;
     final Spot[] spots;
     private final int[] reportPoints;
-    private final double searchLoss;
+    private final SearchLoss searchLoss;
     private final double[] chosenValue;
 
     MeanSolution(
@@ -26,7 +26,7 @@ public final class MeanSolution {
             double[] value,
             Spot[] spots,
             int[] reportPoints,
-            double searchLoss) {
+            SearchLoss searchLoss) {
         this.problem = problem;
         this.nodes = nodes;
         this.choices = choices;
@@ -41,8 +41,8 @@ public final class MeanSolution {
         return chosenValue[0];
     }
 
-    /** Strokes lost against trying every option everywhere, estimated from a sample of the states. */
-    public double searchLoss() {
+    /** What the search lost against trying every option everywhere. */
+    public SearchLoss searchLoss() {
         return searchLoss;
     }
 

@@ -121,7 +121,7 @@ public final class MeanSolver {
         fine.givePointsByVisits();
         fine.pass(watch, fine::matters, s -> fine.isMet(s) ? fine.fromNeighbours(s) : fine.asBefore(s), fine::isMet);
         fine.settleUnderFaces(watch);
-        double loss = fine.searchLoss(watch);
+        SearchLoss loss = fine.searchLoss(watch);
         watch.at(100, 100);
         return fine.solution(loss);
     }
@@ -134,7 +134,7 @@ public final class MeanSolver {
             all.searchEverything(FULL_AIM_CELLS, s -> true, watch);
         }
         all.pass(watch, s -> all.shortlists[s].options(), s -> true);
-        return all.solution(0);
+        return all.solution(SearchLoss.NONE);
     }
 
     /**
@@ -156,7 +156,7 @@ public final class MeanSolver {
         }
     }
 
-    private MeanSolution solution(double searchLoss) {
+    private MeanSolution solution(SearchLoss searchLoss) {
         int[] report = new int[nodes.states];
         for (int s = 0; s < report.length; s++) {
             report[s] = s == 0 ? TEE_REPORT * problem.settings.reportPoints() : reportPoints(importance[s]);
@@ -167,9 +167,9 @@ public final class MeanSolver {
     /**
      * What the search lost against trying every option everywhere: on every two-hundredth state that matters all options
      * are tried on the same clouds, and what that finds is compared with what was chosen on the independent clouds, weighed
-     * with the visits. May come out below zero by chance.
+     * with the visits.
      */
-    private double searchLoss(Watch watch) {
+    private SearchLoss searchLoss(Watch watch) {
         int[] sample = IntStream.range(1, nodes.states)
                 .filter(s -> s % AUDIT_EVERY == AUDIT_EVERY / 2 && matters(s))
                 .toArray();
@@ -181,10 +181,13 @@ public final class MeanSolver {
                 })
                 .toArray();
         double loss = regret(0);
+        double squares = 0;
         for (int i = 0; i < sample.length; i++) {
-            loss += AUDIT_EVERY * importance[sample[i]] * regrets[i];
+            double share = AUDIT_EVERY * importance[sample[i]] * regrets[i];
+            loss += share;
+            squares += share * share;
         }
-        return loss;
+        return new SearchLoss(loss, Math.sqrt(squares));
     }
 
     private double regret(int state) {

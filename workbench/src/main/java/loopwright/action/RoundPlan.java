@@ -12,6 +12,7 @@ import loopwright.ground.Surface;
 import loopwright.player.DayEffect;
 import loopwright.player.PlayingLength;
 import loopwright.strategy.ScoreDistribution;
+import loopwright.strategy.SearchLoss;
 
 /**
  * A game plan: what to do on every hole, what to expect, and how it was checked.
@@ -99,16 +100,16 @@ public record RoundPlan(
     }
 
     /** Estimated loss of the search, over the round. */
-    public double searchLoss() {
-        return holes.stream().mapToDouble(HolePlan::searchLoss).sum();
+    public SearchLoss searchLoss() {
+        return SearchLoss.sumOf(holes.stream().map(HolePlan::searchLoss).toList());
     }
 
     /** The loss as a clause; what the check finds may lie below zero by chance. */
     public String searchLossInWords() {
-        String loss = String.format(Locale.ROOT, "%.3f", searchLoss());
-        return searchLoss() < 0 || loss.equals("0.000")
+        SearchLoss loss = searchLoss();
+        return loss.strokes() < 0.005
                 ? "a check with every choice found none better"
-                : "the search lost about " + loss;
+                : String.format(Locale.ROOT, "the search lost %.2f +- %.2f", loss.strokes(), loss.standardError());
     }
 
     public List<Integer> unsurveyed() {
@@ -147,7 +148,7 @@ public record RoundPlan(
             OptionalDouble lockCost,
             double habitExpected,
             double bias,
-            double searchLoss) {
+            SearchLoss searchLoss) {
         public HolePlan {
             scores = List.copyOf(scores);
             shots = List.copyOf(shots);

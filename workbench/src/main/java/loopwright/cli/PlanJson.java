@@ -55,7 +55,12 @@ final class PlanJson {
         out.put("holes", plan.holes().stream().map(this::hole).toList());
         plan.howSure().ifPresent(sure -> out.put("howSure", howSure(sure)));
         plan.stateOfPlay().ifPresent(state -> putTarget(out, state));
-        out.put("solver", map("bias", plan.bias(), "loss", plan.searchLoss()));
+        out.put(
+                "solver",
+                map(
+                        "bias", plan.bias(),
+                        "loss", plan.searchLoss().strokes(),
+                        "lossStandardError", plan.searchLoss().standardError()));
         out.put(
                 "check",
                 map(

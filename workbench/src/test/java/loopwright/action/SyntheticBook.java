@@ -18,6 +18,7 @@ import loopwright.ground.Surface;
 import loopwright.player.DayEffect;
 import loopwright.strategy.MeasuredGreen;
 import loopwright.strategy.ScoreDistribution;
+import loopwright.strategy.SearchLoss;
 
 /** Synthetic test data: the book of any course around a made-up plan, worded by the program itself. No golf is computed. */
 public final class SyntheticBook {
@@ -94,7 +95,7 @@ public final class SyntheticBook {
                 OptionalDouble.empty(),
                 hole.par() + 0.9,
                 0.01,
-                0.01);
+                new SearchLoss(0.01, 0.01));
     }
 
     private static List<RoundPlan.StartLine> startLines(RoundPlan.ShotPlan tee) {
