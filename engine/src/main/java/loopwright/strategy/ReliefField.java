@@ -2,7 +2,9 @@ package loopwright.strategy;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import loopwright.course.CourseMap;
 import loopwright.ground.Surface;
@@ -18,14 +20,12 @@ final class ReliefField {
     private static final int SECTORS_A_DIRECTION = TreeFan.SECTORS / DIRECTIONS;
     private static final double STEP_CELLS = 0.5;
     private static final int[] NOT_ASKED = {};
-    /** Kinds of trouble. */
-    private static final int KINDS = 3;
 
     private final CourseMap map;
     private final HoleRaster raster;
     private final Optional<FairwayDrop> fairwayDrop;
-    /** By {@link #key}: number + 1 of the crossing at a cell, 0 while there is none. */
-    private final int[] known;
+    /** Number of the crossing at a cell by {@link #key}. */
+    private final Map<Integer, Integer> known = new HashMap<>();
 
     private final List<int[]> drops = new ArrayList<>();
     private final List<Integer> penalties = new ArrayList<>();
@@ -39,7 +39,6 @@ final class ReliefField {
         this.map = map;
         this.raster = raster;
         fairwayDrop = FairwayDrop.find(map);
-        known = new int[KINDS * raster.cells()];
         crossings = new int[raster.cells()][];
         Arrays.fill(crossings, NOT_ASKED);
     }
@@ -65,16 +64,16 @@ final class ReliefField {
         return (number > 0 ? number : ask(cell, direction)) - 1;
     }
 
-    /** Two threads that ask at the same time find the same; what one of them forgets of the other's is asked again. */
-    private int ask(int cell, int direction) {
-        int[] known = crossings[cell];
-        if (known == NOT_ASKED) {
-            known = new int[DIRECTIONS];
-            crossings[cell] = known;
+    /** Several days of one hole are looked at side by side: only one at a time finds new crossings. */
+    private synchronized int ask(int cell, int direction) {
+        if (crossings[cell] == NOT_ASKED) {
+            crossings[cell] = new int[DIRECTIONS];
         }
-        int number = 1 + traceBack(cell, 2 * Math.PI * (direction + 0.5) / DIRECTIONS);
-        known[direction] = number;
-        return number;
+        int[] known = crossings[cell];
+        if (known[direction] == 0) {
+            known[direction] = 1 + traceBack(cell, 2 * Math.PI * (direction + 0.5) / DIRECTIONS);
+        }
+        return known[direction];
     }
 
     private int traceBack(int cell, double bearing) {
@@ -94,16 +93,9 @@ final class ReliefField {
         return record(at, raster.surface(cell), !penaltyArea);
     }
 
-    /** Number of the crossing at this cell, last outside the area. */
-    private int record(int cell, Surface area, boolean gone) {
-        int number = known[key(cell, area, gone)];
-        return (number > 0 ? number : add(cell, area, gone)) - 1;
-    }
-
-    /** Only one at a time adds a crossing; it gets the next number. */
-    private synchronized int add(int cell, Surface area, boolean gone) {
-        int key = key(cell, area, gone);
-        if (known[key] == 0) {
+    /** Number of the crossing at this cell, last outside the area; new crossings get the next number. */
+    private synchronized int record(int cell, Surface area, boolean gone) {
+        return known.computeIfAbsent(key(cell, area, gone), k -> {
             List<Relief.Option> options = gone
                     ? fairwayDrop.orElseThrow().from(raster.centre(cell))
                     : Relief.fromPenaltyArea(map, raster.centre(cell), area);
@@ -115,14 +107,13 @@ final class ReliefField {
             penalties.add(gone ? 2 : 1);
             areas.add(area);
             cells.add(cell);
-            known[key] = drops.size();
-        }
-        return known[key];
+            return drops.size() - 1;
+        });
     }
 
-    /** What becomes of a ball depends on the cell and on these kinds of trouble. */
+    /** What becomes of a ball depends on the cell and on these three kinds of trouble. */
     private static int key(int cell, Surface area, boolean gone) {
-        return KINDS * cell + (gone ? 2 : area == Surface.RED_PENALTY_AREA ? 1 : 0);
+        return 3 * cell + (gone ? 2 : area == Surface.RED_PENALTY_AREA ? 1 : 0);
     }
 
     synchronized int size() {
