@@ -23,7 +23,7 @@ public record DayEffect(double directionSdRadians, double logSpreadSd) {
     /**
      * Five days that stand for all: the ordinary one, and on each axis one either side at sqrt(3) standard deviations.
      * With weights 1/3 and 4 x 1/6 averages over the two independent normal laws are exact up to the third degree, and
-     * along each axis up to the fifth.
+     * along each axis up to the fifth. Over a round {@code strategy.RoundScores} adds the days on which the two meet.
      */
     public List<RoundDay> days() {
         double reach = Math.sqrt(3);
