@@ -81,7 +81,7 @@ public final class FitVerb implements Runnable {
     @Option(names = "--name", paramLabel = "TEXT", description = "The player's name.")
     private String name = "player";
 
-    @Option(names = "--driver-carry", paramLabel = "YARDS", description = "Driver carry as the player states it.")
+    @Option(names = "--driver-carry", paramLabel = "LENGTH", description = "Driver carry as the player states it.")
     private @Nullable Double driverCarry;
 
     @Option(
@@ -122,7 +122,7 @@ public final class FitVerb implements Runnable {
                 hand(hand),
                 level == null ? OptionalDouble.empty() : OptionalDouble.of(level),
                 List.of(),
-                driverCarry == null ? Optional.empty() : Optional.of(carry("--driver-carry", driverCarry)),
+                driverCarry == null ? Optional.empty() : Optional.of(length("--driver-carry", driverCarry, units)),
                 Optional.empty(),
                 Optional.empty(),
                 OptionalDouble.empty(),
@@ -183,11 +183,7 @@ public final class FitVerb implements Runnable {
         };
     }
 
-    static Distance carry(String option, double yards) {
-        if (!(yards >= SHORTEST_YARDS && yards <= LONGEST_YARDS)) {
-            throw new UserFault(
-                    option + " " + UserFault.typed(yards) + " is no length of a shot; 20 to 380 yards is accepted.");
-        }
-        return Distance.ofYards(yards);
+    static Distance length(String option, double typed, UnitsOption units) {
+        return Distance.ofMetres(units.metres(option, typed, "is no length of a shot", SHORTEST_YARDS, LONGEST_YARDS));
     }
 }

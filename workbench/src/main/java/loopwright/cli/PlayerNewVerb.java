@@ -57,21 +57,21 @@ public final class PlayerNewVerb implements Runnable {
     @Option(names = "--scores", paramLabel = "N", split = ",", description = "Last 18-hole scores, with commas.")
     private List<Integer> scores = new ArrayList<>();
 
-    @Option(names = "--driver-carry", paramLabel = "YARDS", description = "How far the driver carries.")
+    @Option(names = "--driver-carry", paramLabel = "LENGTH", description = "How far the driver carries.")
     private @Nullable Double driverCarry;
 
     @Option(
             names = "--driver-total",
-            paramLabel = "YARDS",
+            paramLabel = "LENGTH",
             description = "How far a drive finishes, if the carry is not known.")
     private @Nullable Double driverTotal;
 
-    @Option(names = "--7-iron-carry", paramLabel = "YARDS", description = "How far the 7-iron carries.")
+    @Option(names = "--7-iron-carry", paramLabel = "LENGTH", description = "How far the 7-iron carries.")
     private @Nullable Double sevenCarry;
 
     @Option(
             names = "--7-iron-total",
-            paramLabel = "YARDS",
+            paramLabel = "LENGTH",
             description = "How far a 7-iron finishes, if the carry is not known.")
     private @Nullable Double sevenTotal;
 
@@ -122,6 +122,9 @@ public final class PlayerNewVerb implements Runnable {
     private @Nullable Path json;
 
     @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
     private HabitOptions habits = new HabitOptions();
 
     @Spec
@@ -136,6 +139,7 @@ public final class PlayerNewVerb implements Runnable {
         if (spec == null) {
             throw new IllegalStateException("the verb is run by the command line");
         }
+        ReadLengths lengths = units.lengths();
         PrintWriter page = spec.commandLine().getOut();
         if (nothingSaid()) {
             ask(new Questions(page));
@@ -149,7 +153,7 @@ public final class PlayerNewVerb implements Runnable {
                         interview(), files(), Map.of(), FitVerb.setting(on), counted, List.of(), habits.habit(), seed),
                 new FitPlayer.Targets(Optional.of(out), Optional.ofNullable(json), Optional.ofNullable(picture)),
                 Watch.NONE);
-        new BagPage(page, ReadLengths.USUAL).print(result);
+        new BagPage(page, lengths).print(result);
         page.println("Player written to " + out + ".");
         if (picture != null) {
             page.println("Picture written to " + picture + ".");
@@ -187,13 +191,13 @@ public final class PlayerNewVerb implements Runnable {
                     .number("Average 18-hole score, roughly", Interview.LOWEST_LEVEL, Interview.HIGHEST_LEVEL)
                     .orElse(null);
         }
-        driverCarry = length(questions, "Driver carry in yards");
+        driverCarry = length(questions, "Driver carry");
         if (driverCarry == null) {
-            driverTotal = length(questions, "Length of a whole drive in yards");
+            driverTotal = length(questions, "Length of a whole drive");
         }
-        sevenCarry = length(questions, "7-iron carry in yards");
+        sevenCarry = length(questions, "7-iron carry");
         if (sevenCarry == null) {
-            sevenTotal = length(questions, "Length of a whole 7-iron shot in yards");
+            sevenTotal = length(questions, "Length of a whole 7-iron shot");
         }
         miss = questions.read("Usual miss (left, right, none)", miss, text -> {
             missesRight(text);
@@ -214,9 +218,13 @@ public final class PlayerNewVerb implements Runnable {
         }
     }
 
-    private static @Nullable Double length(Questions questions, String question) {
+    private @Nullable Double length(Questions questions, String question) {
+        double unit = units.unit().inMetres();
         return questions
-                .number(question, FitVerb.SHORTEST_YARDS, FitVerb.LONGEST_YARDS)
+                .number(
+                        question + " in " + units.unit().words(),
+                        Math.ceil(Distance.ofYards(FitVerb.SHORTEST_YARDS).metres() / unit),
+                        Math.floor(Distance.ofYards(FitVerb.LONGEST_YARDS).metres() / unit))
                 .orElse(null);
     }
 
@@ -244,15 +252,14 @@ public final class PlayerNewVerb implements Runnable {
                 bag.stream().map(PlayerNewVerb::club).toList());
     }
 
-    private static Optional<Distance> length(
-            String option, @Nullable Double carry, @Nullable Double total, double run) {
+    private Optional<Distance> length(String option, @Nullable Double carry, @Nullable Double total, double run) {
         if (carry != null) {
-            return Optional.of(FitVerb.carry(option + "-carry", carry));
+            return Optional.of(FitVerb.length(option + "-carry", carry, units));
         }
         if (total == null) {
             return Optional.empty();
         }
-        double checked = FitVerb.carry(option + "-total", total).yards();
+        double checked = FitVerb.length(option + "-total", total, units).yards();
         // a short drive runs less: never more than a tenth of its length
         return Optional.of(Distance.ofYards(checked - Math.min(run, checked / 10)));
     }

@@ -40,6 +40,7 @@ class UnitsIT {
             Map.entry("fit", "--shots nobody.csv"),
             Map.entry("flight", "--ball-speed 150 --launch 12 --spin 2700"),
             Map.entry("player sheet", ""),
+            Map.entry("player new", "--level 88 --out player.json"),
             Map.entry("course walk", COURSE + " --out walk.pdf"),
             Map.entry("report", "--player nobody"),
             Map.entry("round review", "nobody.csv"));
@@ -104,6 +105,20 @@ class UnitsIT {
             out.add(Double.valueOf(m.group(1)));
         }
         return out;
+    }
+
+    @Test
+    void aPlayerIsTheSameFromCarriesInEitherUnit() throws IOException {
+        Path yards = folder.resolve("yards.json");
+        Path metres = folder.resolve("metres.json");
+        run("player new --level 88 --driver-carry 250 --7-iron-total 150", "--out", yards.toString());
+        Typed typed = run(
+                "player new --level 88 --driver-carry 228.6 --7-iron-total 137.16 --units metres",
+                "--out",
+                metres.toString());
+        assertThat(typed.exitCode()).as(typed.err()).isZero();
+        assertThat(typed.out()).contains("Lengths in metres").doesNotContain(" yd");
+        assertThat(Files.readString(metres)).isEqualTo(Files.readString(yards));
     }
 
     @Test
