@@ -23,12 +23,12 @@ public final class RoundScores {
         Meeting plus(List<ScoreDistribution> hole) {
             ScoreDistribution usual = hole.get(0);
             ScoreDistribution biased = hole.get(bias);
-            ScoreDistribution spreaded = hole.get(spread);
-            int low = lowestOf(List.of(usual, biased, spreaded));
-            int high = highestOf(List.of(usual, biased, spreaded));
+            ScoreDistribution scattered = hole.get(spread);
+            int low = lowestOf(List.of(usual, biased, scattered));
+            int high = highestOf(List.of(usual, biased, scattered));
             double[] sum = new double[mass.length + high - low];
             for (int score = low; score <= high; score++) {
-                double p = biased.probability(score) + spreaded.probability(score) - usual.probability(score);
+                double p = biased.probability(score) + scattered.probability(score) - usual.probability(score);
                 for (int i = 0; i < mass.length; i++) {
                     sum[i + score - low] += p * mass[i];
                 }
