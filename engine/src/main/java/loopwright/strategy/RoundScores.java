@@ -19,7 +19,19 @@ public final class RoundScores {
     private final List<Meeting> meetings;
 
     /** A day with the bias of one day and the spread of another; its masses, from the lowest score on, may be below zero. */
-    private record Meeting(int bias, int spread, int lowest, double[] mass) {
+    private static final class Meeting {
+        final int bias;
+        final int spread;
+        private final int lowest;
+        private final double[] mass;
+
+        Meeting(int bias, int spread, int lowest, double[] mass) {
+            this.bias = bias;
+            this.spread = spread;
+            this.lowest = lowest;
+            this.mass = mass;
+        }
+
         Meeting plus(List<ScoreDistribution> hole) {
             ScoreDistribution usual = hole.get(0);
             ScoreDistribution biased = hole.get(bias);
