@@ -25,33 +25,29 @@ final class Cloud {
     /** And two for the gust of a gusty day. */
     private static final int GUSTY_DRAWS = 7;
 
+    /** Where a point keeps each of its numbers. */
+    private static final int FORWARD = 0;
+
+    private static final int RIGHT = 1;
+    private static final int TURN = 2;
+    private static final int CARRY = 3;
+    private static final int RUN = 4;
+    private static final int GREEN_RUN = 5;
+    private static final int HEAD_FORWARD = 6;
+    private static final int HEAD_RIGHT = 7;
+    private static final int HEAD_TURN = 8;
+    private static final int STEEPNESS = 9;
+    private static final int BEND = 10;
+    private static final int APEX_METRES = 11;
+    private static final int PATIENCE = 12;
+    private static final int FIELDS = 13;
+
     final int size;
     /** Where each stratum starts, and the size of the cloud at the end. */
     final int[] strata;
 
-    final float[] forward;
-    final float[] right;
-    /** Direction of the flight relative to the aim, in sectors of a {@link TreeFan}, + right. */
-    final float[] turn;
-    /** Length of the flight, cells. */
-    final float[] carry;
-    /** Run after landing off the green, cells of level fairway. */
-    final float[] run;
-    /** Run after landing on the green, cells of level green. */
-    final float[] greenRun;
-    /** Direction of travel at landing: parts along and right of the aim, and in sectors as {@link #turn}. */
-    final float[] headForward;
-
-    final float[] headRight;
-    final float[] headTurn;
-    /** Steepness and bend of the end of the flight (see {@link Descent}); 0: judged by eye, lands where it is meant to. */
-    final float[] steepness;
-
-    final float[] bend;
-
-    final float[] apexMetres;
-    /** Expected stops by trees that this ball survives. */
-    final float[] patience;
+    /** Point after point, {@link #FIELDS} numbers each: they are read once and in order, mostly from memory far away. */
+    private final float[] numbers;
     /** By stratum: weight of each of its points. */
     final double[] weight;
 
@@ -71,19 +67,7 @@ final class Cloud {
     private Cloud(int[] strata) {
         this.strata = strata;
         size = strata[strata.length - 1];
-        forward = new float[size];
-        right = new float[size];
-        turn = new float[size];
-        carry = new float[size];
-        run = new float[size];
-        greenRun = new float[size];
-        headForward = new float[size];
-        headRight = new float[size];
-        headTurn = new float[size];
-        steepness = new float[size];
-        bend = new float[size];
-        apexMetres = new float[size];
-        patience = new float[size];
+        numbers = new float[FIELDS * size];
         weight = new double[strata.length - 1];
     }
 
@@ -137,20 +121,86 @@ final class Cloud {
     }
 
     private void set(int i, Landing landing, double survives) {
-        forward[i] = (float) (landing.forwardMetres / HoleRaster.CELL_METRES);
-        right[i] = (float) (landing.rightMetres / HoleRaster.CELL_METRES);
-        turn[i] = (float) (Math.atan2(landing.rightMetres, landing.forwardMetres) * TreeFan.SECTORS_PER_RADIAN);
-        carry[i] = (float) Math.hypot(forward[i], right[i]);
-        run[i] = (float) (landing.runMetres / HoleRaster.CELL_METRES);
-        greenRun[i] = (float) (landing.greenRunMetres / HoleRaster.CELL_METRES);
-        headForward[i] = (float) Math.cos(landing.headingRadians);
-        headRight[i] = (float) Math.sin(landing.headingRadians);
-        headTurn[i] = (float) (landing.headingRadians * TreeFan.SECTORS_PER_RADIAN);
+        int at = FIELDS * i;
+        numbers[at + FORWARD] = (float) (landing.forwardMetres / HoleRaster.CELL_METRES);
+        numbers[at + RIGHT] = (float) (landing.rightMetres / HoleRaster.CELL_METRES);
+        numbers[at + TURN] =
+                (float) (Math.atan2(landing.rightMetres, landing.forwardMetres) * TreeFan.SECTORS_PER_RADIAN);
+        numbers[at + CARRY] = (float) Math.hypot(forward(i), right(i));
+        numbers[at + RUN] = (float) (landing.runMetres / HoleRaster.CELL_METRES);
+        numbers[at + GREEN_RUN] = (float) (landing.greenRunMetres / HoleRaster.CELL_METRES);
+        numbers[at + HEAD_FORWARD] = (float) Math.cos(landing.headingRadians);
+        numbers[at + HEAD_RIGHT] = (float) Math.sin(landing.headingRadians);
+        numbers[at + HEAD_TURN] = (float) (landing.headingRadians * TreeFan.SECTORS_PER_RADIAN);
         boolean byEye = landing.descentRadians == 0;
-        steepness[i] = byEye ? 0 : (float) Descent.steepness(landing.descentRadians);
-        bend[i] = byEye ? 0 : (float) Descent.bend(landing.landingSpeed, landing.descentRadians);
-        apexMetres[i] = (float) landing.apexMetres;
-        patience[i] = (float) survives;
+        numbers[at + STEEPNESS] = byEye ? 0 : (float) Descent.steepness(landing.descentRadians);
+        numbers[at + BEND] = byEye ? 0 : (float) Descent.bend(landing.landingSpeed, landing.descentRadians);
+        numbers[at + APEX_METRES] = (float) landing.apexMetres;
+        numbers[at + PATIENCE] = (float) survives;
+    }
+
+    /** Where a point comes down, cells along the aim. */
+    float forward(int i) {
+        return numbers[FIELDS * i + FORWARD];
+    }
+
+    /** And right of it. */
+    float right(int i) {
+        return numbers[FIELDS * i + RIGHT];
+    }
+
+    /** Direction of the flight relative to the aim, in sectors of a {@link TreeFan}, + right. */
+    float turn(int i) {
+        return numbers[FIELDS * i + TURN];
+    }
+
+    /** Length of the flight, cells. */
+    float carry(int i) {
+        return numbers[FIELDS * i + CARRY];
+    }
+
+    /** Run after landing off the green, cells of level fairway. */
+    float run(int i) {
+        return numbers[FIELDS * i + RUN];
+    }
+
+    /** Run after landing on the green, cells of level green. */
+    float greenRun(int i) {
+        return numbers[FIELDS * i + GREEN_RUN];
+    }
+
+    /** Direction of travel at landing: its part along the aim. */
+    float headForward(int i) {
+        return numbers[FIELDS * i + HEAD_FORWARD];
+    }
+
+    /** Its part right of it. */
+    float headRight(int i) {
+        return numbers[FIELDS * i + HEAD_RIGHT];
+    }
+
+    /** The same direction in sectors, as {@link #turn}. */
+    float headTurn(int i) {
+        return numbers[FIELDS * i + HEAD_TURN];
+    }
+
+    /** Steepness of the end of the flight (see {@link Descent}); 0: judged by eye, lands where it is meant to. */
+    float steepness(int i) {
+        return numbers[FIELDS * i + STEEPNESS];
+    }
+
+    /** Bend of the end of the flight. */
+    float bend(int i) {
+        return numbers[FIELDS * i + BEND];
+    }
+
+    float apexMetres(int i) {
+        return numbers[FIELDS * i + APEX_METRES];
+    }
+
+    /** Expected stops by trees that this ball survives. */
+    float patience(int i) {
+        return numbers[FIELDS * i + PATIENCE];
     }
 
     /** Room for clouds that lie between others of the same strata. */
@@ -165,22 +215,8 @@ final class Cloud {
     /** Sets points {@code from} to {@code to} to what lies between two clouds of the same strikes, at a share of the way. */
     void between(Cloud a, Cloud b, float share, int from, int to) {
         System.arraycopy(a.weight, 0, weight, 0, weight.length);
-        System.arraycopy(a.patience, from, patience, from, to - from);
-        for (int i = from; i < to; i++) {
-            forward[i] = a.forward[i] + share * (b.forward[i] - a.forward[i]);
-            right[i] = a.right[i] + share * (b.right[i] - a.right[i]);
-            turn[i] = a.turn[i] + share * (b.turn[i] - a.turn[i]);
-            carry[i] = a.carry[i] + share * (b.carry[i] - a.carry[i]);
-        }
-        for (int i = from; i < to; i++) {
-            run[i] = a.run[i] + share * (b.run[i] - a.run[i]);
-            greenRun[i] = a.greenRun[i] + share * (b.greenRun[i] - a.greenRun[i]);
-            headForward[i] = a.headForward[i] + share * (b.headForward[i] - a.headForward[i]);
-            headRight[i] = a.headRight[i] + share * (b.headRight[i] - a.headRight[i]);
-            headTurn[i] = a.headTurn[i] + share * (b.headTurn[i] - a.headTurn[i]);
-            steepness[i] = a.steepness[i] + share * (b.steepness[i] - a.steepness[i]);
-            bend[i] = a.bend[i] + share * (b.bend[i] - a.bend[i]);
-            apexMetres[i] = a.apexMetres[i] + share * (b.apexMetres[i] - a.apexMetres[i]);
+        for (int i = FIELDS * from; i < FIELDS * to; i++) {
+            numbers[i] = a.numbers[i] + share * (b.numbers[i] - a.numbers[i]);
         }
     }
 }

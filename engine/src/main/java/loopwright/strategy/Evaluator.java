@@ -112,17 +112,17 @@ final class Evaluator {
     }
 
     private void add(Spot spot, Cloud cloud, int i, double pointWeight) {
-        int sector = sector(cloud.turn[i]);
-        float carry = cloud.carry[i];
-        float flown = spot.trees().flown(sector, carry, cloud.apexMetres[i], cloud.patience[i]);
-        double east = cloud.forward[i] * sin + cloud.right[i] * cos;
-        double north = cloud.forward[i] * cos - cloud.right[i] * sin;
+        int sector = sector(cloud.turn(i));
+        float carry = cloud.carry(i);
+        float flown = spot.trees().flown(sector, carry, cloud.apexMetres(i), cloud.patience(i));
+        double east = cloud.forward(i) * sin + cloud.right(i) * cos;
+        double north = cloud.forward(i) * cos - cloud.right(i) * sin;
         if (flown < carry) {
             double x = spot.column() + east * flown / carry;
             double y = spot.row() + north * flown / carry;
             code[size] = problem.ground.code(x, y, 0, 0, east / carry, north / carry, sector);
         } else {
-            sector = sector(cloud.headTurn[i]);
+            sector = sector(cloud.headTurn(i));
             code[size] = landed(cloud, i, spot.column() + east, spot.row() + north, sector);
         }
         weight[size++] = pointWeight;
@@ -154,11 +154,11 @@ final class Evaluator {
 
     /** Outcome of a ball that comes down here, or short of here where the ground lies higher than the spot. */
     private int landed(Cloud cloud, int i, double column, double row, int sector) {
-        double east = cloud.headForward[i] * sin + cloud.headRight[i] * cos;
-        double north = cloud.headForward[i] * cos - cloud.headRight[i] * sin;
+        double east = cloud.headForward(i) * sin + cloud.headRight(i) * cos;
+        double north = cloud.headForward(i) * cos - cloud.headRight(i) * sin;
         double x = column;
         double y = row;
-        if (heights != null && cloud.steepness[i] > 0) {
+        if (heights != null && cloud.steepness(i) > 0) {
             double back = back(heights, cloud, i, x, y);
             x = column - east * back;
             y = row - north * back;
@@ -168,13 +168,13 @@ final class Evaluator {
                 y = row - north * back;
             }
         }
-        return problem.ground.code(x, y, cloud.run[i], cloud.greenRun[i], east, north, sector);
+        return problem.ground.code(x, y, cloud.run(i), cloud.greenRun(i), east, north, sector);
     }
 
     /** How many cells short of level ground a ball comes down on ground of the height here. */
     private double back(GroundHeights heights, Cloud cloud, int i, double x, double y) {
         double rise = heights.metres(x, y) - spotHeight;
-        return Descent.backMetres(rise, cloud.steepness[i], cloud.bend[i]) / HoleRaster.CELL_METRES;
+        return Descent.backMetres(rise, cloud.steepness(i), cloud.bend(i)) / HoleRaster.CELL_METRES;
     }
 
     /** Expected strokes to hole out under the stroke last played, if it is chosen here each time; v0 is a start. */
