@@ -5,7 +5,17 @@ import java.util.List;
 
 /** Puts texts beside points and on lines where nothing else is written; they are drawn last, over all lines. */
 public final class Lettering {
+    /** How far a name may stand from its point, and in what steps it is looked for, points. */
+    private static final double FARTHEST = 110;
+
+    private static final double STEP = 6;
+    /** A name goes so much farther away to have one point less of line under it. */
+    private static final double WORTH_OF_CLEAR = 4;
+    /** So near a name needs no leader. */
+    private static final double NEAR = 12;
+
     private final LabelRoom room;
+    private final LinesBelow below = new LinesBelow();
     private final List<Mark> texts = new ArrayList<>();
 
     public Lettering(Extent sheet) {
@@ -27,6 +37,16 @@ public final class Lettering {
         }
     }
 
+    /** Names that are set {@link #apart} keep off this line where they can. */
+    public void avoid(Trace line) {
+        below.line(line);
+    }
+
+    /** The same for an area full of small marks. */
+    public void avoidInside(List<Trace> rings) {
+        below.texture(rings);
+    }
+
     public List<Mark> texts() {
         return List.copyOf(texts);
     }
@@ -39,6 +59,74 @@ public final class Lettering {
         }
         Extent best = room.takeBest(candidates.stream().map(Mark.Label::extent).toList());
         candidates.stream().filter(l -> l.extent().equals(best)).findFirst().ifPresent(texts::add);
+    }
+
+    /**
+     * A text that has to appear: beside its point, or off the lines that are to be avoided and joined to it by a leader,
+     * where that is not too far.
+     */
+    public void apart(String words, Point at, double away, double size, Face face, Ink ink) {
+        Mark.Label best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (Mark.Label label : apartCandidates(words, at, away, size, face, ink)) {
+            double distance = at.distanceTo(nearEnd(label, at));
+            if (distance < least && room.isFree(label.extent()) && isLeaderFree(at, label, away)) {
+                double cost = distance + WORTH_OF_CLEAR * below.under(label.extent());
+                if (cost < least) {
+                    best = label;
+                    least = cost;
+                }
+            }
+        }
+        if (best == null) {
+            beside(words, at, away, size, face, ink);
+            return;
+        }
+        Point end = nearEnd(best, at);
+        if (at.distanceTo(end) > away + NEAR) {
+            Point start = at.polar(at.angleTo(end), away - 1);
+            texts.add(0, Mark.drawn(Pen.of(ink, 0.5), Trace.line(start, end)));
+            texts.add(0, Mark.drawn(Pen.of(Ink.PAPER, 1.8), Trace.line(start, end)));
+            keepFree(start, end);
+        }
+        room.take(best.extent());
+        texts.add(best);
+    }
+
+    private static List<Mark.Label> apartCandidates(
+            String words, Point at, double away, double size, Face face, Ink ink) {
+        List<Mark.Label> out = new ArrayList<>();
+        double low = size * 0.36;
+        for (double aside = away; aside <= FARTHEST; aside += STEP) {
+            for (double rise = 0; rise <= FARTHEST / 2; rise += STEP) {
+                for (int up = rise == 0 ? 1 : -1; up <= 1; up += 2) {
+                    out.add(label(words, at.plus(aside, low + up * rise), Mark.Anchor.START, size, face, ink, 0));
+                    out.add(label(words, at.plus(-aside, low + up * rise), Mark.Anchor.END, size, face, ink, 0));
+                }
+            }
+        }
+        return out;
+    }
+
+    /** Where the leader of a text ends: at the middle of its nearer side. */
+    private static Point nearEnd(Mark.Label label, Point at) {
+        Extent letters = label.extent();
+        double y = letters.centre().y();
+        return letters.left() > at.x() ? new Point(letters.left() - 1.5, y) : new Point(letters.right() + 1.5, y);
+    }
+
+    /** True if nothing that is kept free or written lies across the way to a text. */
+    private boolean isLeaderFree(Point at, Mark.Label label, double away) {
+        Point end = nearEnd(label, at);
+        double angle = at.angleTo(end);
+        double length = at.distanceTo(end);
+        for (double i = away; i < length; i += 2) {
+            Point p = at.polar(angle, i);
+            if (!room.isFree(new Extent(p.x(), p.y(), p.x() + 1e-6, p.y() + 1e-6))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** A text beside a point that is left out where nothing is free. */

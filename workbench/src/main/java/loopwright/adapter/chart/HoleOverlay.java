@@ -8,6 +8,7 @@ import java.util.function.BiConsumer;
 import loopwright.action.HolePicture;
 import loopwright.action.HolePicture.Shot;
 import loopwright.action.LengthUnit;
+import loopwright.course.Area;
 import loopwright.drawing.Extent;
 import loopwright.drawing.Face;
 import loopwright.drawing.FinishOutline;
@@ -21,6 +22,7 @@ import loopwright.drawing.Pen;
 import loopwright.drawing.Point;
 import loopwright.drawing.SheetView;
 import loopwright.drawing.Trace;
+import loopwright.geo.Box;
 import loopwright.geo.Line;
 
 /** What lies in the window of a hole's chart: ground, contours, line of play with ticks, the plan, what to beware of. */
@@ -82,6 +84,7 @@ final class HoleOverlay {
         shownTroubles().forEach(t -> marks.addAll(Furniture.beware(view.toSheet(t.place()), 6.5)));
         marks.addAll(Furniture.pennant(pin, 15));
         keepMarksFree(pin);
+        keepNamesClear();
         letter();
         marks.addAll(lettering.texts());
         return List.copyOf(marks);
@@ -107,6 +110,26 @@ final class HoleOverlay {
         for (HolePicture.Trouble trouble : shownTroubles()) {
             Point at = view.toSheet(trouble.place());
             lettering.keepFree(new Extent(at.x() - 6, at.y() - 7, at.x() + 6, at.y() + 4));
+        }
+    }
+
+    /** The names of other choices stand beside what is drawn finely round a green, not on it. */
+    private void keepNamesClear() {
+        Box shown = view.groundOf(window);
+        for (Area area : picture.course().areas()) {
+            if (area.region().box().intersects(shown)) {
+                switch (area.kind()) {
+                    case GREEN, BUNKER -> view.toSheet(area.region()).forEach(lettering::avoid);
+                    case WOODS -> lettering.avoidInside(view.toSheet(area.region()));
+                    default -> {}
+                }
+            }
+        }
+        for (Shot shot : picture.shots()) {
+            if (FinishOutline.worthwhile(shot.finishes())) {
+                outline(shot).half().forEach(lettering::avoid);
+                outline(shot).eightInTen().forEach(lettering::avoid);
+            }
         }
     }
 
@@ -143,7 +166,7 @@ final class HoleOverlay {
         for (HolePicture.Alternative other : shot.alternatives()) {
             Point at = view.toSheet(other.aim());
             if (window.contains(at)) {
-                lettering.beside(other.club() + " " + other.cost(), at, 7, FINE, Face.ITALIC, Ink.LINE);
+                lettering.apart(other.club() + " " + other.cost(), at, 7, FINE, Face.ITALIC, Ink.LINE);
             }
         }
     }

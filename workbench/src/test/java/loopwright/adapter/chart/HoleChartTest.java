@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import loopwright.action.HolePicture;
 import loopwright.course.Course;
@@ -11,8 +12,12 @@ import loopwright.course.Hole;
 import loopwright.course.HoleSurvey;
 import loopwright.demo.DemoCourse;
 import loopwright.drawing.Drawing;
+import loopwright.drawing.Face;
+import loopwright.drawing.Ink;
 import loopwright.drawing.Labels;
 import loopwright.drawing.Mark;
+import loopwright.drawing.Point;
+import loopwright.drawing.Trace;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,6 +38,48 @@ class HoleChartTest {
                     .isTrue();
         }
         assertThat(Labels.listOverlaps(labels)).isEmpty();
+    }
+
+    /** The invented plan has an aim 22 m before every hole, near the edge of the green. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18})
+    void noNameOfAnotherChoiceLiesOnTheEdgeOfAGreenOrABunker(int number) {
+        Drawing chart = HoleChart.of(SyntheticPlan.of(DEMO, number, false));
+        List<Mark.Label> names = Labels.of(chart.marks()).stream()
+                .filter(l -> l.face() == Face.ITALIC && l.text().matches(".*(\\+0\\.06|the same for you)"))
+                .toList();
+        assertThat(names).isNotEmpty();
+        for (Trace edge : edges(chart.marks())) {
+            for (Mark.Label name : names) {
+                assertThat(edge.points()).as(name.text()).noneMatch(name.extent()::contains);
+            }
+        }
+    }
+
+    /** Edges of greens and bunkers, with a point every point of paper or less. */
+    private static List<Trace> edges(List<Mark> marks) {
+        List<Trace> out = new ArrayList<>();
+        for (Mark mark : marks) {
+            if (mark instanceof Mark.Window window) {
+                out.addAll(edges(window.inside()));
+            } else if (mark instanceof Mark.Shape shape && (shape.fill() == Ink.GREEN || shape.fill() == Ink.SAND)) {
+                shape.traces().forEach(t -> out.add(dense(t)));
+            }
+        }
+        return out;
+    }
+
+    private static Trace dense(Trace trace) {
+        List<Point> out = new ArrayList<>();
+        int n = trace.points().size();
+        for (int i = 0; i < n; i++) {
+            Point a = trace.points().get(i);
+            Point b = trace.points().get((i + 1) % n);
+            for (double at = 0; at <= a.distanceTo(b); at++) {
+                out.add(a.polar(a.angleTo(b), at));
+            }
+        }
+        return new Trace(out, true);
     }
 
     @Test
