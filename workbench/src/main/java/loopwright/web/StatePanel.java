@@ -31,6 +31,9 @@ final class StatePanel {
     private static final double[] LEVELS = {0.1, 0.25, 0.5, 0.75, 0.9};
     private static final int LEFT = 46;
     private static final int COLUMN = 36;
+    /** The holes of a short round stand farther apart, together as wide as this. */
+    private static final int LEAST_WIDTH = 240;
+
     private static final int RIGHT = 46;
     private static final int HEIGHT = 300;
     private static final int TOP = 14;
@@ -39,11 +42,13 @@ final class StatePanel {
     private final RoundPlan plan;
     private final StateOfPlay state;
     private final Units units;
+    private final int column;
 
     StatePanel(RoundPlan plan, StateOfPlay state, Units units) {
         this.plan = plan;
         this.state = state;
         this.units = units;
+        this.column = Math.max(COLUMN, LEAST_WIDTH / plan.holes().size());
     }
 
     /** The answer in a paragraph, then all of it. */
@@ -94,7 +99,7 @@ final class StatePanel {
                 .max()
                 .orElse(1);
         double reach = Math.ceil(most + 0.5);
-        double width = LEFT + COLUMN * plan.holes().size() + RIGHT;
+        double width = LEFT + column * plan.holes().size() + RIGHT;
         Svg svg = Svg.picture("state", width, HEIGHT, Texts.say("target.picture"));
         double step = reach > 6 ? 4 : reach > 3 ? 2 : 1;
         for (double v = -step * Math.floor(reach / step); v <= reach; v += step) {
@@ -126,24 +131,36 @@ final class StatePanel {
         return inHand.isPresent() ? OptionalDouble.of(inHand.getAsDouble() - needed) : inHand;
     }
 
-    /** A line with its chance written where the lines lie farthest apart, on the first tee. */
-    private static void line(Svg svg, double level, List<OptionalDouble> ahead, double reach) {
+    /**
+     * A line with its chance written where the lines lie farthest apart, on the first tee; a tee without neighbours is a
+     * level stretch.
+     */
+    private void line(Svg svg, double level, List<OptionalDouble> ahead, double reach) {
         StringBuilder d = new StringBuilder();
-        boolean broken = true;
         int first = -1;
         for (int i = 0; i < ahead.size(); i++) {
             if (ahead.get(i).isPresent()) {
                 double y = y(ahead.get(i).getAsDouble(), reach);
-                d.append(String.format(Locale.ROOT, "%s%.1f %.1f", broken ? "M" : "L", x(i), y));
+                boolean before = isKnown(ahead, i - 1);
+                double aside = before || isKnown(ahead, i + 1) ? 0 : 0.4 * column;
+                d.append(String.format(Locale.ROOT, "%s%.1f %.1f", before ? "L" : "M", x(i) - aside, y));
+                if (aside > 0) {
+                    d.append(String.format(Locale.ROOT, "H%.1f", x(i) + aside));
+                }
                 first = first < 0 ? i : first;
             }
-            broken = ahead.get(i).isEmpty();
         }
         if (first >= 0) {
             String words = Words.of("%.0f %%", 100 * level);
+            double here = ahead.get(first).getAsDouble();
+            boolean rises = isKnown(ahead, first + 1) && ahead.get(first + 1).getAsDouble() > here;
             svg.path(level == 0.5 ? "even" : "level", d.toString())
-                    .words("at-start", x(first), y(ahead.get(first).getAsDouble(), reach) - 4, words);
+                    .words("at-start", x(first), y(here, reach) + (rises ? 13 : -4), words);
         }
+    }
+
+    private static boolean isKnown(List<OptionalDouble> ahead, int hole) {
+        return hole >= 0 && hole < ahead.size() && ahead.get(hole).isPresent();
     }
 
     /** Strokes in hand at which the chance crosses a level, between two whole numbers straight. */
@@ -159,8 +176,8 @@ final class StatePanel {
         return OptionalDouble.empty();
     }
 
-    private static double x(int hole) {
-        return LEFT + COLUMN * (hole + 0.5);
+    private double x(int hole) {
+        return LEFT + column * (hole + 0.5);
     }
 
     private static double y(double ahead, double reach) {

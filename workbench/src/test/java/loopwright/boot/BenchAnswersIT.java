@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.openqa.selenium.WebElement;
 
 /** What lies round a plan, in a real browser: every answer equals that of the command line. */
 class BenchAnswersIT extends InBrowser {
@@ -110,6 +111,17 @@ class BenchAnswersIT extends InBrowser {
                 .contains(of("%.1f yd", plan.at("/today/balls/takenYards")))
                 .contains("plays +2.0 %");
         look("plan-today");
+    }
+
+    @Test
+    void aSingleHoleHasItsLinesOfEqualChanceToo() {
+        browser().go("/plan/state?tees=white&target=3&holes=3").await("svg.state");
+        List<WebElement> lines = browser().all("svg.state .level, svg.state .even");
+        // The chances of 2, 3 and 4 strokes on this par 3 lie on both sides of 10, 25, 50, 75 and 90 %.
+        assertThat(lines).hasSize(5);
+        // A level stretch as wide as the words above it, or it is no line to the eye.
+        assertThat(lines).allMatch(line -> line.getRect().getWidth() > 60);
+        look("answer-state-one-hole");
     }
 
     private static String percent(double share) {
