@@ -5,7 +5,7 @@ import loopwright.numerics.Watch;
 
 /** The chance that a fixed policy plays a hole out without a penalty stroke, from every state. */
 final class CleanPlay {
-    private static final double SETTLED = 1e-6;
+    private static final double SETTLED = 1e-8;
 
     private final NodeSet nodes;
     private final PolicyEvaluation evaluation;

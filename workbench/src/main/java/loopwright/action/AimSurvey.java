@@ -22,12 +22,12 @@ final class AimSurvey {
     /** Shots whose lengths differ by less share a row: the lines of the chart are not read closer. */
     private static final double SAME_LENGTH_METRES = 2;
 
-    private final HolePlanner planner;
+    private final PlannedShots shots;
     private final Supplier<Advice> advice;
 
     /** {@code advice} gives one of its own to each row: they are worked out side by side. */
-    AimSurvey(HolePlanner planner, Supplier<Advice> advice) {
-        this.planner = planner;
+    AimSurvey(PlannedShots shots, Supplier<Advice> advice) {
+        this.shots = shots;
         this.advice = advice;
     }
 
@@ -63,17 +63,17 @@ final class AimSurvey {
         double least =
                 ways.stream().mapToDouble(RoundPlan.Alternative::cost).min().orElse(0);
         for (RoundPlan.Alternative way : ways) {
-            int shot = planner.shotNamed(way.club());
+            int shot = shots.shotNamed(way.club());
             if (way.cost() > least + DEAR) {
                 continue;
             }
-            if (!planner.isTouch(shot)) {
+            if (!shots.isTouch(shot)) {
                 out.add(new Shot(shot, way.club(), ball.distanceTo(way.aim())));
                 continue;
             }
             for (int i = -ALONG; i <= ALONG; i++) {
                 double metres = length + i * step;
-                Place end = planner.reach(ball, shot, ball.along(bearing, Math.max(1, metres)));
+                Place end = shots.reach(ball, shot, ball.along(bearing, Math.max(1, metres)));
                 if (Math.abs(ball.distanceTo(end) - metres) < SAME_LENGTH_METRES / 2) {
                     out.add(new Shot(shot, way.club(), metres));
                 }

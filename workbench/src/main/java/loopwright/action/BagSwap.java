@@ -82,8 +82,8 @@ record BagSwap(String text, List<String> out, List<Swing> in) {
         LengthUnit own = m.group(4) == null ? unit : m.group(4).equals("m") ? LengthUnit.METRES : LengthUnit.YARDS;
         double metres = Double.parseDouble(m.group(3)) * own.inMetres();
         if (metres < LEAST_CARRY_METRES || metres > MOST_CARRY_METRES) {
-            throw new UserFault("--swap " + m.group() + ": a club carries " + own.whole(LEAST_CARRY_METRES) + " to "
-                    + own.of(MOST_CARRY_METRES) + ".");
+            throw new UserFault("--swap " + m.group() + ": a club carries " + own.atLeast(LEAST_CARRY_METRES) + " to "
+                    + own.atMost(MOST_CARRY_METRES) + " " + own.sign() + ".");
         }
         return OptionalDouble.of(metres);
     }

@@ -85,11 +85,11 @@ final class BriefHoles implements PlanWitness {
         byHole.put(solved.plan().number(), new OneHole(solved).brief());
         strokes.put(
                 solved.plan().number(),
-                StrokesGrid.of(solved.planner().map().hole(), solved.plan().tee(), solved.evaluation()));
+                StrokesGrid.of(solved.shots().map().hole(), solved.plan().tee(), solved.evaluation()));
         played.put(
                 solved.plan().number(),
                 ExpectRound.play(
-                        solved.planner().map(),
+                        solved.shots().map(),
                         solved.plan().tee(),
                         solved.solution().policy(solved.evaluation()),
                         solved.green(),
@@ -106,7 +106,7 @@ final class BriefHoles implements PlanWitness {
 
         OneHole(Solved solved) {
             this.solved = solved;
-            map = solved.planner().map();
+            map = solved.shots().map();
             tee = solved.plan().shots().get(0);
             missed = new MissedSides(map, solved.evaluation());
         }
@@ -159,7 +159,7 @@ final class BriefHoles implements PlanWitness {
                     setup().round().seed());
             Advice advice = new Advice(solved.solution(), solved.evaluation(), ability);
             List<Advice.Rated> allowed = advice.byShot(tee.from(), Surface.TEE, onTee()).stream()
-                    .filter(r -> solved.planner().mayBePlayedFromTee(r.shot()))
+                    .filter(r -> solved.shots().mayBePlayedFromTee(r.shot()))
                     .toList();
             Advice.Rated taken = taken(advice, strikes, allowed);
             double turn = tee.from().bearingTo(taken.target()) - bearing;
@@ -169,7 +169,7 @@ final class BriefHoles implements PlanWitness {
         /** The planned club on the line that holds against the wind, if that costs next to nothing; else the best. */
         private Advice.Rated taken(Advice advice, StrikeModel strikes, List<Advice.Rated> allowed) {
             Advice.Rated best = allowed.get(0);
-            int planned = solved.planner().shotNamed(tee.club());
+            int planned = solved.shots().shotNamed(tee.club());
             Advice.Rated held = advice.rate(
                     tee.from(),
                     Surface.TEE,

@@ -9,6 +9,9 @@ public enum LengthUnit {
     YARDS("yd", "yards", Distance.METRES_PER_YARD),
     METRES("m", "metres", 1);
 
+    /** What a length can gain on its way into metres and back. */
+    private static final double ROUNDING = 1e-9;
+
     private static final Pattern LENGTH = Pattern.compile("(\\d+) (yd|paces)");
 
     private final String sign;
@@ -57,6 +60,16 @@ public enum LengthUnit {
         return LENGTH.matcher(words)
                 .replaceAll(m -> whole(Integer.parseInt(m.group(1)) * Distance.METRES_PER_YARD)
                         + (m.group(2).equals("yd") ? " " + sign : " " + m.group(2)));
+    }
+
+    /** The least whole number of it that is no shorter than a length: where a range is told, it is accepted. */
+    public long atLeast(double lengthMetres) {
+        return (long) Math.ceil(lengthMetres / metres - ROUNDING);
+    }
+
+    /** The largest that is no longer. */
+    public long atMost(double lengthMetres) {
+        return (long) Math.floor(lengthMetres / metres + ROUNDING);
     }
 
     /** The nearest whole number: 152. */

@@ -172,7 +172,7 @@ public final class PlanRound {
                 request.counting(),
                 request.target(),
                 planned.stream().map(p -> p.plan().number()).toList(),
-                planners.stream().<StateOfPlay.Wording>map(p -> p::word).toList());
+                planners.stream().<StateOfPlay.Wording>map(p -> p.shots()::word).toList());
     }
 
     private static RoundPlan plan(

@@ -18,7 +18,7 @@ interface PlanWitness {
 
     /** A solved hole with everything about it still in memory. */
     record Solved(
-            HolePlanner planner,
+            PlannedShots shots,
             MeanSolution solution,
             PolicyEvaluation evaluation,
             Advice advice,

@@ -32,7 +32,7 @@ public final class SolvedHole {
 
     private final Course course;
     private final String tees;
-    private final HolePlanner planner;
+    private final PlannedShots shots;
     private final MeanSolution solution;
     private final PolicyEvaluation evaluation;
     private final Advice advice;
@@ -48,7 +48,7 @@ public final class SolvedHole {
     SolvedHole(
             Course course,
             String tees,
-            HolePlanner planner,
+            PlannedShots shots,
             MeanSolution solution,
             PolicyEvaluation evaluation,
             HabitPlay habit,
@@ -60,7 +60,7 @@ public final class SolvedHole {
         this.drawn = drawn;
         this.course = course;
         this.tees = tees;
-        this.planner = planner;
+        this.shots = shots;
         this.evaluation = evaluation;
         this.advice = new Advice(solution, evaluation);
         this.habit = habit;
@@ -103,7 +103,7 @@ public final class SolvedHole {
 
     /** The surface at a place; at the tee the tee, whatever the map has there. */
     public Surface lieAt(Place ball) {
-        return ball.distanceTo(plan.tee()) < 1 ? Surface.TEE : planner.surfaceAt(ball);
+        return ball.distanceTo(plan.tee()) < 1 ? Surface.TEE : shots.surfaceAt(ball);
     }
 
     /** Everything that can be played from a spot off the green. */
@@ -117,19 +117,19 @@ public final class SolvedHole {
         List<Advice.Rated> rated = advice.byShot(ball, lie, situation);
         Advice.Rated best = rated.get(0);
         List<RoundPlan.Alternative> ways = new ArrayList<>();
-        rated.forEach(r -> ways.add(planner.alternative(ball, r, best)));
+        rated.forEach(r -> ways.add(shots.alternative(ball, r, best)));
         return new Spot(
                 ball,
                 lie,
                 ball.distanceTo(hole().holeLocation()),
-                planner.shot(advice, habit, ball, lie, situation, best, advice.finish(ball, lie, situation, best)),
+                shots.shot(advice, habit, ball, lie, situation, best, advice.finish(ball, lie, situation, best)),
                 best.standardError(),
                 ways);
     }
 
     /** Where a club is aimed if the hand points here: at its own length, on a grid of half a yard, so that aims repeat. */
     public Place aimToward(Place ball, String club, Place pointed) {
-        Place aim = planner.reach(ball, planner.shotNamed(club), pointed);
+        Place aim = shots.reach(ball, shots.shotNamed(club), pointed);
         return new Place(AIM_GRID * Math.rint(aim.x() / AIM_GRID), AIM_GRID * Math.rint(aim.y() / AIM_GRID));
     }
 
@@ -137,11 +137,11 @@ public final class SolvedHole {
     public synchronized Aimed aimed(Place ball, String club, Place aim) {
         Surface lie = playableLie(ball);
         Situation situation = SituationTable.of(lie).get(0).situation();
-        int shot = planner.shotNamed(club);
-        Advice.Rated rated = advice.rate(ball, lie, situation, shot, planner.reach(ball, shot, aim));
+        int shot = shots.shotNamed(club);
+        Advice.Rated rated = advice.rate(ball, lie, situation, shot, shots.reach(ball, shot, aim));
         Advice.Finish finish = advice.finish(ball, lie, situation, rated);
         return new Aimed(
-                planner.offset(ball, rated.target()), rated.target(), rated.expected(), rated.standardError(), finish);
+                shots.offset(ball, rated.target()), rated.target(), rated.expected(), rated.standardError(), finish);
     }
 
     /** Expected strokes over the aims from a spot, round the planned one; every {@code unit} has round numbers of its own. */
@@ -151,7 +151,7 @@ public final class SolvedHole {
                 ? plan.shots().get(0).aim()
                 : spot.best().aim();
         Situation situation = SituationTable.of(spot.lie()).get(0).situation();
-        return new AimSurvey(planner, () -> new Advice(solution, evaluation))
+        return new AimSurvey(shots, () -> new Advice(solution, evaluation))
                 .around(middle, ball, spot.lie(), situation, spot.ways(), unit);
     }
 
@@ -178,7 +178,7 @@ public final class SolvedHole {
     }
 
     private Advice.Rated rated(Advice by, Place ball, Surface lie, Situation situation, Meant meant) {
-        return by.rate(ball, lie, situation, planner.shotNamed(meant.club()), meant.aim());
+        return by.rate(ball, lie, situation, shots.shotNamed(meant.club()), meant.aim());
     }
 
     /** A place so far from the hole, and so far beside the line of play, + right as the hole is looked at. */
@@ -195,7 +195,7 @@ public final class SolvedHole {
 
     /** The aim of a club so far beside the line of play, + right. */
     public Place aimBeside(Place ball, String club, double offsetMetres) {
-        return planner.aimBeside(ball, planner.shotNamed(club), offsetMetres);
+        return shots.aimBeside(ball, shots.shotNamed(club), offsetMetres);
     }
 
     /** A club at an aim, rated. */

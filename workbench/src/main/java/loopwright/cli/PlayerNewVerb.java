@@ -219,12 +219,11 @@ public final class PlayerNewVerb implements Runnable {
     }
 
     private @Nullable Double length(Questions questions, String question) {
-        double unit = units.unit().inMetres();
         return questions
                 .number(
                         question + " in " + units.unit().words(),
-                        Math.ceil(Distance.ofYards(FitVerb.SHORTEST_YARDS).metres() / unit),
-                        Math.floor(Distance.ofYards(FitVerb.LONGEST_YARDS).metres() / unit))
+                        units.least(FitVerb.SHORTEST_YARDS),
+                        units.most(FitVerb.LONGEST_YARDS))
                 .orElse(null);
     }
 

@@ -26,21 +26,31 @@ final class UnitsOption {
         return ReadLengths.in(unit());
     }
 
-    /** A bare number that was typed, in metres; the range is stated in yards, and told in the unit. */
+    /** A bare number that was typed, in metres; {@link #least} to {@link #most} are accepted. */
     double metres(String option, double typed, String what, double leastYards, double mostYards) {
-        double least = Distance.ofYards(leastYards).metres();
-        double most = Distance.ofYards(mostYards).metres();
-        double metres = typed * unit().inMetres();
-        if (!(metres >= least && metres <= most)) {
+        long least = least(leastYards);
+        long most = most(mostYards);
+        if (!(typed >= least && typed <= most)) {
             throw new UserFault(String.format(
                     Locale.ROOT,
-                    "%s %s %s; give %d to %s.",
+                    "%s %s %s; give %d to %d %s.",
                     option,
                     UserFault.typed(typed),
                     what,
-                    unit().whole(least),
-                    unit().of(most)));
+                    least,
+                    most,
+                    unit().sign()));
         }
-        return metres;
+        return typed * unit().inMetres();
+    }
+
+    /** The least whole number of the unit that is no shorter than this. */
+    long least(double yards) {
+        return unit().atLeast(Distance.ofYards(yards).metres());
+    }
+
+    /** The largest that is no longer. */
+    long most(double yards) {
+        return unit().atMost(Distance.ofYards(yards).metres());
     }
 }

@@ -167,13 +167,17 @@ class UnitsIT {
                 .contains("the numbers are metres, without a unit");
         assertThat(run("tees " + ROUND, "--markers", "60").err()).contains("--markers 60 is too far; give 0 to 40 yd.");
         assertThat(run("tees " + ROUND, "--units", "metres", "--markers", "40").err())
-                .contains("--markers 40 is too far; give 0 to 37 m.");
-        assertThat(run("approach --course " + COURSE + " --player " + PLAYER, "--units", "metres", "--from", "290")
+                .contains("--markers 40 is too far; give 0 to 36 m.");
+        assertThat(run("approach --course " + COURSE + " --player " + PLAYER, "--units", "metres", "--from", "18")
                         .err())
-                .contains("--from 290 is no approach; give 18 to 274 m.");
+                .contains("--from 18 is no approach; give 19 to 274 m.");
+        assertThat(run("approach --course " + COURSE + " --player " + PLAYER, "--units", "metres", "--from", "19")
+                        .exitCode())
+                .as("what is told is accepted")
+                .isZero();
         assertThat(run("bag " + ROUND, "--units", "metres", "--swap", "5-iron=7-wood 340 carry")
                         .err())
-                .contains("a club carries 18 to 320 m.");
+                .contains("a club carries 19 to 320 m.");
         assertThat(run("bag " + ROUND, "--units", "metres", "--swap", "5-iron=7-wood 360 yd carry")
                         .err())
                 .contains("a club carries 20 to 350 yd.");
