@@ -23,10 +23,6 @@ public final class MeanSolver {
     private static final double COARSE_AIM_CELLS = 10;
     private static final double FULL_AIM_CELLS = 4;
     private static final int MOST_STEPS = 3;
-    /** Swings that end this near each other, cells either way, cannot be told apart. */
-    private static final double SAME_AIM_CELLS = 1.5;
-    /** Touch shots. */
-    private static final double SAME_TOUCH_CELLS = 0.4;
     /** A state so much worse than its neighbourhood has not seen its option yet, strokes. */
     private static final double SUSPICIOUS = 1;
 
@@ -48,7 +44,6 @@ public final class MeanSolver {
     /** And at last chosen on so many times the points, among those that near each other. */
     private static final int TEE_POINTS = 16;
 
-    private static final double TEE_TOSS_UP = 0.1;
     /** The tee shot is reported from this many times the points. */
     private static final int TEE_REPORT = 16;
     /** Points of the tee shot that tell where play comes by. */
@@ -56,12 +51,8 @@ public final class MeanSolver {
 
     private static final int FACE_PASSES = 6;
 
-    /** Options this near each other, strokes, are told apart on more points where it matters. */
-    private static final double TOSS_UP = 0.03;
-    /** How many times the points. */
+    /** How many times the points tell near options apart where it matters. */
     private static final int RUN_OFF = 8;
-
-    private static final Option NOTHING = Option.stroke(0, 0, 0);
 
     private final HoleProblem problem;
     private final NodeSet nodes;
@@ -148,9 +139,9 @@ public final class MeanSolver {
         for (int i = 0; i < FACE_PASSES; i++) {
             inBands(watch, (s, evaluator) -> {
                 if (spots[s].trees().hasFace()) {
-                    Best best = new Best(s, evaluator);
+                    CheapestOption best = cheapest(s, points[s], evaluator);
                     best.tryAll(everything(s));
-                    take(best);
+                    take(s, best);
                 }
             });
         }
@@ -192,9 +183,9 @@ public final class MeanSolver {
 
     private double regret(int state) {
         Evaluator evaluator = new Evaluator(problem);
-        Best best = new Best(state, Math.min(points[state], MOST_AUDIT_POINTS), evaluator);
+        CheapestOption best = cheapest(state, Math.min(points[state], MOST_AUDIT_POINTS), evaluator);
         best.tryAll(everything(state));
-        return reported(state, policy.option(state), evaluator) - reported(state, best.option, evaluator);
+        return reported(state, policy.option(state), evaluator) - reported(state, best.option(), evaluator);
     }
 
     private double reported(int state, Option o, Evaluator evaluator) {
@@ -320,16 +311,16 @@ public final class MeanSolver {
     /** @param fans where the better swings are aimed all over the fan, not ahead only */
     private void searchEverything(double aimCells, IntPredicate fans, Watch watch) {
         inBands(watch, (s, evaluator) -> {
-            Best best = new Best(s, evaluator);
+            CheapestOption best = cheapest(s, points[s], evaluator);
             if (isVariant(s)) {
                 best.tryAll(likeTheOrdinaryLie(s));
             } else {
                 best.tryOthers(space.all(spots[s], OptionSpace.AHEAD_ONLY));
-                for (int shot : fans.test(s) ? swingsOf(best.shortlist) : List.<Integer>of()) {
+                for (int shot : fans.test(s) ? swingsOf(best.shortlist()) : List.<Integer>of()) {
                     best.tryOthers(space.fan(shot, spots[s], aimCells));
                 }
             }
-            take(best);
+            take(s, best);
         });
     }
 
@@ -365,94 +356,22 @@ public final class MeanSolver {
             if (!chooses.test(s)) {
                 return;
             }
-            Best best = new Best(s, evaluator);
+            CheapestOption best = cheapest(s, points[s], evaluator);
             best.tryOthers(candidates.apply(s));
-            if (!(best.value < value[s] + SUSPICIOUS)) {
+            if (!(best.value() < value[s] + SUSPICIOUS)) {
                 best.tryAll(space.all(spots[s], COARSE_AIM_CELLS));
             }
             boolean climbs = climb.test(s);
             for (int step = 0; climbs && step < MOST_STEPS; step++) {
-                if (!best.tryOthers(space.beside(best.option, spots[s], step == 0 || isVariant(s)))) {
+                if (!best.tryOthers(space.beside(best.option(), spots[s], step == 0 || isVariant(s)))) {
                     break;
                 }
             }
             if (runOffPoints[s] > 0) {
                 best.runOff(runOffPoints[s]);
             }
-            take(best);
+            take(s, best);
         });
-    }
-
-    /** The cheapest option seen for one state. */
-    private final class Best {
-        private final int state;
-        private final int onPoints;
-        private final Evaluator evaluator;
-        private Option option = NOTHING;
-        private double value = Double.POSITIVE_INFINITY;
-        private boolean seen;
-        private final Shortlist shortlist = new Shortlist();
-        private final List<Option> tried = new ArrayList<>();
-
-        Best(int state, Evaluator evaluator) {
-            this(state, points[state], evaluator);
-        }
-
-        Best(int state, int onPoints, Evaluator evaluator) {
-            this.state = state;
-            this.onPoints = onPoints;
-            this.evaluator = evaluator;
-        }
-
-        /** The same but for aims so close to one of the same shot before that they cannot be told apart. */
-        boolean tryOthers(List<Option> options) {
-            boolean better = false;
-            for (Option o : options) {
-                better |= !wasTried(o) && tryAll(List.of(o));
-            }
-            return better;
-        }
-
-        private boolean wasTried(Option o) {
-            if (o.isDrop() || state == 0) {
-                return false; // the tee's points are enough to tell aims apart
-            }
-            double close = problem.ability.strikes().isTouch(o.shot()) ? SAME_TOUCH_CELLS : SAME_AIM_CELLS;
-            return tried.stream().anyMatch(t -> t.isNear(o, close));
-        }
-
-        /** True if one of them is cheaper than all before. */
-        boolean tryAll(List<Option> options) {
-            boolean better = false;
-            for (Option o : options) {
-                tried.add(o);
-                double v = valueOf(state, o, onPoints, evaluator);
-                shortlist.offer(o, v);
-                if (v < value || !seen) {
-                    seen = true;
-                    value = v;
-                    option = o;
-                    better = true;
-                }
-            }
-            return better;
-        }
-
-        /** Chooses again, on more points, among the options that the points so far can hardly tell apart. */
-        void runOff(int morePoints) {
-            List<Option> close = shortlist.within(state == 0 ? TEE_TOSS_UP : TOSS_UP);
-            if (close.size() < 2) {
-                return;
-            }
-            value = Double.POSITIVE_INFINITY;
-            for (Option o : close) {
-                double v = valueOf(state, o, morePoints, evaluator);
-                if (v < value) {
-                    value = v;
-                    option = o;
-                }
-            }
-        }
     }
 
     /** What is done with a state, by an evaluator of the thread's own. */
@@ -479,10 +398,15 @@ public final class MeanSolver {
                 });
     }
 
-    private void take(Best best) {
-        shortlists[best.state] = best.shortlist;
-        policy.set(best.state, best.option);
-        value[best.state] = best.value;
+    private CheapestOption cheapest(int state, int onPoints, Evaluator evaluator) {
+        return new CheapestOption(
+                problem.ability.strikes(), state == 0, onPoints, (o, n) -> valueOf(state, o, n, evaluator));
+    }
+
+    private void take(int state, CheapestOption best) {
+        shortlists[state] = best.shortlist();
+        policy.set(state, best.option());
+        value[state] = best.value();
     }
 
     private double valueOf(int state, Option o, int onPoints, Evaluator evaluator) {
