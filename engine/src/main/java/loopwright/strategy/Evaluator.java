@@ -19,7 +19,7 @@ final class Evaluator {
     private static final double HOPELESS = 0.999;
 
     /** A landing moved further than this, cells, is moved again by the height of the ground it then meets. */
-    private static final double FAR_BACK = 1;
+    private static final double FAR_BACK = 2;
 
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
