@@ -63,13 +63,13 @@ public enum LengthUnit {
     }
 
     /** The least whole number of it that is no shorter than a length: where a range is told, it is accepted. */
-    public long atLeast(double lengthMetres) {
-        return (long) Math.ceil(lengthMetres / metres - ROUNDING);
+    public int atLeast(double lengthMetres) {
+        return (int) Math.ceil(lengthMetres / metres - ROUNDING);
     }
 
     /** The largest that is no longer. */
-    public long atMost(double lengthMetres) {
-        return (long) Math.floor(lengthMetres / metres + ROUNDING);
+    public int atMost(double lengthMetres) {
+        return (int) Math.floor(lengthMetres / metres + ROUNDING);
     }
 
     /** The nearest whole number: 152. */

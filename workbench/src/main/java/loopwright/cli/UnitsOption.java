@@ -28,8 +28,8 @@ final class UnitsOption {
 
     /** A bare number that was typed, in metres; {@link #least} to {@link #most} are accepted. */
     double metres(String option, double typed, String what, double leastYards, double mostYards) {
-        long least = least(leastYards);
-        long most = most(mostYards);
+        int least = least(leastYards);
+        int most = most(mostYards);
         if (!(typed >= least && typed <= most)) {
             throw new UserFault(String.format(
                     Locale.ROOT,
@@ -45,12 +45,12 @@ final class UnitsOption {
     }
 
     /** The least whole number of the unit that is no shorter than this. */
-    long least(double yards) {
+    int least(double yards) {
         return unit().atLeast(Distance.ofYards(yards).metres());
     }
 
     /** The largest that is no longer. */
-    long most(double yards) {
+    int most(double yards) {
         return unit().atMost(Distance.ofYards(yards).metres());
     }
 }
