@@ -13,11 +13,12 @@ import loopwright.strategy.ScoreTable;
  * How the round is counted, as it was typed.
  *
  * @param form strokes, net, stableford or maximum
- * @param handicap playing handicap over 18 holes, below zero for a plus handicap
+ * @param handicap playing handicap over 18 holes, below zero for a plus handicap; net scores need one, Stableford and
+ *     maximum score count from 0 without
  * @param maximum most strokes a hole counts, where it is the same on every hole; else net double bogey
  */
-public record Counting(Form form, int handicap, OptionalInt maximum) {
-    public static final Counting STROKES = new Counting(Form.STROKES, 0, OptionalInt.empty());
+public record Counting(Form form, OptionalInt handicap, OptionalInt maximum) {
+    public static final Counting STROKES = new Counting(Form.STROKES, OptionalInt.empty(), OptionalInt.empty());
 
     private static final int MOST_HANDICAP = 54;
     private static final int LOWEST_HANDICAP = -10;
@@ -32,14 +33,23 @@ public record Counting(Form form, int handicap, OptionalInt maximum) {
     }
 
     public Counting {
-        if (handicap < LOWEST_HANDICAP || handicap > MOST_HANDICAP) {
-            throw new UserFault("--handicap " + handicap + " is no playing handicap; give one from " + LOWEST_HANDICAP
-                    + " (plus 10) to " + MOST_HANDICAP + ".");
+        handicap.ifPresent(Counting::checkHandicap);
+        if (form == Form.NET && handicap.isEmpty()) {
+            throw new UserFault(
+                    "--counting net needs a playing handicap, and none was given (no player file holds one);"
+                            + " add it, for example --handicap 18, or 0 for none (\"loopwright handicap playing\" works it out).");
         }
         if (maximum.isPresent() && (form != Form.MAXIMUM || maximum.getAsInt() < 3 || maximum.getAsInt() > 20)) {
             throw new UserFault(
                     "--maximum " + maximum.getAsInt()
                             + " cannot be used here; it goes with --counting maximum and lies between 3 and 20 strokes a hole.");
+        }
+    }
+
+    private static void checkHandicap(int handicap) {
+        if (handicap < LOWEST_HANDICAP || handicap > MOST_HANDICAP) {
+            throw new UserFault("--handicap " + handicap + " is no playing handicap; give one from " + LOWEST_HANDICAP
+                    + " (plus 10) to " + MOST_HANDICAP + ".");
         }
     }
 
@@ -63,7 +73,7 @@ public record Counting(Form form, int handicap, OptionalInt maximum) {
     }
 
     private List<Integer> received(Course course, List<Hole> holes) {
-        if (handicap == 0) {
+        if (handicap.orElse(0) == 0) {
             return Collections.nCopies(holes.size(), 0);
         }
         List<Integer> indexes = new ArrayList<>();
@@ -77,7 +87,7 @@ public record Counting(Form form, int handicap, OptionalInt maximum) {
             throw new UserFault("Two holes of " + course.name() + " have the same stroke index, so --handicap cannot be"
                     + " spread over them; correct the map (tag handicap).");
         }
-        List<Integer> all = StrokesReceived.perHole(handicap, indexes);
+        List<Integer> all = StrokesReceived.perHole(handicap.getAsInt(), indexes);
         return holes.stream().map(h -> all.get(course.holes().indexOf(h))).toList();
     }
 

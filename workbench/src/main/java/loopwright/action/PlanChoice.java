@@ -138,7 +138,7 @@ public record PlanChoice(
         Counting counting = goal.counting();
         if (counting.form() != Counting.Form.STROKES) {
             add(out, "counting", counting.form().name().toLowerCase(Locale.ROOT));
-            add(out, "handicap", Integer.toString(counting.handicap()));
+            counting.handicap().ifPresent(h -> add(out, "handicap", Integer.toString(h)));
         }
         if (goal.forTarget()) {
             add(out, "objective", "target");

@@ -43,9 +43,7 @@ final class PlanPage {
                 plan.par(),
                 lengths.far(plan.lengthMetres()),
                 plan.counting().words(plan.target()),
-                plan.counting().handicap() == 0
-                        ? ""
-                        : ", playing handicap " + plan.counting().handicap());
+                playingHandicap(plan.counting()));
         line("Day: %s.", DayWords.of(plan.day()));
         if (!remark.isEmpty()) {
             line("%s", remark);
@@ -136,6 +134,15 @@ final class PlanPage {
                     s.habit().club(),
                     lengths.bracketed(s.habit().offsetMetres()));
         }
+    }
+
+    /** Strokes given back are written with a plus, as in the game. */
+    private static String playingHandicap(Counting counting) {
+        if (counting.handicap().isEmpty()) {
+            return "";
+        }
+        int handicap = counting.handicap().getAsInt();
+        return ", playing handicap " + (handicap < 0 ? "+" + -handicap : handicap);
     }
 
     private void hole(Course course, RoundPlan.HolePlan h) {

@@ -56,8 +56,11 @@ public final class PlanVerb implements Runnable {
             description = "strokes, net, stableford (the target is in points) or maximum.")
     private String counting = "strokes";
 
-    @Option(names = "--handicap", defaultValue = "0", paramLabel = "N", description = "Playing handicap, 18 holes.")
-    private int handicap;
+    @Option(
+            names = "--handicap",
+            paramLabel = "N",
+            description = "Playing handicap, 18 holes; +2 is a plus handicap. --counting net needs it.")
+    private @Nullable String handicap;
 
     @Option(
             names = "--maximum",
@@ -139,8 +142,11 @@ public final class PlanVerb implements Runnable {
 
     private Counting counting() {
         OptionalInt most = maximum == null ? OptionalInt.empty() : OptionalInt.of(maximum);
+        OptionalInt playing = handicap == null
+                ? OptionalInt.empty()
+                : OptionalInt.of(DecimalList.parseHandicap("--handicap", handicap));
         try {
-            return new Counting(Counting.Form.valueOf(counting.toUpperCase(Locale.ROOT)), handicap, most);
+            return new Counting(Counting.Form.valueOf(counting.toUpperCase(Locale.ROOT)), playing, most);
         } catch (IllegalArgumentException e) {
             throw new UserFault(
                     "--counting " + counting + " is not known; it is strokes, net, stableford or maximum.", e);

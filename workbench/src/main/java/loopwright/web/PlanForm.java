@@ -129,8 +129,7 @@ final class PlanForm {
                                         "plan.handicap",
                                         input().withType("number")
                                                 .withName("handicap")
-                                                .withValue(Integer.toString(
-                                                        goal.counting().handicap()))
+                                                .withValue(handicap(goal.counting()))
                                                 .attr("min", -10)
                                                 .attr("max", 54)),
                                 label(
@@ -153,8 +152,14 @@ final class PlanForm {
         return span(
                 hidden("objective", goal.forTarget() ? "target" : "mean"),
                 hidden("counting", goal.counting().form().name().toLowerCase(Locale.ROOT)),
-                hidden("handicap", Integer.toString(goal.counting().handicap())),
+                hidden("handicap", handicap(goal.counting())),
                 hidden("sure", goal.howSure() ? "yes" : ""));
+    }
+
+    private static String handicap(Counting counting) {
+        return counting.handicap().isEmpty()
+                ? ""
+                : Integer.toString(counting.handicap().getAsInt());
     }
 
     private static DomContent hidden(String name, String value) {

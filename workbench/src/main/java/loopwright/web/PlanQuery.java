@@ -62,7 +62,12 @@ final class PlanQuery {
                 .filter(f -> f.name().toLowerCase(Locale.ROOT).equals(word))
                 .findFirst()
                 .orElseThrow(() -> new UserFault(Texts.say("plan.countingUnknown", word)));
-        return new Counting(form, (int) signed("handicap", text(ctx, "handicap", "0")), OptionalInt.empty());
+        String typed = text(ctx, "handicap", "");
+        if (form == Counting.Form.NET && typed.isEmpty()) {
+            throw new UserFault(Texts.say("plan.handicapMissing"));
+        }
+        OptionalInt handicap = typed.isEmpty() ? OptionalInt.empty() : OptionalInt.of((int) signed("handicap", typed));
+        return new Counting(form, handicap, OptionalInt.empty());
     }
 
     private static long signed(String name, String text) {

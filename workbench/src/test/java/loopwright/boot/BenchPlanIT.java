@@ -262,6 +262,19 @@ class BenchPlanIT extends InBrowser {
     }
 
     @Test
+    void aNetTargetAsksForTheHandicap() {
+        browser().go("/plan?tees=white&target=3&holes=3&counting=net");
+        assertThat(browser().text("main")).contains("A net target needs a playing handicap, and none was given");
+        browser().forgetRequests(); // the browser notes the refusal
+        browser()
+                .go("/plan?tees=white&target=3&holes=3&counting=net&handicap=0")
+                .await("#score-words");
+        assertThat(browser().get("input[name=handicap]").getAttribute("value")).isEqualTo("0");
+        browser().go("/plan?tees=white&target=3&holes=3");
+        assertThat(browser().get("input[name=handicap]").getAttribute("value")).isEmpty();
+    }
+
+    @Test
     void aSolveIsStoppedAndStartedAgain() {
         browser().go("/plan?tees=blue&target=79").await(".job button").click();
         browser().await(".job.stopped");

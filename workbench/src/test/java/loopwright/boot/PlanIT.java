@@ -138,6 +138,11 @@ class PlanIT {
                 .contains("strokes in all, however they count")
                 .doesNotContain("or better 0.0 %")
                 .doesNotContain("or better 100 %");
+        // Scratch is a handicap too, and a plus handicap is written as in the game: a stroke given back on the par 3.
+        Typed scratch = plan("--target", "3", "--holes", "3", "--counting", "net", "--handicap", "0");
+        assertThat(scratch.out()).contains("Target: 3 net or better, playing handicap 0.");
+        Typed plus = plan("--target", "3", "--holes", "3", "--counting", "net", "--handicap", "+2");
+        assertThat(plus.out()).contains("Target: 3 net or better, playing handicap +2.");
         Typed points = plan(
                 "--target",
                 "2",
@@ -285,6 +290,9 @@ class PlanIT {
                 "--target 79 --counting skins; is not known; it is strokes",
                 "--target 79 --objective luck; it is mean or target",
                 "--target 79 --handicap 99; is no playing handicap",
+                "--target 72 --counting net; needs a playing handicap, and none was given",
+                "--target 72 --counting net --handicap eighteen; is not a number",
+                "--target 72 --counting net --handicap 3.5; --handicap takes a whole number",
                 "--target 79 --counting strokes --maximum 8; goes with --counting maximum",
                 "--target 79 --start-hole 22; is not among the holes played, 1 to 18.",
                 "--target 4 --holes 3 --start-hole 9; is not among the holes played",
