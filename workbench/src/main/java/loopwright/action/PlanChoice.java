@@ -147,7 +147,12 @@ public record PlanChoice(
             add(out, "sure", "yes");
         }
         out.addAll(day.inputs());
-        today.balls().ifPresent(balls -> add(out, "today", balls));
+        today.balls().ifPresent(balls -> {
+            add(out, "today", balls);
+            if (today.unit() == LengthUnit.METRES) {
+                add(out, "today.in", today.unit().words());
+            }
+        });
         today.playsLonger().forEach(l -> add(out, "longer", l));
         if (!holes.isEmpty()) {
             add(out, "holes", holes);

@@ -17,6 +17,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import loopwright.action.Counting;
+import loopwright.action.LengthUnit;
 import loopwright.action.PlanChoice;
 import loopwright.action.Shelf;
 import loopwright.action.TodayRequest;
@@ -103,11 +104,15 @@ final class PlanForm {
     /** Warm-up balls and the coach's dial, which move the plan. */
     private DomContent today() {
         TodayRequest today = choice.today();
+        LengthUnit unit = Units.of(room).lengths();
         boolean said = today.balls().isPresent() || !today.playsLonger().isEmpty();
         return details(
                 summary(Texts.say(said ? "warm.said" : "warm.title")),
                 div(
-                                field("warm.typed", line("today", today.balls().orElse(""))),
+                                hidden(PlanQuery.BALLS_UNIT, unit.words()),
+                                labelled(
+                                        Texts.say("warm.typed", unit.words()),
+                                        line("today", today.ballsIn(unit).orElse(""))),
                                 field("warm.longer", line("longer", String.join("; ", today.playsLonger()))))
                         .withClass("fields wide-fields"));
     }

@@ -20,6 +20,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads from an address what a plan is to be made from. */
 final class PlanQuery {
+    /** In which unit an address tells the balls of the warm-up; without it in yards, as older addresses do. */
+    static final String BALLS_UNIT = "today.in";
+
     private static final String USUAL_TARGET = "79";
 
     private PlanQuery() {}
@@ -39,7 +42,7 @@ final class PlanQuery {
                 DayFields.read(ctx),
                 new TodayRequest(
                         Optional.of(text(ctx, "today", "")).filter(t -> !t.isEmpty()),
-                        LengthUnit.YARDS,
+                        LengthUnit.named(text(ctx, BALLS_UNIT, LengthUnit.YARDS.words())),
                         list(ctx, "longer")),
                 text(ctx, "holes", ""),
                 list(ctx, "location"),

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.WebElement;
 
@@ -111,6 +112,44 @@ class BenchAnswersIT extends InBrowser {
                 .contains(of("%.1f yd", plan.at("/today/balls/takenYards")))
                 .contains("plays +2.0 %");
         look("plan-today");
+    }
+
+    @Test
+    void theWarmUpIsReadAndTypedInTheUnitOfTheReader() throws Exception {
+        String taken =
+                round("plan", "--today", BALLS).at("/today/balls/takenYards").asText();
+        String inMetres = String.format(Locale.ROOT, "%.1f m", 0.9144 * Double.parseDouble(taken));
+        lengths("metres");
+        try {
+            // An address that says no unit is in yards, as it always was.
+            browser().go("/plan" + ROUND + "&today=driver:+R8+R12+L3").await("#warm-up p");
+            assertThat(browser().text("#warm-up")).contains(inMetres);
+            browser().run("document.querySelectorAll('form.sheet details').forEach(d => d.open = true)");
+            assertThat(browser().text("form.sheet")).contains("Warm-up balls: metres right or left");
+            WebElement field = browser().get("input[name=today]");
+            assertThat(field.getAttribute("value")).isEqualTo("driver: R7.3 R11 L2.7");
+            look("plan-today-metres");
+            field.clear();
+            field.sendKeys("driver: R9.1");
+            browser().get("form.sheet button[type=submit]").click();
+            browser().await("#warm-up p");
+            assertThat(browser().text("#warm-up")).contains("one ball");
+            assertThat(browser().get("input[name=today]").getAttribute("value")).isEqualTo("driver: R9.1");
+            String address = Objects.requireNonNull(
+                    browser().get("main a[href*='today=']").getAttribute("href"));
+            lengths("yards");
+            browser().go(address.substring(address.indexOf("/plan"))).await("input[name=today]");
+            assertThat(browser().get("input[name=today]").getAttribute("value")).isEqualTo("driver: R10");
+        } finally {
+            lengths("yards");
+        }
+    }
+
+    private static void lengths(String unit) {
+        browser().go("/data");
+        browser().get("select[name=units] option[value=" + unit + "]").click();
+        browser().get("form[action='/data/units'] button").click();
+        assertThat(browser().text("p.good")).contains(unit);
     }
 
     @Test
