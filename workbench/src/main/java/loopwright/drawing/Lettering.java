@@ -5,8 +5,10 @@ import java.util.List;
 
 /** Puts texts beside points and on lines where nothing else is written; they are drawn last, over all lines. */
 public final class Lettering {
-    /** How far a name may stand from its point, and in what steps it is looked for, points. */
-    private static final double FARTHEST = 110;
+    /** How far aside and up or down a name may stand from its point, and in what steps it is looked for, points. */
+    private static final double FARTHEST = 80;
+
+    private static final double HIGHEST = 56;
 
     private static final double STEP = 6;
     /** A name goes so much farther away to have one point less of line under it. */
@@ -98,7 +100,7 @@ public final class Lettering {
         List<Mark.Label> out = new ArrayList<>();
         double low = size * 0.36;
         for (double aside = away; aside <= FARTHEST; aside += STEP) {
-            for (double rise = 0; rise <= FARTHEST / 2; rise += STEP) {
+            for (double rise = 0; rise <= HIGHEST; rise += STEP) {
                 for (int up = rise == 0 ? 1 : -1; up <= 1; up += 2) {
                     out.add(label(words, at.plus(aside, low + up * rise), Mark.Anchor.START, size, face, ink, 0));
                     out.add(label(words, at.plus(-aside, low + up * rise), Mark.Anchor.END, size, face, ink, 0));

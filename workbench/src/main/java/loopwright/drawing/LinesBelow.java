@@ -8,7 +8,7 @@ final class LinesBelow {
     /** How far apart a line is looked at, points: letters of any size used here are taller. */
     private static final double STEP = 2;
     /** A text over small marks is as hard to read as one over so much of a line, for each of its places looked at. */
-    private static final double MARKS = 8;
+    private static final double MARKS = 5;
 
     private static final int PLACES = 5;
 

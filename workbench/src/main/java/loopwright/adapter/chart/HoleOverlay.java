@@ -119,12 +119,14 @@ final class HoleOverlay {
         for (Area area : picture.course().areas()) {
             if (area.region().box().intersects(shown)) {
                 switch (area.kind()) {
-                    case GREEN, BUNKER -> view.toSheet(area.region()).forEach(lettering::avoid);
+                    case GREEN, BUNKER, OUT_OF_BOUNDS, BUILDING ->
+                        view.toSheet(area.region()).forEach(lettering::avoid);
                     case WOODS -> lettering.avoidInside(view.toSheet(area.region()));
                     default -> {}
                 }
             }
         }
+        picture.course().boundary().ifPresent(b -> view.toSheet(b).forEach(lettering::avoid));
         for (Shot shot : picture.shots()) {
             if (FinishOutline.worthwhile(shot.finishes())) {
                 outline(shot).half().forEach(lettering::avoid);
