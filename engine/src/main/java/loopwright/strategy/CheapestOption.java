@@ -66,7 +66,12 @@ final class CheapestOption {
             return false; // the tee's points are enough to tell aims apart
         }
         double close = strikes.isTouch(o.shot()) ? SAME_TOUCH_CELLS : SAME_AIM_CELLS;
-        return tried.stream().anyMatch(t -> t.isNear(o, close));
+        for (Option t : tried) {
+            if (t.isNear(o, close)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** True if one of them is cheaper than all before. */

@@ -9,7 +9,7 @@ import loopwright.numerics.Watch;
 /** The solved hole: a policy, the values it was chosen with, and its honest evaluation. */
 public final class MeanSolution {
     private static final int ROUGH_PART = 4;
-    private static final int LEAST_POINTS = 16;
+    private static final int LEAST_POINTS = 8;
 
     final HoleProblem problem;
     final NodeSet nodes;

@@ -1,12 +1,10 @@
 package loopwright.strategy;
 
 import java.util.Arrays;
-import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.stream.IntStream;
 import loopwright.geo.Line;
 import loopwright.geo.Place;
 import loopwright.ground.Surface;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Lays out the decision nodes of a hole and connects the cells to them. Nodes stand on a grid: half the base spacing round the
@@ -22,7 +20,6 @@ final class NodeMesh {
     private static final double CORRIDOR_METRES = 45;
 
     private static final double LARGEST_WEIGHT = 1.6;
-    private static final int[] NOTHING = {};
 
     final HoleRaster raster;
     private final int base;
@@ -39,8 +36,6 @@ final class NodeMesh {
     private final int[] grid;
 
     private final int gridColumns;
-    /** Weights at the places of a square, squares of all sizes one after the other; empty until asked for. */
-    private final AtomicReferenceArray<double @Nullable []> inSquare;
 
     /** Number of nodes, the first so many of each array. */
     int nodes;
@@ -65,7 +60,6 @@ final class NodeMesh {
         bucketRows = raster.rows / bucketCells + 1;
         buckets = new int[Surface.values().length * bucketColumns * bucketRows][0];
         inBucket = new int[buckets.length];
-        inSquare = new AtomicReferenceArray<>(8 * base * base);
         gridColumns = raster.columns / (base / 2) + 1;
         grid = new int[gridColumns * (raster.rows / (base / 2) + 1)];
         Arrays.fill(grid, -1);
@@ -74,9 +68,10 @@ final class NodeMesh {
         Arrays.fill(cellNodes, -1);
         addNode(raster.column(line.start()), raster.row(line.start()), Surface.TEE, 0);
         addGrid();
+        connectSquares();
         int[] alone = IntStream.range(0, raster.cells())
                 .parallel()
-                .filter(cell -> isDecided(cell) && !connect(cell))
+                .filter(cell -> isDecided(cell) && !isConnected(cell) && !connect(cell))
                 .toArray();
         for (int cell : alone) {
             if (!connect(cell)) {
@@ -144,15 +139,64 @@ final class NodeMesh {
         return (on.ordinal() * bucketRows + bucketRow) * bucketColumns + bucketColumn;
     }
 
-    /** Gives a cell its nodes, on any thread; false if none of its surface is near. */
+    private boolean isConnected(int cell) {
+        return cellNodes[CORNERS * cell] >= 0;
+    }
+
+    /** Connects cells within squares of the grid whose corners are all of the cells' surface, small squares first. */
+    private void connectSquares() {
+        for (int side = base / 2; side <= 2 * base; side *= 2) {
+            int size = side;
+            double[][] weights = squareWeights(size);
+            IntStream.range(0, (raster.rows - 1) / size).parallel().forEach(i -> {
+                for (int west = 0; west + size < raster.columns; west += size) {
+                    connectSquare(west, i * size, size, weights);
+                }
+            });
+        }
+    }
+
+    private void connectSquare(int west, int south, int side, double[][] weights) {
+        int[] corners = {
+            grid[gridIndex(west, south)],
+            grid[gridIndex(west + side, south)],
+            grid[gridIndex(west, south + side)],
+            grid[gridIndex(west + side, south + side)]
+        };
+        if (corners[0] < 0 || !allOf(corners, surface[corners[0]], side)) {
+            return;
+        }
+        for (int y = 1; y <= side; y++) {
+            for (int x = 1; x <= side; x++) {
+                int cell = (south + y) * raster.columns + west + x;
+                if (raster.surface(cell) == surface[corners[0]] && !isConnected(cell)) {
+                    set(cell, corners, CORNERS, weights[place(x, y, side)]);
+                }
+            }
+        }
+    }
+
+    /** Weights of the corners at every place of a square of this size: all such squares share them. */
+    private static double[][] squareWeights(int side) {
+        double[][] out = new double[side * side][];
+        for (int y = 1; y <= side; y++) {
+            for (int x = 1; x <= side; x++) {
+                double[] dx = {-x, side - x, -x, side - x};
+                double[] dy = {-y, -y, side - y, side - y};
+                out[place(x, y, side)] = weights(dx, dy);
+            }
+        }
+        return out;
+    }
+
+    private static int place(int x, int y, int side) {
+        return (y - 1) * side + x - 1;
+    }
+
+    /** Gives a cell that lies in no square its nodes, on any thread; false if none of its surface is near. */
     private boolean connect(int cell) {
         double c = raster.columnOf(cell) + 0.5;
         double r = raster.rowOf(cell) + 0.5;
-        int[] corners = square(cell);
-        if (corners.length == CORNERS) {
-            set(cell, corners, CORNERS, squareWeights(corners, c, r));
-            return true;
-        }
         int[] nearest = nearestByQuarter(cell, c, r);
         int found = 0;
         for (int n : nearest) {
@@ -160,10 +204,17 @@ final class NodeMesh {
                 nearest[found++] = n;
             }
         }
-        if (found > 0) {
-            set(cell, nearest, found, weights(nearest, found, c, r));
+        if (found == 0) {
+            return false;
         }
-        return found > 0;
+        double[] dx = new double[found];
+        double[] dy = new double[found];
+        for (int i = 0; i < found; i++) {
+            dx[i] = column[nearest[i]] - c;
+            dy[i] = row[nearest[i]] - r;
+        }
+        set(cell, nearest, found, weights(dx, dy));
+        return true;
     }
 
     private void set(int cell, int[] near, int n, double[] weights) {
@@ -171,42 +222,6 @@ final class NodeMesh {
             cellNodes[CORNERS * cell + i] = near[i];
             cellWeights[CORNERS * cell + i] = weights[i];
         }
-    }
-
-    /** Squares of one size have the same weights at the same place of the square. */
-    private double[] squareWeights(int[] corners, double c, double r) {
-        int side = spacing[corners[0]];
-        int east = (int) (c - column[corners[0]]) - 1;
-        int north = (int) (r - row[corners[0]]) - 1;
-        int place = side * side + east * side + north;
-        double[] known = inSquare.get(place);
-        if (known == null) {
-            known = weights(corners, CORNERS, c, r);
-            inSquare.set(place, known);
-        }
-        return known;
-    }
-
-    /** The nodes at the corners of the square of the grid round a cell, if all are of its surface; else nothing. */
-    private int[] square(int cell) {
-        for (int side = base / 2; side <= 2 * base; side *= 2) {
-            int east = (raster.columnOf(cell) + side - 1) / side * side;
-            int north = (raster.rowOf(cell) + side - 1) / side * side;
-            int west = east - side;
-            int south = north - side;
-            if (west >= 0 && south >= 0 && east < raster.columns && north < raster.rows) {
-                int[] corners = {
-                    grid[gridIndex(west, south)],
-                    grid[gridIndex(east, south)],
-                    grid[gridIndex(west, north)],
-                    grid[gridIndex(east, north)]
-                };
-                if (allOf(corners, raster.surface(cell), side)) {
-                    return corners;
-                }
-            }
-        }
-        return NOTHING;
     }
 
     private boolean allOf(int[] corners, Surface own, int side) {
@@ -243,15 +258,16 @@ final class NodeMesh {
         return nearest;
     }
 
-    /** Weights that sum to 1 and, with three nodes or more in general position, reproduce linear functions. */
-    private double[] weights(int[] found, int n, double c, double r) {
-        double[] dx = new double[n];
-        double[] dy = new double[n];
+    /**
+     * Weights that sum to 1 and, with three nodes or more in general position, reproduce linear functions.
+     *
+     * @param dx how far east of the place each node lies
+     */
+    private static double[] weights(double[] dx, double[] dy) {
+        int n = dx.length;
         double[] kernel = new double[n];
         double sum = 0;
         for (int i = 0; i < n; i++) {
-            dx[i] = column[found[i]] - c;
-            dy[i] = row[found[i]] - r;
             double squared = dx[i] * dx[i] + dy[i] * dy[i];
             if (squared < 1e-6) {
                 double[] only = new double[n];
