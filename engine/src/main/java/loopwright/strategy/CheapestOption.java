@@ -25,7 +25,6 @@ final class CheapestOption {
     private final List<Option> tried = new ArrayList<>();
     private Option option = NOTHING;
     private double value = Double.POSITIVE_INFINITY;
-    private boolean seen;
 
     /** Expected strokes with an option, on so many points of its cloud. */
     interface Cost {
@@ -81,8 +80,7 @@ final class CheapestOption {
             tried.add(o);
             double v = cost.of(o, points);
             shortlist.offer(o, v);
-            if (v < value || !seen) {
-                seen = true;
+            if (v < value || tried.size() == 1) {
                 value = v;
                 option = o;
                 better = true;

@@ -64,4 +64,9 @@ final class DecimalList {
         }
         return (int) handicap;
     }
+
+    /** The same written: "18", "+2". */
+    static String handicap(int whole) {
+        return whole < 0 ? "+" + -whole : Integer.toString(whole);
+    }
 }

@@ -326,7 +326,7 @@ public final class HandicapVerb implements Runnable {
     }
 
     private static String whole(int handicap) {
-        return handicap < 0 ? "+" + -handicap + " (strokes given back)" : String.valueOf(handicap);
+        return DecimalList.handicap(handicap) + (handicap < 0 ? " (strokes given back)" : "");
     }
 
     private static String tenth(double value) {

@@ -136,13 +136,11 @@ final class PlanPage {
         }
     }
 
-    /** Strokes given back are written with a plus, as in the game. */
     private static String playingHandicap(Counting counting) {
-        if (counting.handicap().isEmpty()) {
-            return "";
-        }
-        int handicap = counting.handicap().getAsInt();
-        return ", playing handicap " + (handicap < 0 ? "+" + -handicap : handicap);
+        return counting.handicap().isEmpty()
+                ? ""
+                : ", playing handicap "
+                        + DecimalList.handicap(counting.handicap().getAsInt());
     }
 
     private void hole(Course course, RoundPlan.HolePlan h) {

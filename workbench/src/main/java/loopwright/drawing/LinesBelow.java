@@ -1,5 +1,6 @@
 package loopwright.drawing;
 
+import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,7 +14,7 @@ final class LinesBelow {
     private static final int PLACES = 5;
 
     private final List<Point> lines = new ArrayList<>();
-    private final List<List<Trace>> textures = new ArrayList<>();
+    private final List<Path2D> textures = new ArrayList<>();
 
     void line(Trace trace) {
         List<Point> points = trace.points();
@@ -31,7 +32,7 @@ final class LinesBelow {
 
     /** {@code rings} of one area; inner rings are holes. */
     void texture(List<Trace> rings) {
-        textures.add(List.copyOf(rings));
+        textures.add(Raster.path(rings));
     }
 
     /** Length of line under a text, points, and as much again for the small marks under it; 0 where it stands clear. */
@@ -39,28 +40,10 @@ final class LinesBelow {
         Extent letters = text.grown(1.5);
         double length = STEP * lines.stream().filter(letters::contains).count();
         for (int i = 0; i < PLACES; i++) {
-            Point place = new Point(
-                    text.left() + text.width() * i / (PLACES - 1.0),
-                    text.centre().y());
-            length += textures.stream().anyMatch(t -> isInside(place, t)) ? MARKS : 0;
+            double x = text.left() + text.width() * i / (PLACES - 1.0);
+            double y = text.centre().y();
+            length += textures.stream().anyMatch(t -> t.contains(x, y)) ? MARKS : 0;
         }
         return length;
-    }
-
-    /** Even-odd, as areas are filled. */
-    private static boolean isInside(Point p, List<Trace> rings) {
-        boolean inside = false;
-        for (Trace ring : rings) {
-            List<Point> points = ring.points();
-            for (int i = 0; i < points.size(); i++) {
-                Point a = points.get(i);
-                Point b = points.get((i + 1) % points.size());
-                if (a.y() > p.y() != b.y() > p.y()
-                        && p.x() < a.x() + (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y())) {
-                    inside = !inside;
-                }
-            }
-        }
-        return inside;
     }
 }

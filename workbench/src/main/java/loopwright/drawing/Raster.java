@@ -114,7 +114,8 @@ public final class Raster {
         return new BasicStroke((float) pen.width(), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dashes, 0);
     }
 
-    private static Path2D path(List<Trace> traces) {
+    /** One area or line of several traces; areas are filled even-odd. */
+    static Path2D path(List<Trace> traces) {
         Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
         for (Trace trace : traces) {
             Point first = trace.points().get(0);

@@ -168,6 +168,9 @@ class UnitsIT {
         assertThat(run("tees " + ROUND, "--markers", "60").err()).contains("--markers 60 is too far; give 0 to 40 yd.");
         assertThat(run("tees " + ROUND, "--units", "metres", "--markers", "40").err())
                 .contains("--markers 40 is too far; give 0 to 36 m.");
+        assertThat(run("approach --course " + COURSE + " --player " + PLAYER, "--units", "metres", "--from", "290")
+                        .err())
+                .contains("--from 290 is no approach; give 19 to 274 m.");
         assertThat(run("approach --course " + COURSE + " --player " + PLAYER, "--units", "metres", "--from", "18")
                         .err())
                 .contains("--from 18 is no approach; give 19 to 274 m.");
