@@ -23,8 +23,8 @@ public final class Strike {
 
     /** Moves the landing to ground higher (or, negative, lower) than where the ball was struck: see {@link Descent}. */
     public void shiftToHeight(double riseMetres) {
-        double bend = Descent.bend(landingSpeed, descentRadians);
-        double back = Descent.backMetres(riseMetres, Descent.steepness(descentRadians), bend);
+        float bend = Descent.bend(landingSpeed, descentRadians);
+        double back = Descent.back((float) riseMetres, 0, Descent.steepness(descentRadians), bend);
         forwardMetres -= back * Math.cos(headingRadians);
         rightMetres -= back * Math.sin(headingRadians);
     }

@@ -51,12 +51,20 @@ public final class AimedSwing {
 
     /** Turns a strike of still standard air into what it is on the day, on ground as high as the ball lay. */
     public void change(Landing strike, double gustAlong, double gustAcross) {
-        Strike day = new Strike();
         Strike usual = new Strike();
-        double carry = strike.carryMetres;
-        double direction = strike.directionRadians;
-        (strike.low ? low : solid).read(carry, direction, strike.loft, gustAlong, gustAcross, day);
-        (strike.low ? usualLow : usualSolid).read(carry, direction, strike.loft, 0, 0, usual);
+        readUsual(strike, usual);
+        change(strike, usual, gustAlong, gustAcross);
+    }
+
+    /** What still standard air and ordinary ground make of a strike by the tables: the same for all bearings. */
+    void readUsual(Landing strike, Strike out) {
+        (strike.low ? usualLow : usualSolid).read(strike.carryMetres, strike.directionRadians, strike.loft, 0, 0, out);
+    }
+
+    void change(Landing strike, Strike usual, double gustAlong, double gustAcross) {
+        Strike day = new Strike();
+        (strike.low ? low : solid)
+                .read(strike.carryMetres, strike.directionRadians, strike.loft, gustAlong, gustAcross, day);
         DayChange change = new DayChange();
         change.beside(day, usual);
         strike.change(change);

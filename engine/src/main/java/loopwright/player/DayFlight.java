@@ -11,6 +11,7 @@ import loopwright.flight.LaunchGrid;
 import loopwright.flight.LaunchStyle;
 import loopwright.flight.ResponseSurface;
 import loopwright.flight.SingleFlight;
+import loopwright.flight.StrikeTable;
 import loopwright.ground.Rise;
 import loopwright.numerics.Watch;
 
@@ -39,7 +40,7 @@ public final class DayFlight {
     /** Of one swing: its launches, what the day makes of them and what still standard air does, by grid and surface. */
     private record Surfaces(Response solid, Response low, double runFactor) {}
 
-    private record Response(LaunchGrid launches, ResponseSurface day, ResponseSurface usual) {}
+    private record Response(LaunchGrid launches, ResponseSurface day, StrikeTable usual) {}
 
     public DayFlight(List<Swing> swings, DayConditions day, Watch watch) {
         this(swings, day, Map.of(), watch);
@@ -97,8 +98,8 @@ public final class DayFlight {
         return new AimedSwing(
                 surfaces.solid.day.toward(bearingRadians - turn),
                 surfaces.low.day.toward(bearingRadians - turn),
-                surfaces.solid.usual.toward(0),
-                surfaces.low.usual.toward(0),
+                surfaces.solid.usual,
+                surfaces.low.usual,
                 surfaces.runFactor);
     }
 
@@ -179,6 +180,6 @@ public final class DayFlight {
     private Response response(LaunchGrid launches) {
         ResponseSurface usual = new ResponseSurface(launches, DayConditions.STANDARD, DayGround.STANDARD);
         boolean standard = day.equals(DayConditions.STANDARD);
-        return new Response(launches, standard ? usual : new ResponseSurface(launches, day, ground), usual);
+        return new Response(launches, standard ? usual : new ResponseSurface(launches, day, ground), usual.toward(0));
     }
 }

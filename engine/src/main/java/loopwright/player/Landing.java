@@ -85,16 +85,21 @@ public final class Landing {
         greenRunMetres = Math.max(0, (usual + b) * day.greenRunFactor - b);
     }
 
-    /** Moves it along its descent to the ground's height where it then lies. */
+    /** Moves it along its descent to the ground, taken for a plane where it was last thought to come down. */
     void shift(Rise rise) {
         double forward = forwardMetres;
         double right = rightMetres;
-        double steepness = Descent.steepness(descentRadians);
-        double bend = Descent.bend(landingSpeed, descentRadians);
+        float steepness = Descent.steepness(descentRadians);
+        float bend = Descent.bend(landingSpeed, descentRadians);
+        double ahead = Math.cos(headingRadians);
+        double across = Math.sin(headingRadians);
+        double back = 0;
         for (int i = 0; i < SHIFTS; i++) {
-            double back = Descent.backMetres(rise.at(forwardMetres, rightMetres), steepness, bend);
-            forwardMetres = forward - back * Math.cos(headingRadians);
-            rightMetres = right - back * Math.sin(headingRadians);
+            double here = rise.at(forwardMetres, rightMetres);
+            double slope = rise.at(forwardMetres + ahead, rightMetres + across) - here;
+            back = Descent.back((float) (here + slope * back), (float) slope, steepness, bend);
+            forwardMetres = forward - back * ahead;
+            rightMetres = right - back * across;
         }
     }
 }

@@ -1,14 +1,10 @@
 package loopwright.strategy;
 
 import java.util.Arrays;
-import java.util.SplittableRandom;
 import loopwright.flight.Descent;
-import loopwright.numerics.SpreadSequence;
 import loopwright.player.AimedSwing;
 import loopwright.player.Landing;
-import loopwright.player.LieEffect;
-import loopwright.player.StrikeModel;
-import org.jspecify.annotations.Nullable;
+import loopwright.player.StrikeSample;
 
 /**
  * A weighted sample of the strikes of one shot from one lie on one day, in cells along and right of the aim. The solid
@@ -16,15 +12,6 @@ import org.jspecify.annotations.Nullable;
  * present with their right weight.
  */
 final class Cloud {
-    /** Share of the points that goes to the solid strikes where there are mishits. */
-    private static final double SOLID_POINTS = 0.75;
-    /** Random numbers of a strike: length, direction, run, what trees it survives. */
-    private static final int DRAWS = 4;
-    /** And its loft, on any day but the standard one. */
-    private static final int LOFT_DRAWS = 5;
-    /** And two for the gust of a gusty day. */
-    private static final int GUSTY_DRAWS = 7;
-
     /** Where a point keeps each of its numbers. */
     private static final int FORWARD = 0;
 
@@ -51,73 +38,49 @@ final class Cloud {
     /** By stratum: weight of each of its points. */
     final double[] weight;
 
-    /**
-     * What strikes are drawn from.
-     *
-     * @param intendedMetres of a touch shot
-     * @param day what the day makes of the strikes for one bearing of the aim; null: nothing
-     */
-    record Recipe(
-            StrikeModel strikes,
-            int shot,
-            double intendedMetres,
-            LieEffect lie,
-            @Nullable AimedSwing day) {}
+    /** Strikes as drawn, for a day that reads them for one bearing after the other. */
+    static final class Drawn {
+        private final int[] strata;
+        private final double[] weight;
+        private final StrikeSample sample;
+        private final float[] patience;
 
-    private Cloud(int[] strata) {
+        /** Takes the swing on any bearing. */
+        Drawn(StrikeDraws draws, AimedSwing swing, long seed) {
+            strata = draws.strata;
+            weight = draws.weights();
+            sample = new StrikeSample(draws.size());
+            patience = new float[draws.size()];
+            draws.draw(seed, (i, strike, gustAlong, gustAcross, survives) -> {
+                sample.put(i, strike, swing, gustAlong, gustAcross);
+                patience[i] = (float) survives;
+            });
+        }
+    }
+
+    private Cloud(int[] strata, double[] weight) {
         this.strata = strata;
         size = strata[strata.length - 1];
         numbers = new float[FIELDS * size];
-        weight = new double[strata.length - 1];
+        this.weight = weight;
     }
 
-    /** The same seed draws the same strikes, whatever the day makes of them. */
-    static Cloud of(Recipe recipe, int points, long seed) {
-        int kinds = recipe.strikes.mishits(recipe.shot).size();
-        int solidPoints = kinds == 0 ? points : (int) (points * SOLID_POINTS);
-        int mishitPoints = kinds == 0 ? 0 : Math.max(2, (points - solidPoints) / kinds);
-        int[] strata = new int[kinds + 2];
-        for (int m = 0; m <= kinds; m++) {
-            strata[m + 1] = solidPoints + m * mishitPoints;
-        }
-        Cloud cloud = new Cloud(strata);
-        SplittableRandom random = new SplittableRandom(seed);
-        double solid = 1;
-        for (int m = 0; m < kinds; m++) {
-            double rate = recipe.strikes.mishitRate(recipe.shot, m, recipe.lie);
-            solid -= rate;
-            cloud.fill(recipe, m, rate, random);
-        }
-        cloud.fill(recipe, -1, solid, random);
+    /** Strikes that no day changes. */
+    static Cloud of(StrikeDraws draws, long seed) {
+        Cloud cloud = new Cloud(draws.strata, draws.weights());
+        draws.draw(seed, (i, strike, gustAlong, gustAcross, patience) -> cloud.set(i, strike, patience));
         return cloud;
     }
 
-    /** Draws the stratum of one kind of mishit, or, with -1, of the solid strikes. */
-    private void fill(Recipe r, int mishit, double rate, SplittableRandom random) {
-        boolean gusty = r.day != null && r.day.isGusty();
-        boolean lofts = r.day != null && r.strikes.variesInLoft();
-        double[] u = new double[gusty ? GUSTY_DRAWS : lofts ? LOFT_DRAWS : DRAWS];
-        SpreadSequence points = new SpreadSequence(u.length, random);
+    /** What the day makes of strikes on the bearing of the swing. */
+    static Cloud of(Drawn drawn, AimedSwing swing) {
+        Cloud cloud = new Cloud(drawn.strata, drawn.weight);
         Landing landing = new Landing();
-        for (int i = strata[mishit + 1]; i < strata[mishit + 2]; i++) {
-            points.next(u);
-            double z1 = SpreadSequence.normal(u[0]);
-            double z2 = SpreadSequence.normal(u[1]);
-            double z3 = SpreadSequence.normal(u[2]);
-            if (mishit < 0) {
-                r.strikes.solid(r.shot, r.intendedMetres, r.lie, z1, z2, z3, landing);
-            } else {
-                r.strikes.mishit(r.shot, mishit, r.intendedMetres, r.lie, z1, z2, z3, landing);
-            }
-            if (r.day != null) {
-                landing.loft = lofts ? SpreadSequence.normal(u[4]) : 0;
-                double gustAlong = gusty ? SpreadSequence.normal(u[5]) : 0;
-                double gustAcross = gusty ? SpreadSequence.normal(u[6]) : 0;
-                r.day.change(landing, gustAlong, gustAcross);
-            }
-            set(i, landing, -Math.log(1 - u[3]));
+        for (int i = 0; i < cloud.size; i++) {
+            drawn.sample.read(i, swing, landing);
+            cloud.set(i, landing, drawn.patience[i]);
         }
-        weight[mishit + 1] = rate / (strata[mishit + 2] - strata[mishit + 1]);
+        return cloud;
     }
 
     private void set(int i, Landing landing, double survives) {
@@ -126,15 +89,17 @@ final class Cloud {
         numbers[at + RIGHT] = (float) (landing.rightMetres / HoleRaster.CELL_METRES);
         numbers[at + TURN] =
                 (float) (Math.atan2(landing.rightMetres, landing.forwardMetres) * TreeFan.SECTORS_PER_RADIAN);
-        numbers[at + CARRY] = (float) Math.hypot(forward(i), right(i));
+        numbers[at + CARRY] = (float) Math.sqrt(forward(i) * forward(i) + right(i) * right(i));
         numbers[at + RUN] = (float) (landing.runMetres / HoleRaster.CELL_METRES);
         numbers[at + GREEN_RUN] = (float) (landing.greenRunMetres / HoleRaster.CELL_METRES);
         numbers[at + HEAD_FORWARD] = (float) Math.cos(landing.headingRadians);
         numbers[at + HEAD_RIGHT] = (float) Math.sin(landing.headingRadians);
         numbers[at + HEAD_TURN] = (float) (landing.headingRadians * TreeFan.SECTORS_PER_RADIAN);
+        double cell = HoleRaster.CELL_METRES;
         boolean byEye = landing.descentRadians == 0;
-        numbers[at + STEEPNESS] = byEye ? 0 : (float) Descent.steepness(landing.descentRadians);
-        numbers[at + BEND] = byEye ? 0 : (float) Descent.bend(landing.landingSpeed, landing.descentRadians);
+        numbers[at + STEEPNESS] = byEye ? 0 : (float) (Descent.steepness(landing.descentRadians) * cell);
+        numbers[at + BEND] =
+                byEye ? 0 : (float) (Descent.bend(landing.landingSpeed, landing.descentRadians) * cell * cell);
         numbers[at + APEX_METRES] = (float) landing.apexMetres;
         numbers[at + PATIENCE] = (float) survives;
     }
@@ -184,12 +149,12 @@ final class Cloud {
         return numbers[FIELDS * i + HEAD_TURN];
     }
 
-    /** Steepness of the end of the flight (see {@link Descent}); 0: judged by eye, lands where it is meant to. */
+    /** Steepness of the end of the flight (see {@link Descent}), metres per cell; 0: judged by eye, lands where it is meant to. */
     float steepness(int i) {
         return numbers[FIELDS * i + STEEPNESS];
     }
 
-    /** Bend of the end of the flight. */
+    /** Bend of the end of the flight, metres per cell squared. */
     float bend(int i) {
         return numbers[FIELDS * i + BEND];
     }
@@ -205,16 +170,20 @@ final class Cloud {
 
     /** Room for clouds that lie between others of the same strata. */
     Cloud room() {
-        return new Cloud(strata);
+        return new Cloud(strata, new double[weight.length]);
     }
 
     boolean isRoomFor(Cloud other) {
         return Arrays.equals(strata, other.strata);
     }
 
+    /** Takes over the weights of a cloud that it is room for. */
+    void weighAs(Cloud other) {
+        System.arraycopy(other.weight, 0, weight, 0, weight.length);
+    }
+
     /** Sets points {@code from} to {@code to} to what lies between two clouds of the same strikes, at a share of the way. */
     void between(Cloud a, Cloud b, float share, int from, int to) {
-        System.arraycopy(a.weight, 0, weight, 0, weight.length);
         for (int i = FIELDS * from; i < FIELDS * to; i++) {
             numbers[i] = a.numbers[i] + share * (b.numbers[i] - a.numbers[i]);
         }

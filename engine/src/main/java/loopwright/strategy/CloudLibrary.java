@@ -6,6 +6,7 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
 import loopwright.player.AimedSwing;
+import loopwright.player.LieEffect;
 import loopwright.player.StrikeModel;
 import org.jspecify.annotations.Nullable;
 
@@ -24,10 +25,10 @@ final class CloudLibrary {
     private final StrikeModel strikes;
     private final long seed;
     private final AtomicReferenceArray<@Nullable AimedSwing> flown;
-    private final ConcurrentHashMap<Key, SoftReference<Cloud>> clouds = new ConcurrentHashMap<>();
+    private final ConcurrentHashMap<Long, SoftReference<Cloud>> clouds = new ConcurrentHashMap<>();
 
-    private record Key(
-            int shot, Surface surface, Situation situation, int length, int bearing, int points, boolean report) {}
+    /** Of shots that the day changes: what all bearings share. */
+    private final ConcurrentHashMap<Long, SoftReference<Cloud.Drawn>> drawn = new ConcurrentHashMap<>();
 
     CloudLibrary(StrikeModel strikes, long seed) {
         this.strikes = strikes;
@@ -41,19 +42,34 @@ final class CloudLibrary {
     }
 
     /**
-     * The cloud of a shot from a lie.
+     * What a cloud is of.
      *
-     * @param metres what a touch shot is meant to go, rounded to the table's step
+     * @param length of a touch shot, in steps of the table, else 0
      * @param bearing of the aim in {@link #BEARINGS}ths of a turn, where it matters, else 0
      */
-    Cloud cloud(
-            int shot, Surface surface, Situation situation, double metres, int bearing, int points, boolean report) {
-        Key key = new Key(shot, surface, situation, length(shot, metres), bearing, points, report);
-        SoftReference<Cloud> kept = clouds.get(key);
+    record Asked(int shot, Surface surface, Situation situation, int length, int bearing, int points, boolean report) {
+        /** Odd, so no two numbers become one; spreads them over a hash table (the golden ratio of 64 bits). */
+        private static final long SPREAD = 0x9E3779B97F4A7C15L;
+
+        Asked toward(int other) {
+            return new Asked(shot, surface, situation, length, other, points, report);
+        }
+
+        /** A number of its own (points below a million, lengths below 1,024), quicker than the record to look up. */
+        long number() {
+            long lie = 16L * surface.ordinal() + situation.ordinal();
+            long aim = 32L * length + bearing;
+            return SPREAD * (((shot << 8 | lie) << 15 | aim) << 21 | points << 1 | (report ? 1 : 0));
+        }
+    }
+
+    Cloud cloud(Asked asked) {
+        long number = asked.number();
+        SoftReference<Cloud> kept = clouds.get(number);
         Cloud cloud = kept == null ? null : kept.get();
         if (cloud == null) {
-            cloud = make(key);
-            clouds.put(key, new SoftReference<>(cloud));
+            cloud = make(asked);
+            clouds.put(number, new SoftReference<>(cloud));
         }
         return cloud;
     }
@@ -61,6 +77,7 @@ final class CloudLibrary {
     /** Lets go of all clouds until somebody asks again. */
     void forget() {
         clouds.clear();
+        drawn.clear();
     }
 
     /** The steps of the table that a touch shot is meant to go; 0 for other shots. */
@@ -77,17 +94,33 @@ final class CloudLibrary {
         return (int) Math.round(strikes.touch(shot).possibleMetres(metres) / TOUCH_STEP_METRES);
     }
 
-    private Cloud make(Key k) {
-        long own = seed * 0x9E3779B97F4A7C15L
+    private Cloud make(Asked k) {
+        AimedSwing swing = flown(k.shot, k.bearing);
+        if (swing == null) {
+            return Cloud.of(draws(k), ownSeed(k));
+        }
+        return Cloud.of(drawn(k.toward(0), swing), swing);
+    }
+
+    private Cloud.Drawn drawn(Asked k, AimedSwing swing) {
+        SoftReference<Cloud.Drawn> kept = drawn.get(k.number());
+        Cloud.Drawn known = kept == null ? null : kept.get();
+        if (known == null) {
+            known = new Cloud.Drawn(draws(k), swing, ownSeed(k));
+            drawn.put(k.number(), new SoftReference<>(known));
+        }
+        return known;
+    }
+
+    private StrikeDraws draws(Asked k) {
+        LieEffect lie = strikes.lie(k.shot, k.surface, k.situation);
+        return new StrikeDraws(strikes, k.shot, k.length * TOUCH_STEP_METRES, lie, k.points);
+    }
+
+    private long ownSeed(Asked k) {
+        return seed * 0x9E3779B97F4A7C15L
                 + (((k.shot * 31L + k.surface.ordinal()) * 31 + k.situation.ordinal()) * 1009 + k.length) * 2
                 + (k.report ? 1 : 0);
-        Cloud.Recipe recipe = new Cloud.Recipe(
-                strikes,
-                k.shot,
-                k.length * TOUCH_STEP_METRES,
-                strikes.lie(k.shot, k.surface, k.situation),
-                flown(k.shot, k.bearing));
-        return Cloud.of(recipe, k.points, own);
     }
 
     /** What the day makes of a shot for a bearing: the same for all lies. */

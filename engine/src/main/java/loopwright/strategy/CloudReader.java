@@ -14,12 +14,10 @@ final class CloudReader {
     private @Nullable Cloud before;
     private @Nullable Cloud after;
     private @Nullable Cloud room;
-    private @Nullable Asked asked;
-    private float share;
+    /** Of the open cloud, {@link CloudLibrary.Asked#number}; a fan of aims asks for the same again and again. */
+    private long number;
 
-    /** What the clouds were asked for; a fan of aims asks for the same again and again. */
-    private record Asked(
-            int shot, Surface surface, Situation situation, int length, int bearing, int points, boolean report) {}
+    private float share;
 
     CloudReader(CloudLibrary library) {
         this.library = library;
@@ -36,12 +34,12 @@ final class CloudReader {
         double x = turning ? turns * CloudLibrary.BEARINGS : 0;
         int bearing = (int) x % CloudLibrary.BEARINGS;
         share = (float) (x - (int) x);
-        Asked ask = new Asked(shot, surface, situation, library.length(shot, metres), bearing, points, report);
-        if (before == null || !ask.equals(asked)) {
-            int next = (bearing + 1) % CloudLibrary.BEARINGS;
-            before = library.cloud(shot, surface, situation, metres, bearing, points, report);
-            after = turning ? library.cloud(shot, surface, situation, metres, next, points, report) : null;
-            asked = ask;
+        CloudLibrary.Asked asked =
+                new CloudLibrary.Asked(shot, surface, situation, library.length(shot, metres), bearing, points, report);
+        if (before == null || asked.number() != number) {
+            before = library.cloud(asked);
+            after = turning ? library.cloud(asked.toward((bearing + 1) % CloudLibrary.BEARINGS)) : null;
+            number = asked.number();
         }
         Cloud near = before;
         if (after == null) {
@@ -52,6 +50,7 @@ final class CloudReader {
             out = near.room();
             room = out;
         }
+        out.weighAs(near);
         return out;
     }
 

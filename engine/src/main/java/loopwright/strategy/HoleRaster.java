@@ -165,9 +165,16 @@ final class HoleRaster {
 
     /** The cell of a place in cell coordinates, clamped to the raster. */
     int cell(double column, double row) {
-        int c = column < 0 ? 0 : Math.min((int) column, columns - 1);
-        int r = row < 0 ? 0 : Math.min((int) row, rows - 1);
-        return r * columns + c;
+        return heldRow(row) * columns + heldColumn(column);
+    }
+
+    /** The column of cells that a place lies in, clamped to the raster. */
+    int heldColumn(double column) {
+        return column < 0 ? 0 : Math.min((int) column, columns - 1);
+    }
+
+    int heldRow(double row) {
+        return row < 0 ? 0 : Math.min((int) row, rows - 1);
     }
 
     int cell(Place place) {

@@ -95,6 +95,50 @@ class DayStrikeTest {
         }
     }
 
+    @Test
+    void aSampleReadsWhatItsStrikesBecome() {
+        StrikeModel day = on(GUSTY);
+        forStrikes(day, (shot, bearing, strike, random) -> {
+            strike.loft = random.nextGaussian();
+            double along = random.nextGaussian();
+            double across = random.nextGaussian();
+            StrikeSample sample = new StrikeSample(2);
+            sample.put(1, strike, Objects.requireNonNull(day.toward(shot, 0)), along, across);
+            Landing read = new Landing();
+            AimedSwing aimed = Objects.requireNonNull(day.toward(shot, bearing));
+            sample.read(1, aimed, read);
+            Landing changed = copy(strike);
+            aimed.change(changed, along, across);
+            // floats of some 200 m
+            assertThat(read.forwardMetres).isCloseTo(changed.forwardMetres, within(1e-4));
+            assertThat(read.rightMetres).isCloseTo(changed.rightMetres, within(1e-4));
+            assertThat(read.runMetres).isCloseTo(changed.runMetres, within(1e-4));
+            assertThat(read.greenRunMetres).isCloseTo(changed.greenRunMetres, within(1e-4));
+            assertThat(read.apexMetres).isCloseTo(changed.apexMetres, within(1e-4));
+            assertThat(read.descentRadians).isCloseTo(changed.descentRadians, within(1e-5));
+            assertThat(read.headingRadians).isCloseTo(changed.headingRadians, within(1e-5));
+            assertThat(read.landingSpeed).isCloseTo(changed.landingSpeed, within(1e-4));
+        });
+    }
+
+    @Test
+    void aBallMeetsRollingGroundWhereItsPathDoes() {
+        // waves of half a metre in 40 m, a hillside that falls nearly as fast as a low ball besides
+        for (double fall : new double[] {0, 0.3, 0.5}) {
+            Rise ground = (forward, right) ->
+                    0.5 * Math.sin(forward / 6.4) + 0.3 * Math.cos(right / 6.4) - fall * 0.1 * forward;
+            Landing ball = new Landing();
+            ball.strike(150, 0.1, false, 10, 20, Math.atan(0.2));
+            double forward = ball.forwardMetres;
+            double right = ball.rightMetres;
+            ball.shift(ground);
+            double back = (forward - ball.forwardMetres) * Math.cos(0.1) + (right - ball.rightMetres) * Math.sin(0.1);
+            double path = 0.2 * back;
+            // four steps of Newton with a slope over a metre
+            assertThat(path).isCloseTo(ground.at(ball.forwardMetres, ball.rightMetres), within(0.05));
+        }
+    }
+
     private static final int STRIKES = 300;
 
     private interface Check {

@@ -142,6 +142,20 @@ class DayOnAHoleTest {
     }
 
     @Test
+    void theRefereeAgreesOnRollingGround() {
+        // two metres either way in 95 m from north to south and 125 m across, 13 % at the steepest
+        float[] heights = new float[120 * 120];
+        for (int i = 0; i < heights.length; i++) {
+            double x = -250 + 5 * (i % 120);
+            double y = -150 + 5 * (i / 120);
+            heights[i] = (float) (2 * Math.sin(y / 15) * Math.cos(x / 20));
+        }
+        HeightField field = new HeightField(120, 120, heights, HeightField.Grid.square(new Place(-250, -150), 5));
+        agrees(TestCourses.parThree().withHeights(field), DayConditions.STANDARD);
+        agrees(TestCourses.parFour().withHeights(field), wind(Wind.gusting(7, 1, 11)));
+    }
+
+    @Test
     void theRefereeAgreesOnAMeasuredSlopingGreen() {
         Course course = TestCourses.parThree();
         Place hole = course.holes().get(0).holeLocation();
