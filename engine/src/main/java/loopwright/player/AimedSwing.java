@@ -61,6 +61,7 @@ public final class AimedSwing {
         (strike.low ? usualLow : usualSolid).read(strike.carryMetres, strike.directionRadians, strike.loft, 0, 0, out);
     }
 
+    /** The same where {@link #readUsual} was asked before. */
     void change(Landing strike, Strike usual, double gustAlong, double gustAcross) {
         Strike day = new Strike();
         (strike.low ? low : solid)

@@ -3,6 +3,7 @@ package loopwright.strategy;
 import java.lang.ref.SoftReference;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.function.Function;
 import loopwright.ground.Situation;
 import loopwright.ground.Surface;
 import loopwright.player.AimedSwing;
@@ -64,14 +65,19 @@ final class CloudLibrary {
     }
 
     Cloud cloud(Asked asked) {
+        return kept(clouds, asked, this::make);
+    }
+
+    /** What was made of the same before, or made now. */
+    private static <T> T kept(ConcurrentHashMap<Long, SoftReference<T>> all, Asked asked, Function<Asked, T> make) {
         long number = asked.number();
-        SoftReference<Cloud> kept = clouds.get(number);
-        Cloud cloud = kept == null ? null : kept.get();
-        if (cloud == null) {
-            cloud = make(asked);
-            clouds.put(number, new SoftReference<>(cloud));
+        SoftReference<T> reference = all.get(number);
+        T known = reference == null ? null : reference.get();
+        if (known == null) {
+            known = make.apply(asked);
+            all.put(number, new SoftReference<>(known));
         }
-        return cloud;
+        return known;
     }
 
     /** Lets go of all clouds until somebody asks again. */
@@ -99,17 +105,8 @@ final class CloudLibrary {
         if (swing == null) {
             return Cloud.of(draws(k), ownSeed(k));
         }
-        return Cloud.of(drawn(k.toward(0), swing), swing);
-    }
-
-    private Cloud.Drawn drawn(Asked k, AimedSwing swing) {
-        SoftReference<Cloud.Drawn> kept = drawn.get(k.number());
-        Cloud.Drawn known = kept == null ? null : kept.get();
-        if (known == null) {
-            known = new Cloud.Drawn(draws(k), swing, ownSeed(k));
-            drawn.put(k.number(), new SoftReference<>(known));
-        }
-        return known;
+        Asked anyBearing = k.toward(0);
+        return Cloud.of(kept(drawn, anyBearing, a -> new Cloud.Drawn(draws(a), swing, ownSeed(a))), swing);
     }
 
     private StrikeDraws draws(Asked k) {

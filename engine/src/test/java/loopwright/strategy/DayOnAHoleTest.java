@@ -131,26 +131,16 @@ class DayOnAHoleTest {
     @Test
     void theRefereeAgreesOnAHillside() {
         // falls 8 m from tee to green and 3 % to the left
-        float[] heights = new float[50 * 50];
-        for (int i = 0; i < heights.length; i++) {
-            double x = -250 + 10 * (i % 50);
-            double y = -100 + 10 * (i / 50);
-            heights[i] = (float) (0.03 * x - 8 / (1 + Math.exp(-(y - 75) / 20)));
-        }
-        HeightField field = new HeightField(50, 50, heights, HeightField.Grid.square(new Place(-250, -100), 10));
+        HeightField field = TestCourses.heights(
+                new Place(-250, -100), 50, 10, (x, y) -> 0.03 * x - 8 / (1 + Math.exp(-(y - 75) / 20)));
         agrees(TestCourses.parThree().withHeights(field), DayConditions.STANDARD);
     }
 
     @Test
     void theRefereeAgreesOnRollingGround() {
         // two metres either way in 95 m from north to south and 125 m across, 13 % at the steepest
-        float[] heights = new float[120 * 120];
-        for (int i = 0; i < heights.length; i++) {
-            double x = -250 + 5 * (i % 120);
-            double y = -150 + 5 * (i / 120);
-            heights[i] = (float) (2 * Math.sin(y / 15) * Math.cos(x / 20));
-        }
-        HeightField field = new HeightField(120, 120, heights, HeightField.Grid.square(new Place(-250, -150), 5));
+        HeightField field =
+                TestCourses.heights(new Place(-250, -150), 120, 5, (x, y) -> 2 * Math.sin(y / 15) * Math.cos(x / 20));
         agrees(TestCourses.parThree().withHeights(field), DayConditions.STANDARD);
         agrees(TestCourses.parFour().withHeights(field), wind(Wind.gusting(7, 1, 11)));
     }

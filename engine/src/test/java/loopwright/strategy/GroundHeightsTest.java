@@ -67,10 +67,6 @@ class GroundHeightsTest {
     }
 
     private static HeightField field(DoubleBinaryOperator height) {
-        float[] heights = new float[200 * 200];
-        for (int i = 0; i < heights.length; i++) {
-            heights[i] = (float) height.applyAsDouble(-200 + 2 * (i % 200), -150 + 2 * (i / 200));
-        }
-        return new HeightField(200, 200, heights, HeightField.Grid.square(new Place(-200, -150), 2));
+        return TestCourses.heights(new Place(-200, -150), 200, 2, height);
     }
 }

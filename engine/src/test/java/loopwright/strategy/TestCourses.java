@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.DoubleBinaryOperator;
 import loopwright.course.Area;
 import loopwright.course.AreaKind;
 import loopwright.course.Course;
@@ -19,6 +20,7 @@ import loopwright.geo.LatLon;
 import loopwright.geo.Line;
 import loopwright.geo.Place;
 import loopwright.geo.Region;
+import loopwright.ground.HeightField;
 
 /** Small synthetic holes for the tests of solver and referee. */
 public final class TestCourses {
@@ -43,6 +45,17 @@ public final class TestCourses {
         areas.add(area("lake", AreaKind.YELLOW_PENALTY_AREA, rectangle(-40, 60, 40, 128)));
         areas.add(area("bunker", AreaKind.BUNKER, Region.circle(new Place(-18, 152), 6)));
         return course(areas, List.of(new Place(0, 0), new Place(0, 150)), 3, rectangle(-90, -60, 90, 230));
+    }
+
+    /** Heights at a square of nodes from its south-western one on. */
+    public static HeightField heights(Place first, int nodes, double stepMetres, DoubleBinaryOperator metres) {
+        float[] heights = new float[nodes * nodes];
+        for (int i = 0; i < heights.length; i++) {
+            int row = i / nodes;
+            int column = i % nodes;
+            heights[i] = (float) metres.applyAsDouble(first.x() + stepMetres * column, first.y() + stepMetres * row);
+        }
+        return new HeightField(nodes, nodes, heights, HeightField.Grid.square(first, stepMetres));
     }
 
     public static Course course(List<Area> areas, List<Place> line, int par, Region boundary) {
